@@ -64,7 +64,7 @@ export async function measureCardOpening(
   }
   await browser.close();
   server.stop();
-  // What shows cards comes into the page with the first.
+  // The script that shows cards comes into the page with the first card.
   const warm = times.slice(1);
   return { median: median(warm), least: Math.min(...warm) };
 }

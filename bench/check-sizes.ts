@@ -30,7 +30,7 @@ const PACKAGE = 4890 + 4080 + 140;
 /** The most of the typeface, in KB: a regular, a bold, and vowels with macron or breve. */
 const TYPEFACE = 150;
 
-/** What each library has in its code that nothing else has. */
+/** A piece of each library's code that nothing else has. */
 const LIBRARIES: Readonly<Record<string, string>> = {
   'pdfjs-dist': 'GlobalWorkerOptions',
   mammoth: 'mammoth',

@@ -8,9 +8,9 @@ import { withTree } from './compare.ts';
 
 /**
  * Counts the processor's instructions of the engine's hot loops, a word, and prints them beside those that were kept (`counts.json`), so that a
- * loop that got slower shows however busy the machine is; it fails then. Valgrind counts; V8 interprets, since what it compiles and when
- * differs from run to run. With `--keep` the new counts are kept; with `--compare REF` they are held against those of another commit,
- * counted on this machine, where the kept ones come from another kind of processor or another Node.
+ * loop that got slower shows however busy the machine is; it fails then. Valgrind counts. V8 interprets, since its compiling
+ * differs from run to run. With `--keep` the new counts are kept. With `--compare REF` they are compared with the counts of another commit
+ * on this machine: the kept counts may come from another kind of processor or another Node.
  */
 const KEPT = new URL('counts.json', import.meta.url);
 /** How often a loop runs for the first count and for the second; the difference has no start in it. */

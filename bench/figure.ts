@@ -4,7 +4,7 @@ import { median } from './median.ts';
 export interface Figure {
   readonly what: string;
   readonly ratio: number;
-  /** What the ratio is made of. */
+  /** The figures behind the ratio. */
   readonly note: string;
   /** The most the ratio may be, or the least where it says how many times as fast we are; none where there is no bar. */
   readonly most?: number;

@@ -16,7 +16,7 @@ import {
 } from '../src/analyze/index.ts';
 import { writePage } from './write-page.ts';
 
-/** What runs while `count-instructions.ts` counts: the loop that is named, so many times. */
+/** The loop that `count-instructions.ts` counts, run as often as it says. */
 const [, , name, times] = process.argv;
 const read = (path: string): Buffer => readFileSync(new URL(path, import.meta.url));
 

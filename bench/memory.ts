@@ -18,11 +18,11 @@ export interface MemoryFigures {
   readonly tab: number;
   /** The same with a book of 1,000,000 words. */
   readonly book: number;
-  /** What the same tab holds more after 100 pages than after 20. */
+  /** The memory that the same tab holds more after 100 pages than after 20. */
   readonly growth: number;
 }
 
-/** What the extension holds in a real Chromium. */
+/** The memory of the extension in a real Chromium. */
 export async function measureMemory(): Promise<MemoryFigures> {
   let html = writePage(10_000);
   const server = createServer((_request, response) =>
@@ -65,7 +65,7 @@ export async function measureMemory(): Promise<MemoryFigures> {
   return { background: background - (await heapOfEmpty()), tab, book, growth };
 }
 
-/** What a background without any code of its own holds. */
+/** The memory of a background without any code of its own. */
 async function heapOfEmpty(): Promise<number> {
   const folder = mkdtempSync(join(tmpdir(), 'empty-extension-'));
   const manifest = {

@@ -1,4 +1,7 @@
-/** What a piece of work gives, and the processor's seconds it takes on all threads together: not the clock's, so that other programs do not count. */
+/**
+ * The result of a piece of work, and the processor's seconds that it takes on all threads together. Other programs do not count, as they would
+ * by the clock.
+ */
 export async function processorTime<T>(
   work: () => T | Promise<T>,
 ): Promise<{ readonly result: T; readonly seconds: number }> {

@@ -25,7 +25,7 @@ export async function sayByEspeak(
   return { sounds: result.said.map(soundsOfIpa), seconds: seconds - start.seconds - speech };
 }
 
-/** What speaking takes without keeping the speech, and how many samples it has. */
+/** The time of speaking without keeping the speech, and its number of samples. */
 async function sayAloud(
   words: readonly string[],
   rate: number,

@@ -18,7 +18,7 @@ import { starterSequences } from '../src/host/store/sequences.ts';
 const TEXTS = 10_000;
 const DISTINCT = 300;
 
-/** What ranking a long shelf takes, in milliseconds. */
+/** The time of ranking a long shelf, in milliseconds. */
 export interface ShelfFigures {
   readonly texts: number;
   readonly words: number;

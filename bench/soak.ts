@@ -11,7 +11,7 @@ const VISITS = Number(process.env.VISITS ?? 500);
 const CHANGES = Number(process.env.CHANGES ?? 5000);
 /** Pages that are open and shaded at once. */
 const PAGES = Number(process.env.PAGES ?? 50);
-/** What comes before is warming up: tables are loaded, words remembered. */
+/** The part before is for warming up: tables are loaded, words remembered. */
 const WARM = 0.2;
 
 /**

@@ -11,7 +11,7 @@ export const FILE_SIZES = [2000, 2_000_000] as const;
 /** Signs in all files: enough that a thread's first second, in which its code is not compiled yet, is a small part. */
 const ALL = 24_000_000;
 
-/** What vetting many files takes, in words a second. */
+/** The speed of vetting many files, in words a second. */
 export interface VetSpeed {
   readonly words: number;
   readonly megabytes: number;

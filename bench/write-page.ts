@@ -4,8 +4,8 @@ import { readFrequency } from '../src/data/read-frequency.ts';
 const VOCABULARY = 40_000;
 
 /**
- * A page of so many words in paragraphs, the same each time. Words are as common as in English: the n-th commonest stands
- * there 1/n as often as the first (Zipf's law); every fifth paragraph has a link and a word set in italics, every tenth is a
+ * A page of so many words in paragraphs, the same each time. Words are as common as in English: the n-th commonest is
+ * there 1/n as often as the first (Zipf's law). Every fifth paragraph has a link and a word set in italics, every tenth is a
  * heading.
  */
 export function writePage(words: number): string {

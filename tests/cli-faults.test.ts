@@ -22,7 +22,7 @@ import { VET_USAGE } from '../src/cli/read-vet-options.ts';
 import { runCommand } from '../src/cli/run-command.ts';
 import { vetCommand } from '../src/cli/vet-command.ts';
 
-/** What the commands say when the system refuses: one sentence with the next step, never a stack trace, and the exit code for it. */
+/** The messages of the commands where the operating system gives an error: one sentence with the next step, never a stack trace, and the right exit code. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));

@@ -188,14 +188,17 @@ describe('vet', () => {
       'bad.json:2:20: this is not valid JSON: Expected double-quoted property name.',
     ],
     ['an empty file', '', 'this is not valid JSON: Unexpected end of JSON input.'],
-  ])('%s is refused with its place, exit code 2, nothing printed', async (_, content, message) => {
-    const group = save('bad.json', content);
-    const { out, err, code } = await run('vet', ['--group', group, '--json', files.story]);
-    expect({ out, code }).toEqual({ out: '', code: 2 });
-    expect(err).toContain('bad.json');
-    expect(err).toContain(message);
-    expect(err.trimEnd().split('\n')).toHaveLength(1);
-  });
+  ])(
+    '%s is refused: the message names its place, the exit code is 2 and nothing is printed',
+    async (_, content, message) => {
+      const group = save('bad.json', content);
+      const { out, err, code } = await run('vet', ['--group', group, '--json', files.story]);
+      expect({ out, code }).toEqual({ out: '', code: 2 });
+      expect(err).toContain('bad.json');
+      expect(err).toContain(message);
+      expect(err.trimEnd().split('\n')).toHaveLength(1);
+    },
+  );
 });
 
 test.each<[string, string, string[], string]>([

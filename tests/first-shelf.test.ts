@@ -48,7 +48,7 @@ test('the first shelf has every kind of text, and no two for one step', () => {
   expect(new Set(firstTexts.map(({ starter, step }) => `${starter} ${step}`)).size).toBe(48);
 });
 
-test.each(STARTERS)('the texts for %s are spread: a dozen at least, in each half of its steps', (id) => {
+test.each(STARTERS)('%s has at least twelve texts, some in each half of its steps', (id) => {
   const steps = firstTexts.filter(({ starter }) => starter === id).map(({ step }) => step);
   const { length } = sequences.get(id)!.steps;
   expect(steps.length).toBeGreaterThanOrEqual(12);

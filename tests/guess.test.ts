@@ -32,7 +32,7 @@ const show = (built: BuiltWord): string =>
     .join(' + ');
 
 describe('the coder of bits', () => {
-  test('gives back what was written', () => {
+  test('gives back the bits that were written', () => {
     const bit = fc.record({ slot: fc.nat(20), bit: fc.constantFrom(0, 0, 0, 1), level: fc.nat(127) });
     fc.assert(
       fc.property(fc.array(bit, { maxLength: 400, size: 'max' }), (told) => {

@@ -18,7 +18,7 @@ describe('generalisations hold about as often as Clymer found', () => {
 
 // Orders of spellings as in P. R. Hanna and others 1966, repeated by E. Fry 2004, from memory: the leaders only,
 // because their list counts 17,000 words of all kinds and ours 20,000 common ones.
-describe('the leading spellings of a sound are those of Hanna 1966 and Fry 2004', () => {
+describe('the leading spellings of a sound are the same as in Hanna 1966 and Fry 2004', () => {
   const lists = unitLists(ranked.slice(0, 20_000), analyzer);
   test.each([
     ['long a', ['EY'], ['a', 'a_e', 'ai', 'ay']],

@@ -267,7 +267,7 @@ describe.skipIf(!existsSync(curriculum)).each(sequences)('$file beside a curricu
     });
   });
 
-  test('comes to the words of each year after those of the year before', () => {
+  test('comes to the words of each year after the words of the year before', () => {
     const middles = years.map((steps) => middle(steps.filter((step) => step > 0)));
     expect(middles).toEqual([...new Set(middles)].toSorted((a, b) => a - b));
   });

@@ -60,12 +60,12 @@ describe('what version 1 stored is read whole:', () => {
     expect(unread).toEqual({ 'group-9': later });
   });
 
-  test('sequences and what was settled about pasted ones', async () => {
+  test('sequences and the answers about pasted ones', async () => {
     expect((await loadSequences()).own).toEqual((shapes.local.sequences as { sequences: object }).sequences);
     expect(await loadImportChoices()).toEqual(shapes.local['import-choices']);
   });
 
-  test('lessons, with what is pinned', async () => {
+  test('lessons, with their pinned parts', async () => {
     expect(await loadLesson({ group: 'group-1', passage: null })).toEqual(shapes.local['lesson/group-1/']);
     const passage = '6a0f7c1e-0d5b-4f7e-9a51-2f1f0f1d7a10';
     expect(await loadLesson({ group: 'herons', passage })).toEqual({ seed: 40, parts: {} });
@@ -212,7 +212,7 @@ describe('a file is taken', () => {
     expect(await stepsOf()).toEqual(before);
   });
 
-  test('what is here already, equal in all, is taken once', async () => {
+  test('a thing that is here already, equal in all, is taken once', async () => {
     const { herons } = (await loadGroups()).groups;
     const [passage] = await loadPassages();
     const file = await fileOf([{ group: { ...herons!, names: [] } }, { passage: passage! }]);

@@ -171,7 +171,7 @@ test('a capital in mid sentence is likely a name: nothing is recommended', () =>
   expect(find('[Grant] them a wish.').best).toBeGreaterThan(0);
 });
 
-test('nothing asked for, nothing found', () => {
+test('an empty or impossible place has no swaps', () => {
   for (const [start, end] of [
     [0, 0],
     [5, 3],

@@ -136,7 +136,7 @@ describe('a table, records and rows', () => {
     ]);
   });
 
-  test('html stands by itself and says what the files say, not what they do', async () => {
+  test('html needs no other file, and shows the text of the files without running it', async () => {
     const { out, code } = await vet([
       ...group,
       '--group',
@@ -191,7 +191,7 @@ describe('a table, records and rows', () => {
     expect(wordsOf(epub)).toEqual(expect.arrayContaining(['fog', 'one']));
   });
 
-  test('nothing is found where nothing is; every one is told of, exit code 1', async () => {
+  test('each path without a file is reported, and the exit code is 1', async () => {
     const { err, code } = await vet([...group, '--out', 'csv', 'none.txt', 'quay/*.pdf', 'quay/fog.txt']);
     expect(err).toBe(
       'none.txt: there is no such file; check the path.\nquay/*.pdf: there is no such file; check the path.\n',
@@ -207,7 +207,7 @@ describe('a table, records and rows', () => {
 });
 
 describe('JSON lines', () => {
-  test('go round in order; a line that is wrong says so and the others go on', async () => {
+  test('are answered in order; a faulty line gets an error and does not stop the others', async () => {
     const lines = [
       '{"id":7,"text":"The fog."}',
       'no JSON',
@@ -248,7 +248,7 @@ describe('JSON lines', () => {
     expect(await once(child, 'close')).toEqual([0, null]);
   });
 
-  test('Ctrl-C ends it, what is printed is whole', async () => {
+  test('Ctrl-C ends it, and the printed part is whole', async () => {
     const child = start([...group, '--jsonl']);
     child.stdin.write('{"id":1,"text":"fog"}\n');
     const [answer] = await once(child.stdout, 'data');

@@ -19,12 +19,12 @@ const texts: Readonly<Record<Language, Texts>> = {
   es: interfaces.es,
 };
 
-describe.each(['en', 'es'] as const)('texts for people in %s', (language) => {
+describe.each(['en', 'es'] as const)('texts in %s', (language) => {
   test.each(formerNames(language))('do not say “%s” any more', (former) => {
     expect(findAll(former, texts[language])).toEqual([]);
   });
 
-  test.each(avoided[language])('of the interface do not say “%s”', (phrase) => {
+  test.each(avoided[language])('do not say “%s” on screen', (phrase) => {
     expect(findAll(phrase, interfaces[language])).toEqual([]);
   });
 

@@ -11,7 +11,7 @@ const all = flatten(english);
 
 const { en, ...others } = languages;
 
-test('the titles of steps are those of the sequences that come with the extension', () => {
+test('the titles of steps are the same as in the sequences that come with the extension', () => {
   const names = { steady: 'steady-steps', tide: 'second-tide', england: 'england-2013' };
   const titles = Object.entries(names).flatMap(([name, file]) => {
     const path = new URL(`../profiles/sequences/${file}.json`, import.meta.url);

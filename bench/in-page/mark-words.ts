@@ -4,8 +4,8 @@ import Mark from 'mark.js';
 const AT_ONCE = 200;
 
 /**
- * What a general highlighter does for the same: every occurrence of each word wrapped in an element, by its list of words
- * or, which it is not made for but does faster, by one pattern of them all. In milliseconds.
+ * The work of a general highlighter for the same marks: every occurrence of each word wrapped in an element, by its list of words or, which it
+ * is not made for but does faster, by one pattern of them all. In milliseconds.
  */
 export async function markWords(words: readonly string[], by: 'list' | 'pattern'): Promise<number> {
   const start = performance.now();

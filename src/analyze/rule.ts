@@ -5,9 +5,9 @@
 export interface Rule<Place> {
   /** The rule in words, unlike every other of its list. */
   readonly name: string;
-  /** What the rule is for, in the form its list says: a word, a word with its cuts, a sentence. */
+  /** A case of the rule, in the form its list says: a word, a word with its cuts, a sentence. */
   readonly example: string;
-  /** What looks alike and does not come under the rule. */
+  /** A case that looks alike and does not come under the rule. */
   readonly counterExample: string;
   readonly applies: (place: Place) => boolean;
 }

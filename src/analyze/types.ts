@@ -10,10 +10,10 @@ export interface Span {
 export type PatternId = string;
 
 /**
- * What a word is looked up by: straight apostrophes, no soft hyphens, NFC; lower case, except that a
- * word with a capital keeps it (`Duke`), because it may be a name; where its place explains the capital, a sign says so
- * (`Duke^`), and another where it is a part of a longer name (`School+`). A homograph whose
- * reading is plain in its place has the number of that reading behind it: `read#1` (`src/analyze/homographs/word-key.ts`).
+ * The key by which a word is looked up: straight apostrophes, no soft hyphens, NFC; lower case, except that a word with a capital keeps it
+ * (`Duke`), because it may be a name; where its place explains the capital, a sign says so (`Duke^`), and another where it is a part of a
+ * longer name (`School+`). A homograph whose reading is plain in its place has the number of that reading behind it: `read#1`
+ * (`src/analyze/homographs/word-key.ts`).
  */
 export type WordKey = string;
 
@@ -71,7 +71,7 @@ export interface Reading {
   readonly roots?: readonly string[];
 }
 
-/** What a word requires where the catalogue has finer rows: `rest` is needed by every group. */
+/** The needs of a word where the catalogue has finer rows. Every group needs `rest`. */
 export interface FineNeeds {
   /** Sorted. */
   readonly rest: readonly PatternId[];
@@ -84,7 +84,7 @@ export interface FinerNeed {
   readonly of: readonly PatternId[];
 }
 
-/** What a word is made of, one step down, and what has to be known besides: of someone some, one, and that it is a compound. */
+/** The parts of a word, one step down, and the patterns that join them: some and one for someone, and compound. */
 export interface MadeOf {
   readonly parts: readonly PartNeeds[];
   /** Sorted. Ending, spelling change, kind of word, and letters that say another sound than in the parts. */
@@ -124,7 +124,7 @@ export interface WordAnalysis {
 export interface Pattern {
   readonly id: PatternId;
   readonly family: string;
-  /** What a teacher would call it: `ai as in rain`. */
+  /** Its name among teachers: `ai as in rain`. */
   readonly label: string;
   readonly letters: string;
   readonly sounds: readonly string[];
@@ -207,7 +207,7 @@ export interface StepMove {
   readonly step: number;
 }
 
-/** What a group says of a word, beside what the engine makes of it: `judged` where it says nothing. */
+/** The group's own word on a word, which comes before the engine's: `judged` where it has none. */
 export type CountsAs = 'judged' | 'by-sight' | 'name' | 'skip';
 
 /** Some pupils at one step: the taught-pattern profile a text is checked against. */
@@ -232,7 +232,7 @@ export interface Group {
 
 export type Standing = 'reads' | 'fresh' | 'by-sight' | 'name' | 'unsure' | 'beyond' | 'skipped';
 
-/** What a word is to a group, with the patterns that are in the way. */
+/** The standing of a word for a group, with the patterns that it lacks. */
 export interface Verdict {
   readonly standing: Standing;
   readonly missing: readonly PatternId[];

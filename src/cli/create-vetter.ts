@@ -16,12 +16,12 @@ import { readBytes } from './read-file.ts';
 import type { VetOptions } from './read-vet-options.ts';
 import type { GroupReport, TextRecord, VettedGroup } from './text-record.ts';
 
-/** What a vetter is made for; plain data, so that it can be sent to another thread. */
+/** The settings of a vetter. They are plain data, so that they can be sent to another thread. */
 export interface VetterSettings {
   readonly groups: readonly VettedGroup[];
   /** Whether reports list every word. */
   readonly words: boolean;
-  /** What the records of files are printed as. */
+  /** The form in which records of files are printed. */
   readonly out: NonNullable<VetOptions['out']>;
 }
 

@@ -33,7 +33,7 @@ function describeReading(reading: Reading, { width, dim }: Terminal): string {
   ].join('\n');
 }
 
-/** What the letters need from left to right, then what the word as a whole needs. */
+/** The needs of the letters from left to right, then the needs of the word as a whole. */
 function inWordOrder({ units, requires }: Reading): PatternId[] {
   return [...new Set([...units.map(({ pattern }) => pattern), ...requires])];
 }

@@ -45,7 +45,7 @@ function text(path: string): FoundText {
   return { path, error: null };
 }
 
-/** What a path leads to; null where that cannot be known. */
+/** The kind of thing at a path; null where it cannot be known. */
 function kindOf(path: string): 'folder' | 'file' | null {
   try {
     return statSync(resolvePath(path)).isDirectory() ? 'folder' : 'file';

@@ -1,4 +1,4 @@
-/** What a file says, whatever kind it is. */
+/** The text of a file of any kind. */
 export interface OpenedText {
   /** Empty where the file says none. */
   readonly title: string;

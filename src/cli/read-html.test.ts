@@ -55,7 +55,7 @@ test.each([
   ],
   ['a fragment is a page', 'just words', 'just words'],
   ['nothing is nothing', '', ''],
-])('%s', (_, html, expected) => {
+])('reads a page: %s', (_, html, expected) => {
   expect(readHtml(html).text).toBe(expected);
 });
 

@@ -43,7 +43,7 @@ const OUTPUT_FAILED = 3;
 
 function explainMisuse(error: unknown, usage: string): string | null {
   if (error instanceof InputError || error instanceof OutputFault) return error.message;
-  // What node:util parseArgs throws for an option it does not know, or one without its value.
+  // The error of parseArgs (node:util) for an option it does not know, or one without its value.
   if (error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS')) {
     return `${error.message}\n${usage}`;
   }

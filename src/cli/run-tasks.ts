@@ -11,9 +11,9 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
   readonly tasks: Iterable<Task> | AsyncIterable<Task>;
   readonly settings: VetterSettings;
   readonly jobs: number;
-  /** What to answer to a task over which its thread has ended; `run` gives a part of it to a thread again. */
+  /** The answer to a task over which its thread has ended; `run` gives a part of it to a thread again. */
   fail(task: Task, error: unknown, run: (part: Task) => Promise<Answer>): Answer | Promise<Answer>;
-  /** What to print before, for each answer in pieces that are whole, and behind. */
+  /** The text to print before, for each answer in whole pieces, and behind. */
   readonly head: string;
   print(answer: Answer): Iterable<string>;
   foot(): string;
@@ -27,8 +27,8 @@ const AHEAD = 4;
 
 /**
  * Gives tasks to `jobs` threads and prints the answers in the order of the tasks, each as soon as those before it are
- * printed. Waits where the output waits, and takes no tasks meanwhile. Rejects with `OutputFault` when the output takes no more; what is
- * printed is whole then and has its foot.
+ * printed. Waits where the output waits, and takes no tasks meanwhile. Rejects with `OutputFault` when the output takes no more; the printed
+ * part is whole then and has its foot.
  */
 export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
   tasks,

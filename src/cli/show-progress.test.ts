@@ -11,7 +11,7 @@ function follow(isTTY: boolean): string[] {
   return written;
 }
 
-test('on a terminal a bar fills, is out of the way of what is said, and goes', () => {
+test('on a terminal a bar fills, leaves room for messages, and goes', () => {
   const bar = (filled: number) => '█'.repeat(filled) + '░'.repeat(30 - filled);
   expect(follow(true)).toEqual([
     `\r\u001b[K${bar(15)} 1 of 2 texts`,
@@ -22,6 +22,6 @@ test('on a terminal a bar fills, is out of the way of what is said, and goes', (
   ]);
 });
 
-test('anywhere else only what is said is written', () => {
+test('anywhere but on a terminal only messages are written', () => {
   expect(follow(false)).toEqual(['b.txt: broken.\n']);
 });

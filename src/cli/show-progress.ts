@@ -1,6 +1,6 @@
 /** A line that says how far a long run is. */
 export interface Progress {
-  /** One more is done. */
+  /** One more task is done. */
   step(): void;
   /** Prints a line above it. */
   say(line: string): void;

@@ -7,7 +7,7 @@ import { createWorkerPool, type WorkerPool } from './worker-pool.ts';
 const LONGEST = 60_000;
 /** So much may a thread keep, in megabytes, before it is ended with the text it is at. */
 const MOST_MEMORY = 1024;
-/** Of it for what is made and thrown away, twice the usual: it is cleared half as often, which saves a tenth of the time. */
+/** Its part for short-lived values is twice the usual size, so it is cleared half as often. That saves a tenth of the time. */
 const YOUNG_MEMORY = 96;
 /** The process itself, with the tables of each thread. */
 const OWN_MEMORY = 512;

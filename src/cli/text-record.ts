@@ -6,19 +6,19 @@ export interface VettedGroup {
   readonly sequence: Sequence | null;
 }
 
-/** What a text is to one group: the figures of its report, for tables and programs. */
+/** The figures of a text's report for one group, for tables and programs. */
 export interface GroupReport {
   /** The group's name. */
   readonly group: string;
   /** The sequence's id. */
   readonly sequence: string | null;
   readonly step: number;
-  /** Its reach is null where no word but names is in the text. */
+  /** The `reach` of the tally is null where the text has no words but names. */
   readonly tally: Omit<Tally, 'reach'> & { readonly reach: number | null };
   /** First steps of the sequence at which the text's reach is 95 and 99 percent; null where none is. 0 is before the first. */
   readonly reaches95: number | null;
   readonly reaches99: number | null;
-  /** Those that open most first, with their words, the frequent first. */
+  /** The patterns that open most words come first, each with its words, frequent words first. */
   readonly gaps: readonly NamedGap[];
   /** Every word with its standing, where that was asked for. */
   readonly words?: readonly WordEntry[];
@@ -26,7 +26,7 @@ export interface GroupReport {
 
 export interface NamedGap {
   readonly pattern: PatternId;
-  /** What a teacher would call the pattern. */
+  /** The name of the pattern among teachers. */
   readonly label: string;
   readonly opens: number;
   readonly words: readonly string[];

@@ -17,7 +17,7 @@ import { openTerminal } from './terminal.ts';
 import { vetLines } from './vet-lines.ts';
 import { vetMany } from './vet-many.ts';
 
-/** What `vet` prints for its arguments, where it has not printed by itself. Rejects with what `runCommand` makes a sentence of. */
+/** The text that `vet` still has to print for its arguments. Rejects with errors that `runCommand` turns into a sentence. */
 export async function vetCommand(args: readonly string[]): Promise<string | undefined> {
   const options = readVetOptions([...args]);
   if (options.help) return VET_HELP;

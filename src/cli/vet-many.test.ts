@@ -72,7 +72,7 @@ test('a file over which a thread ends is the only one of its pack without a repo
   expect(process.exitCode).toBe(1);
 });
 
-test('a file that is not there is asked for by itself', async () => {
+test('a missing file goes to a thread by itself', async () => {
   await vet([textOf('fog', 400), { path: join(folder, 'none'), error: null }]);
   expect(asked).toEqual([['fog'], ['none']]);
 });

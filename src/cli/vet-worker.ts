@@ -9,20 +9,20 @@ import type { OpenedText } from './opened-text.ts';
 import type { ReportWriter } from './report-writer.ts';
 import { type AnsweredLine, vetLine } from './vet-line.ts';
 
-/** What a thread is asked: to open the bytes of a file, to vet files, or to answer a line of JSON. */
+/** A task for a thread: to open the bytes of a file, to vet files, or to answer a line of JSON. */
 export type VetTask =
   | { readonly path: string; readonly bytes: Uint8Array }
   | { readonly texts: readonly FoundText[] }
   | { readonly line: string; readonly number: number };
 
-/** What is printed of a file, and why it could not be read; null where it was. */
+/** The printed lines of a file, and why it could not be read; null where it was read. */
 export interface Row {
   readonly path: string;
   readonly problem: string | null;
   readonly row: string;
 }
 
-/** What it answers: the text or why there is none, a row for each file, a line. */
+/** The answer: the text or why there is none, a row for each file, a line. */
 export type VetAnswer = OpenedText | { readonly error: string } | readonly Row[] | AnsweredLine;
 
 /** Runs in a thread of its own: answers each task, one after the other. */

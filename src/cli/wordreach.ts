@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { InputError, runCommand } from './run-command.ts';
 
-/** What the package `wordreach` can be asked for, each with the file that does it. */
+/** The commands of the package `wordreach`, each with its file. */
 const COMMANDS: Readonly<Record<string, () => Promise<unknown>>> = {
   vet: () => import('./vet.ts'),
   word: () => import('./word.ts'),

@@ -67,7 +67,7 @@ test.each([
   await pool.close();
 });
 
-test('closing ends what is under way and what waits', async () => {
+test('closing ends the tasks under way and the tasks that wait', async () => {
   const { pool } = poolOf(1);
   const tasks = Promise.allSettled([15, 1].map(pool.run));
   await pool.close();

@@ -9,11 +9,11 @@ export interface WorkerPool<Task, Answer> {
   close(): Promise<void>;
 }
 
-/** What a task may take, before its thread is ended with it. */
+/** The time and memory that a task may take before its thread is ended. */
 export interface TaskLimits {
   /** In milliseconds. */
   readonly longest: number;
-  /** Of this process with all its threads, in bytes; the task that has been under way longest is ended. */
+  /** The memory of this process with all its threads, in bytes. Above it the task that has been under way longest is ended. */
   readonly mostMemory: number;
 }
 
@@ -55,7 +55,7 @@ export function createWorkerPool<Task, Answer>(
     const worker = start();
     worker.on('message', (answer: Answer) => {
       const job = take(worker);
-      // One that is being ended may still answer.
+      // A worker that is being ended may still answer.
       if (job) idle.push(worker);
       job?.resolve(answer);
       next();

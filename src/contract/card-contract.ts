@@ -2,11 +2,11 @@ import type { WordKey } from '../analyze/types.ts';
 import type { WordAction, WordExplanation, WordSwap } from './page-contract.ts';
 
 /**
- * What the content script and the card tell each other. The card is a page of the extension in a frame, where no script of
- * the web page sees its text; the content script knows the word, and puts the frame beside it.
+ * The messages between the content script and the card. The card is a page of the extension in a frame, where no script of the web page sees
+ * its text; the content script knows the word, and puts the frame beside it.
  */
 
-/** What keeps a card from doing anything: something of the page covers it, or it is in a frame whose place nobody knows. */
+/** The reason why a card does nothing: something of the page covers it, or it is in a frame whose place nobody knows. */
 export type Hindrance = 'covered' | 'frame';
 
 /** Told by the content script to the card. */
@@ -25,9 +25,9 @@ export type ToCard =
   | { readonly tell: 'swaps'; readonly swaps: readonly WordSwap[] }
   /** The width that is seen of the page has changed. */
   | { readonly tell: 'room'; readonly room: number }
-  /** Its size from now on: the width in CSS pixels, and the most of its height. */
+  /** The card's size from now on: its width, and the most of its height, in CSS pixels. */
   | { readonly tell: 'fit'; readonly width: number; readonly height: number }
-  /** What keeps the card from doing anything, as far as the content script sees it. */
+  /** The reason why the card does nothing, as far as the content script sees it. */
   | { readonly tell: 'hindrance'; readonly hindrance: Hindrance | null }
   /** An action has been done, or not. */
   | { readonly tell: 'done'; readonly fault: string | null };
@@ -36,14 +36,14 @@ export type ToCard =
 export type FromCard =
   /** The size it would have with nothing in its way, in CSS pixels. */
   | { readonly tell: 'size'; readonly width: number; readonly height: number }
-  /** Its height in the size it was given. */
+  /** The card's height at the size it was given. */
   | { readonly tell: 'height'; readonly height: number }
   | { readonly tell: 'act'; readonly action: WordAction }
   /** The pointer has come or gone. */
   | { readonly tell: 'over'; readonly over: boolean }
   /** The pointer moves in it. */
   | { readonly tell: 'point' }
-  /** It was clicked in, so it stays. */
+  /** The card was clicked in, so it stays. */
   | { readonly tell: 'keep' }
   | { readonly tell: 'close' };
 

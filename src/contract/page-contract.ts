@@ -10,8 +10,8 @@ import type {
 } from '../analyze/types.ts';
 
 /**
- * What the shading of a page, its cards, the panel and the background tell each other. Each thing is declared here alone; all of it
- * can travel as a message, the functions excepted.
+ * The messages between the shading of a page, its cards, the panel and the background. Each thing is declared here alone; all of it can travel
+ * as a message, the functions excepted.
  */
 
 /** Which text of a page is checked: its main story, all of it, or the selected part. */
@@ -43,10 +43,10 @@ export interface HiddenText {
   readonly paid: boolean;
 }
 
-/** What fills the view where text may be drawn that cannot be read. */
+/** The thing that fills the view and may have drawn text that cannot be read. */
 export type DrawnText = 'canvas' | 'picture';
 
-/** What one frame of a page says of itself. */
+/** The facts that one frame of a page gives of itself. */
 export interface FrameWords extends HiddenText {
   readonly title: string;
   /** Who wrote it, where the page says so. */
@@ -74,7 +74,7 @@ export interface FrameWords extends HiddenText {
   readonly takenAway: boolean;
   /** Why words of it could not be marked, as an error with its stack; null as a rule. */
   readonly fault: string | null;
-  /** Of a PDF alone. */
+  /** Facts of a PDF; left out for other pages. */
   readonly pdf?: PdfFacts;
 }
 
@@ -117,7 +117,7 @@ export interface WordsJudged {
 
 export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
 
-/** What a page is to the group. */
+/** The report of a page for the group. */
 export interface PageReport extends Report {
   /** How many of its running words that are `beyond` lack only patterns of the next steps. */
   readonly soon: number;
@@ -131,14 +131,14 @@ export interface WordExplanation {
   readonly sounds?: SoundStyle;
   /** The step that teaches each missing pattern, from 1; null when the group's sequence never does. */
   readonly steps: Readonly<Record<PatternId, number | null>>;
-  /** What the group says of the word. */
+  /** How the word counts for the group. */
   readonly counts: CountsAs;
   /** Which of the missing patterns were taught but are not secure. */
   readonly notYet: readonly PatternId[];
 }
 
 /**
- * What the teacher says of a word in the page: how it counts for the chosen group from now on, or that a pattern is taught. `unteach`
+ * The teacher's decision about a word in the page: how it counts for the chosen group from now on, or that a pattern is taught. `unteach`
  * takes that back; `notYet` where the pattern was not secure before.
  */
 export type WordAction =
@@ -179,8 +179,8 @@ export interface NthPlace {
   readonly n: number;
 }
 
-/** What is put into a page only when it is first needed there: what finds the article, what shows cards, and where those may have no frame, what
- * draws marks that the page cannot see. */
+/** The parts of the content script that come into a page only when they are needed there: the finder of the article, the cards, cards
+ * without a frame, and the layer of marks that the page cannot see. */
 export type PagePart = 'article' | 'card' | 'plain-card' | 'veil';
 
 /** The shading of one page with its word cards. */
@@ -204,7 +204,7 @@ export interface ShadedPage {
   step(direction: 1 | -1): void;
 }
 
-/** What the shading of a page asks of its host. `Parts` are the functions of the parts by their names. */
+/** The functions that the shading of a page needs from its host. `Parts` has the functions of each part by its name. */
 export interface PageOptions<Parts extends Readonly<Record<PagePart, unknown>>> {
   readonly judge: JudgeWords;
   readonly explain: (key: WordKey) => Promise<WordExplanation>;

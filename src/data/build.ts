@@ -23,7 +23,7 @@ const table = join(output, 'lexicon.bin');
 const model = join(output, 'guess.bin');
 const manifest = join(output, 'manifest.json');
 
-/** What the table is made from: the packages are pinned in the lockfile. */
+/** The inputs of the table; the packages are pinned in the lockfile. */
 const INPUTS = [
   'package-lock.json',
   'src/data',

@@ -34,7 +34,7 @@ interface Link {
 
 /** A row of a data file: words of one meaning. */
 interface Synset {
-  /** What links give for it. */
+  /** The offset by which links name it. */
   readonly offset: string;
   /** As they are written, and in lower case. */
   readonly spelled: readonly string[];

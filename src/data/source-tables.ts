@@ -1,4 +1,4 @@
-/** What a column of a table may hold. */
+/** The form of a table's column. */
 interface Column {
   readonly name: string;
   readonly form: RegExp;

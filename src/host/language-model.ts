@@ -9,7 +9,7 @@ export type ModelState = 'none' | 'unavailable' | 'downloadable' | 'downloading'
 
 /** A model that is ready. */
 export interface BrowserModel {
-  /** Its answer to a text, which the schema is asked to shape. Rejects with `ModelFault`, or the reason of the signal. */
+  /** The model's answer to a text, in the form of the schema. Rejects with `ModelFault`, or the reason of the signal. */
   ask(text: string, schema: Record<string, unknown>, signal: AbortSignal): Promise<string>;
   /** Lets it go; open questions are aborted. */
   close(): void;
@@ -87,7 +87,7 @@ export async function openModel(
   };
 }
 
-/** What the model does, given up at once when the signal says so, whether the model listens to it or not. */
+/** The result of the model. It is given up at once when the signal says so, whether the model listens to it or not. */
 async function faulty<T>(start: () => Promise<T>, signal: AbortSignal): Promise<T> {
   signal.throwIfAborted();
   let abort = (): void => undefined;

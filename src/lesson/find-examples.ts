@@ -1,22 +1,15 @@
+import { rememberFor } from '../analyze/index.ts';
 import type { PatternId, Unit } from '../analyze/types.ts';
 import { isLate } from './fit-words.ts';
 import type { KnownWord, KnownWords } from './known-words.ts';
 import { isPlainBase } from './plain-words.ts';
-
-/** The words of `known` by the patterns their units spell, commonest first; affixes are no units of their own here. */
-const indexes = new WeakMap<KnownWords, ReadonlyMap<PatternId, readonly KnownWord[]>>();
 
 /**
  * The words that show a pattern to a group: decoded with it in their usual reading, commonest first. A word known by sight
  * shows nothing, nor does one of two readings (lead).
  */
 export function findExamples(known: KnownWords, id: PatternId): readonly KnownWord[] {
-  let index = indexes.get(known);
-  if (!index) {
-    index = makeIndex(known);
-    indexes.set(known, index);
-  }
-  return index.get(id) ?? [];
+  return wordsByPattern(known).get(id) ?? [];
 }
 
 /** The units of a word that are not said by its beginning or ending. */
@@ -28,8 +21,8 @@ export function ownUnits({ reading }: KnownWord): readonly Unit[] {
 const VOWEL = /^[AEIOU]/;
 
 /**
- * Of some examples of a spelling those to show it by, the shortest first: base words that children know, in which these letters
- * say nothing else (not the u of usual), and a vowel is not before r. Where there is none, any base word with the letters once.
+ * The examples that show a spelling best, the shortest first: base words that children know, in which these letters say nothing else (not the
+ * u of usual), and a vowel is not before r. Where there is none, any base word with the letters once.
  */
 export function plainExamples(
   examples: readonly KnownWord[],
@@ -53,7 +46,10 @@ export function plainExamples(
   return plain.length > 0 ? { words: plain, plain: true } : { words: fit, plain: false };
 }
 
-function makeIndex(known: KnownWords): Map<PatternId, KnownWord[]> {
+/** The words of `known` by the patterns their units spell, commonest first; affixes are no units of their own here. */
+const wordsByPattern = rememberFor(sortByPattern);
+
+function sortByPattern(known: KnownWords): Map<PatternId, KnownWord[]> {
   const index = new Map<PatternId, KnownWord[]>();
   for (const word of known.words) {
     if (word.homograph || word.standing === 'by-sight' || word.reading.source === 'guess') continue;

@@ -1,3 +1,4 @@
+import { rememberFor } from '../analyze/index.ts';
 import lateWords from './late-words.json' with { type: 'json' };
 import type { LessonInput } from './lesson-input.ts';
 import { isPlain } from './plain-words.ts';
@@ -20,28 +21,23 @@ export function isForClass(word: string, base: string | null, bank: WordBank): b
   return isPlain(word, base, bank) && !late.has(word) && !late.has(base ?? word);
 }
 
-const kept = new WeakMap<LessonInput['known'], readonly ListedWord[]>();
-
 /**
  * The words that may be shown alone to a class: children know them (kite, not lease), they are one word with one meaning for
  * the eye (not lead), no short form, no name (not May), and the engine is sure of them. Commonest first.
  */
-export function fitWords(input: LessonInput): readonly ListedWord[] {
-  let words = kept.get(input.known);
-  if (!words) {
-    words = listWords(input).filter(
+export const fitWords = rememberFor(
+  (input: LessonInput): readonly ListedWord[] =>
+    listWords(input).filter(
       ({ word, family, reading }) =>
         isForClass(word, family, input.bank) &&
         word.length >= SHORTEST &&
         /^[a-z]+$/.test(word) &&
         (reading.source === 'dictionary' || reading.source === 'derived'),
-    );
-    kept.set(input.known, words);
-  }
-  return words;
-}
+    ),
+  ({ known }) => known,
+);
 
-/** Of some words one of each family: not both sail and sails. */
+/** One word of each family: not both sail and sails. */
 export function oneOfFamily(words: readonly ListedWord[]): ListedWord[] {
   const families = new Set<string>();
   return words.filter(({ family }) => !families.has(family) && families.add(family));

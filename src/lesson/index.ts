@@ -19,7 +19,7 @@ export {
 export { parts } from './parts.ts';
 export { createPicker, type Picker } from './picker.ts';
 export { applyPreset, type LessonPreset, onePage, parsePresets, presetOf } from './presets.ts';
-export { wordsCorrectAMinute } from './read-it/words-correct.ts';
+export { wordsCorrectAMinute } from './read-it/read-it.ts';
 export { rememberAnalyses } from './remember-analyses.ts';
 export { addSheet, type EarlierSheet, parseSheets } from './spaced-review/earlier-sheets.ts';
 export { wordsOnSheet } from './spaced-review/words-on-sheet.ts';

@@ -12,16 +12,16 @@ export interface KnownWord extends BankWord {
   readonly homograph: boolean;
 }
 
-/** What a group can read, in its own variety of English: of harbour and harbor one. */
+/** The words that a group can read, in its own variety of English: harbour or harbor. */
 export interface KnownWords {
   /** The English of its sounds. */
   readonly accent: Accent;
-  /** How they are written down. */
+  /** The marks in which sounds are written. */
   readonly style: SoundStyle;
   /** The words of the bank the group can read, commonest first. */
   readonly words: readonly KnownWord[];
   find(word: string): KnownWord | undefined;
-  /** Of every word of the bank, known or not, in its order: what all of English does. */
+  /** The analyses of all words of the bank, known or not, in its order. They show how English as a whole behaves. */
   readonly analyses: readonly WordAnalysis[];
   /** Whether a pattern counts as known. */
   knows(id: PatternId): boolean;

@@ -10,7 +10,7 @@ export interface LessonText {
   readonly text: string;
 }
 
-/** What every part of a lesson is made from. */
+/** The input that every part of a lesson is made from. */
 export interface LessonInput {
   readonly group: Group;
   readonly sequence: Sequence | null;
@@ -20,7 +20,7 @@ export interface LessonInput {
   readonly analyzer: Analyzer;
   readonly judge: Judge;
   readonly known: KnownWords;
-  /** What the lesson is about (`findFocus`); empty where nothing was taught yet. */
+  /** The patterns of the lesson (`findFocus`); empty where nothing was taught yet. */
   readonly focus: readonly PatternId[];
   readonly passage: LessonText | null;
   /** The words on the group's sheets so far; none where it is left out. */
@@ -28,8 +28,8 @@ export interface LessonInput {
 }
 
 /**
- * The patterns the lesson is about: those of the group's step that count as known; where the step teaches none, those of the
- * last step before it that does; without a sequence the last three the group was taught besides.
+ * The patterns the lesson is about: the known patterns of the group's step; if the step teaches none, of the
+ * last step before it that does; without a sequence the last three patterns the group was taught.
  */
 export function findFocus(
   group: Group,

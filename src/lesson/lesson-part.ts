@@ -35,10 +35,10 @@ export interface LessonBlock {
    * each with a count at its end; `cards-6` and `cards-12`: single texts as cards to cut out, so many a page.
    */
   readonly layout: (typeof LAYOUTS)[number];
-  /** One for each cell of a row; for `words`, `lines` and `chain` a single one, which counts for every cell. */
+  /** A column for each cell of a row; for `words`, `lines` and `chain` a single column, which counts for every cell. */
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly string[])[];
-  /** What the adult should know before the rows: a rule, what to ask. On the key alone. */
+  /** A note for the adult before the rows: a rule, a question to ask. It is on the key alone. */
   readonly note?: string;
 }
 
@@ -67,7 +67,7 @@ export interface PartMaker {
   readonly title: string;
   /** Not on a sheet until the teacher puts it there. */
   readonly extra?: true;
-  /** What a teacher does with it, in one sentence. */
+  /** The teacher's use of it, in one sentence. */
   readonly use: string;
   /** Depends on the group: which suffixes it knows, which sounds. */
   choices(input: LessonInput): readonly PartChoice[];

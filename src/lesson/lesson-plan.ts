@@ -3,7 +3,7 @@ import { LAYOUTS, type LessonBlock, type LessonPart, type PartMaker } from './le
 import { createPicker } from './picker.ts';
 import { withTypographicMarks } from './typographic-marks.ts';
 
-/** What the teacher decided about one part. */
+/** The teacher's decisions about one part. */
 export interface PartPlan {
   /** Chance begins here; another seed gives other words. */
   readonly seed: number;
@@ -24,7 +24,7 @@ export interface LessonPlan {
   readonly order?: readonly string[];
 }
 
-/** What names a part in a plan. */
+/** The fields that name a part in a plan. */
 export type PartName = Pick<PartMaker, 'id' | 'extra'>;
 
 /** A part as it is on the sheet. */

@@ -26,6 +26,6 @@ test.each([
   ['no heading, no entry of a list', '# The storm\n- a rope\nIt blew.', ['It blew.']],
   ['once', 'Row! Row! Stop.', ['Row!', 'Stop.']],
   ['nothing without a word', '…\n12.\n', []],
-])('%s', (_, text, sentences) => expect(cut(text)).toEqual(sentences));
+])('cuts a passage into sentences: %s', (_, text, sentences) => expect(cut(text)).toEqual(sentences));
 
 test('without a passage there is no sentence', () => expect(passageSentences(null)).toEqual([]));

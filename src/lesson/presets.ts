@@ -45,7 +45,7 @@ export function applyPreset(plan: LessonPlan, preset: LessonPreset, makers: read
   return { ...plan, parts, order: [...ids, ...others] };
 }
 
-/** What a plan has on its sheet, to be used again for other words. */
+/** The parts of a plan that are on its sheet, to be used again for other words. */
 export function presetOf(plan: LessonPlan, name: string, ordered: readonly PartName[]): LessonPreset {
   return {
     name: name.trim().slice(0, LONGEST_NAME),

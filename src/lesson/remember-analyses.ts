@@ -1,6 +1,6 @@
 import { type Analyzer, remember } from '../analyze/index.ts';
 
-/** The same analyser, which takes each word apart once: a lesson asks for the whole bank again for each group and step. */
+/** An analyser that analyses each word only once. A lesson needs the whole bank again for each group and step. */
 export function rememberAnalyses(analyzer: Analyzer): Analyzer {
   const others = new Map<Analyzer, Analyzer>();
   const kept: Analyzer = {

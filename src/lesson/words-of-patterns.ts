@@ -21,7 +21,7 @@ const SHOWS_NOTHING = 'silent-e';
 /** Beside the kinds of syllables it makes a way to divide shows nothing: prom·ise in a step of open syllables. */
 const WAY_TO_DIVIDE = /^divide-/;
 
-/** What a step shows a pattern by: its words, in a step led by another pattern only such as have that too. */
+/** The words that show a pattern in a step. In a step led by another pattern they have that pattern too. */
 export function wordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
   const { focus } = input;
   if (id === SHOWS_NOTHING && focus.length > 1 && focus.includes(id)) return [];
@@ -105,7 +105,7 @@ export function isPractised(id: PatternId): boolean {
   return !NO_UNIT.test(id);
 }
 
-/** What the steps before the focus taught, the latest first. */
+/** The patterns of the steps before the focus, the latest first. */
 export function stepsBefore({ sequence, group, focus, known }: LessonInput, most: number): PatternId[][] {
   const before = sequence?.steps.slice(0, group.step).toReversed() ?? [];
   return before

@@ -5,12 +5,12 @@ const patterns: ReadonlyMap<PatternId, Pick<Pattern, 'label' | 'keyWord'>> = new
   patternNames.map((pattern) => [pattern.id, pattern]),
 );
 
-/** What a teacher calls a pattern (`ai as in rain`); its id where this version does not know it. */
+/** The name of a pattern among teachers (`ai as in rain`); its id where this version does not know it. */
 export function patternLabel(id: PatternId): string {
   return patterns.get(id)?.label ?? id;
 }
 
-/** The word a pattern is remembered by (`rain`); empty where this version does not know it. */
+/** The key word of a pattern (`rain`); empty where this version does not know the pattern. */
 export function keyWord(id: PatternId): string {
   return patterns.get(id)?.keyWord ?? '';
 }

@@ -7,7 +7,7 @@ import type { TextBlock } from './text-blocks.ts';
 /** The part of a page's text that is checked. */
 export interface Scope {
   readonly kind: ScopeKind;
-  /** What the story is called and who wrote it; the page's title and null for other text. */
+  /** The title of the story and its author; the page's title and null for other text. */
   readonly title: string;
   readonly byline: string | null;
   readonly date: string | null;

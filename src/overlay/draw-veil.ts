@@ -111,7 +111,7 @@ function boxesOf(
     live.setStart(startContainer, startOffset);
     live.setEnd(endContainer, endOffset);
   } catch {
-    // Its text has changed since.
+    // The text of the node has changed since.
     return [];
   }
   return [...live.getClientRects()];

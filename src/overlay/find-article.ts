@@ -51,7 +51,7 @@ function wholeOf({ title }: Document, element: Element | null): Article | null {
   return element && { title, byline: null, date: null, texts: textsIn(element) };
 }
 
-/** What scripts and styles of the page hold is no text. */
+/** The content of scripts and styles is no text of the page. */
 function isTooLarge(doc: Document): boolean {
   if (doc.getElementsByTagName('*').length > LARGEST) return true;
   let length = 0;
@@ -81,7 +81,7 @@ function findByLibrary(doc: Document): Article | null {
   };
 }
 
-/** What elements of the copy are numbered by; none of a page’s own attributes is called so. */
+/** The attribute that numbers the elements of the copy; no page has one of this name. */
 const NUMBER = 'data-part-of-page';
 
 /** Gives each element of the copy its number, and the page’s elements in the same order. */

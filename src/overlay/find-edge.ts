@@ -2,14 +2,14 @@ import { isTakenOut, isUnseen } from './is-unseen.ts';
 import { isPlaced } from './join-pieces.ts';
 import { own } from './own.ts';
 
-/** What an element's edge does to a word that is at it: nothing, parts it, or ends the line of thought too. */
+/** The effect of an element's edge on a word at it: none, or it parts the word, or it ends the line too. */
 export type Edge = 'none' | 'word' | 'line';
 
 /** Things of their own where they are in a line: the 3 of a footnote mark, pictures, buttons. */
 const OWN =
   'SUP SUB Q BUTTON LI CODE KBD SAMP TEXTAREA INPUT SELECT OBJECT EMBED IFRAME AUDIO VIDEO CANVAS IMG SVG MATH svg math METER PROGRESS';
 const STANDS_APART = new Set(OWN.split(' '));
-/** Some of them are always part of a sentence, whatever is beside them. */
+/** Elements of these that are always part of a sentence, whatever is beside them. */
 const PHRASES = new Set('SUP SUB Q CODE KBD SAMP'.split(' '));
 /** A box with no more letters than this is part of a word: a drop cap, letters set one by one. */
 const LETTERS = 2;
@@ -17,9 +17,8 @@ const LETTERS = 2;
 const GAP = 4;
 
 /**
- * What an element's edge does to words: nothing where it only styles them (M<a>other</a>) or is not shown at
- * all; it parts words where a thing of its own is in a sentence, and ends the line where it is a block or one
- * of several boxes side by side.
+ * The effect of an element's edge on words. It has none where the element only styles them (M<a>other</a>) or is not shown. It parts words
+ * where a thing of its own is in a sentence. It ends the line where the element is a block or one of several boxes side by side.
  */
 export function findEdge(given: Element, style = getComputedStyle(given)): Edge {
   const element = own(given);
@@ -35,7 +34,12 @@ export function findEdge(given: Element, style = getComputedStyle(given)): Edge 
   }
   const inLine = /^(inline|contents)/.test(display);
   if (!apart && (inLine || style.float !== 'none') && holdsLetters(element)) return 'none';
-  if (inLine && PHRASES.has(tagName)) return isOrdinal(element) ? 'none' : 'word';
+  return edgeOfThing(element, style, inLine);
+}
+
+/** The edge of a block, or of a thing of its own in a line. */
+function edgeOfThing(element: Element, style: CSSStyleDeclaration, inLine: boolean): Edge {
+  if (inLine && PHRASES.has(element.tagName)) return isOrdinal(element) ? 'none' : 'word';
   if (inLine) return isBesideText(element) ? 'word' : 'line';
   return isTakenOut(style) && (style.visibility !== 'visible' || isUnseen(element, style)) ? 'none' : 'line';
 }

@@ -4,7 +4,7 @@ import type { ReadBlock } from './page-text.ts';
 
 /** Pages with more blocks are not looked at: each is asked where it is drawn. */
 const MOST_BLOCKS = 1000;
-/** What may fill a stretch that has no text that is read. */
+/** Elements that may fill a stretch without text that is read. */
 const FILLERS =
   'img, video, iframe, canvas, svg, object, embed, pre, code, table, textarea, math, [contenteditable]';
 /** A colour that lets the ground behind it show. */

@@ -82,7 +82,7 @@ function mix(below: Colour, above: Colour): Colour {
   return above.length ? below.map((value, i) => value + (above[i]! - value) * (above[3] ?? 1)) : above;
 }
 
-/** Of letters on a ground (WCAG 2.2); enough where that is not known. */
+/** The contrast of letters on a ground (WCAG 2.2); enough where the ground is not known. */
 function contrast(ground: Colour, letters: Colour): number {
   const ratio = lightOf(ground) / lightOf(mix(ground, letters));
   return ground.length ? Math.max(ratio, 1 / ratio) : 9;

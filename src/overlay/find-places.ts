@@ -4,7 +4,7 @@ import type { Homograph } from '../contract/page-contract.ts';
 import { type PageWord, PageWords } from './page-words.ts';
 import type { TextBlock } from './text-blocks.ts';
 
-/** One word where it is. */
+/** A word at its place. */
 export interface WordPlace {
   readonly key: WordKey;
   readonly word: PageWord;
@@ -16,7 +16,7 @@ export interface WordPlace {
 export class BlockWords {
   /** The word at each place, in order; replaced for a homograph when its reading is known. */
   readonly words: PageWord[] = [];
-  /** Those whose keys do not tell their reading yet. */
+  /** The words whose keys do not tell their reading yet. */
   readonly homographs: { readonly at: number; readonly homograph: Homograph }[] = [];
   /** Pieces left out of the count. */
   skipped = 0;
@@ -137,7 +137,7 @@ export function* findInPieces(block: TextBlock, known: PageWords): Generator<Blo
 /** So much is cut into words at once, in characters: a long article's longest paragraph, some milliseconds of work. */
 const PIECE = 20_000;
 
-/** Where a piece ends: behind a sentence, or else a word, where there is one in its second half. */
+/** The place where a piece ends: the last end of a sentence in its second half, or else the last end of a word there. */
 function endOfPiece(text: string, from: number): number {
   const furthest = from + PIECE;
   if (furthest >= text.length) return text.length;

@@ -15,9 +15,7 @@ const LEFT_OUT = new Set(
  */
 export function isRead(given: Element, style = getComputedStyle(given)): 'all' | 'parts' | 'none' {
   const element = own(given);
-  if (LEFT_OUT.has(element.tagName) || (element.tagName === 'PRE' && isCode(element))) return 'none';
-  if (element instanceof HTMLElement && (element.isContentEditable || isFormula(element))) return 'none';
-  if (element.tagName === 'svg' && !isWritten(element)) return 'none';
+  if (isLeftOut(element)) return 'none';
   const { display } = style;
   if (display === 'none' || (display !== 'inline' && style.contentVisibility === 'hidden')) return 'none';
   if (isUnseen(element, style) || isIcon(element, style)) return 'none';
@@ -25,6 +23,14 @@ export function isRead(given: Element, style = getComputedStyle(given)): 'all' |
   if (style.visibility !== 'visible' && !isVeiled(element)) return 'parts';
   if (!element.checkVisibility() && (display !== 'contents' || !isDrawn(given))) return 'none';
   return style.fontSize === '0px' ? 'parts' : 'all';
+}
+
+/** Whether an element is never text of a story, however it is drawn. */
+function isLeftOut(element: Element): boolean {
+  const { tagName } = element;
+  if (LEFT_OUT.has(tagName) || (tagName === 'PRE' && isCode(element))) return true;
+  if (element instanceof HTMLElement) return element.isContentEditable || isFormula(element);
+  return tagName === 'svg' && !isWritten(element);
 }
 
 /** Whether the page hides all of itself until a script of it has run, which may never be; no text of it is hidden by that. */

@@ -26,7 +26,7 @@ export function isTakenOut({ position }: CSSStyleDeclaration): boolean {
   return position === 'absolute' || position === 'fixed';
 }
 
-/** What only styles a line cannot hide it by its size or place. */
+/** An element that only styles a line cannot hide it by its size or place. */
 function hasBox({ display }: CSSStyleDeclaration): boolean {
   return display !== 'inline' && display !== 'contents';
 }

@@ -16,8 +16,8 @@ export function isPlaced(element: Element, style: CSSStyleDeclaration): boolean 
 }
 
 /**
- * What parts a placed element from the placed one before it: text over a scanned page is often cut into runs of some letters. `Mar`
- * and `igold` that touch are one word, `the` and `gulls` with a blank between are two of one line, rows and columns are lines.
+ * The gap between a placed element and the placed one before it: text over a scanned page is often cut into runs of some letters. `Mar` and
+ * `igold` that touch are one word, `the` and `gulls` with a blank between are two of one line, rows and columns are lines.
  */
 export function edgeBetween(before: Element, after: Element): 'none' | 'word' | 'line' {
   if (own(before).parentNode !== own(after).parentNode) return 'line';

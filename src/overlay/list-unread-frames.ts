@@ -40,7 +40,7 @@ function isPdf(frame: Element): boolean {
   return /^(?:https?|file):[^?#]*\.pdf(?:[?#]|$)/i.test(addressOf(frame));
 }
 
-/** What a frame with its text in an attribute (srcdoc) says of itself is `about:srcdoc`. */
+/** A frame with its text in an attribute (srcdoc) gives its address as `about:srcdoc`. */
 function addressOf(frame: Element): string {
   if (frame.hasAttribute('srcdoc')) return 'about:srcdoc';
   const { src, data } = frame as Partial<HTMLIFrameElement & HTMLObjectElement>;

@@ -4,7 +4,7 @@ import { own } from './own.ts';
 const OFTEN = 40;
 const WITHIN = 10_000;
 
-/** What changes so soon after the reader did something is taken for the answer to it, in milliseconds. */
+/** A change so soon after the reader did something is taken for the answer to it, in milliseconds. */
 const ANSWER = 1000;
 
 const INPUT = ['scroll', 'wheel', 'keydown', 'pointerdown', 'touchmove'] as const;
@@ -57,7 +57,7 @@ export function createPatience(signal: AbortSignal): Patience {
         if (record.type === 'attributes') return false;
         givenUp.add(place);
         any = true;
-        // What it took away in this turn has been read before, and is in it no more.
+        // The nodes removed in this turn were read before, and are in it no more.
         for (const node of [place, ...record.removedNodes]) restless.add(node);
         return false;
       });

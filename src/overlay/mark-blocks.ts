@@ -24,13 +24,13 @@ export interface BlockMarks {
 }
 
 /**
- * Of a block with more words than these, only those around the view are marked: the browser goes through all marks of a text node for each
+ * In a block with more words than these, only the words around the view are marked: the browser goes through all marks of a text node for each
  * line of it that it draws (measured in Chromium: 67 ms a view for a book in one node), so that a book would stop the page.
  */
 const MOST = 1000;
 /** So many at the most, however small the letters; and so many of a printed block. */
 const MOST_AT_ALL = 4000;
-/** Of a page with more blocks than these, the paragraphs of a long book, only blocks near the view are marked: each mark takes memory. */
+/** On a page with more blocks than these (the paragraphs of a long book), only blocks near the view are marked: each mark takes memory. */
 const MOST_WHOLE = 5000;
 /** So many blocks are shown at once: each picture of the page with other marks than before takes a slow laptop a fifth of a second. */
 const AT_ONCE = 30;
@@ -148,7 +148,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
       unmark(block);
     },
     noteChange() {
-      // What changes while the whole page is being marked is seen at once.
+      // A change while the whole page is being marked is shown at once.
       painter.show();
       stillness.noteChange();
     },

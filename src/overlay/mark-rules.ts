@@ -33,8 +33,8 @@ const LINES_OVER_PICTURES: Record<Mark, string> = {
 export type Mark = keyof typeof LINES;
 
 /**
- * What letters are painted with where that is not their text's colour (`color`). A highlight paints letters with `color` alone: it
- * drops outlines and the colour to fill with (Chromium 156 and Firefox 153), so that letters would vanish or change.
+ * The paint of letters where it is not their text's colour (`color`). A highlight paints letters with `color` alone: it drops outlines and the
+ * colour to fill with (Chromium 156 and Firefox 153), so that letters would vanish or change.
  */
 export interface Ink {
   /** The colour to paint the letters with; `transparent` where something else draws them. */

@@ -14,8 +14,8 @@ function start() {
   return { state: createOverlayState(onFault, controller.signal), onFault, controller };
 }
 
-describe('the works of an overlay', () => {
-  test('wait for each other', async () => {
+describe('tasks of an overlay', () => {
+  test('run one after the other', async () => {
     const { state } = start();
     const order: string[] = [];
     const first = state.inTurn(async () => {

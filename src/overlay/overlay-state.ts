@@ -2,12 +2,12 @@ import { describeError } from '../analyze/index.ts';
 import type { FrameWords } from '../contract/page-contract.ts';
 import type { PageChange } from './watch-page.ts';
 
-/** What went otherwise than wished with the shading of a page. */
+/** The troubles with the shading of a page. */
 type Troubles = Pick<FrameWords, 'restless' | 'takenAway' | 'fault'>;
 
 /** The order of the overlay's works, the changes of the page that wait for theirs, and what went wrong. */
 export interface OverlayState {
-  /** One work after the other; one that fails is noted as a fault, and does not stop those behind it. None begins after an abort. */
+  /** Runs tasks one after the other. A task that fails is noted as a fault, and the next tasks still run. No task begins after an abort. */
   inTurn(work: () => Promise<void>): Promise<void>;
   /** Keeps a change of the page for later; true for the first that waits. */
   add(change: PageChange): boolean;

@@ -24,7 +24,7 @@ export interface ReadBlock {
   readonly marked: Map<number, PlaceMark>;
 }
 
-/** What has been read of a page, kept by text node so that a change replaces only what it touches. */
+/** The text read from a page so far. It is kept by text node, so that a change replaces only the nodes it touches. */
 export class PageText {
   /** Counted block by block, so that asking for the counts of a long page costs next to nothing. */
   readonly words = new PageWords();

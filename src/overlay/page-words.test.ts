@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { PageWords } from './page-words.ts';
 
 describe('the words of a page', () => {
-  test('count what is on the page now, whatever was on it before', () => {
+  test('count the words that are on the page now, whatever was on it before', () => {
     const keys = fc.constantFrom('fog', 'Bram', 'tide^', 'read#1');
     fc.assert(
       fc.property(fc.array(fc.tuple(keys, fc.integer({ min: 0, max: 3 }))), (steps) => {

@@ -21,7 +21,7 @@ interface SettledWord extends PageWord {
 /** The words a page has or had, by their keys. */
 export class PageWords {
   readonly #words = new Map<WordKey, SettledWord>();
-  /** Those whose capitals the rest of the page settles, by the keys they have without it. */
+  /** The words whose capitals the rest of the page settles, by the keys they have without it. */
   readonly #open = new Map<WordKey, SettledWord>();
 
   of(key: WordKey): PageWord {
@@ -33,7 +33,7 @@ export class PageWords {
     return word;
   }
 
-  /** Those that are on the page now. */
+  /** The words that are on the page now. */
   present(): PageWord[] {
     return [...this.#words.values()].filter(({ count }) => count > 0);
   }

@@ -34,7 +34,7 @@ export interface PageReaderOptions {
 export interface PageReader {
   /** Reads all text in scope, the text in view first; words keep their standings. */
   readAnew(): Promise<void>;
-  /** Reads parts that have changed, and forgets nodes that are gone; true when there was any text in them. */
+  /** Reads changed parts again and forgets removed nodes. Gives true when any of these nodes had text. */
   follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<boolean>;
   /** Reads text that is shown now and forgets text that no longer is; true when there was any. */
   lookAgain(): Promise<boolean>;
@@ -81,7 +81,7 @@ export function createPageReader(
     await early;
     await read(near);
     while (later.length > 0) await read(later.splice(0, AT_ONCE));
-    for (const fault of faults) throw fault;
+    if (faults.length > 0) throw faults[0];
   }
 
   /** Reads and marks blocks; what stood in their place before is unmarked and given back with them. */

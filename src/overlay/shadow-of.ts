@@ -7,7 +7,7 @@ const HOSTS = new Set(
 
 type Opened = (element: HTMLElement) => ShadowRoot | null;
 
-/** What Chromium gives content scripts to read closed roots with (chrome.dom); Firefox has it at the element. */
+/** Chromium's function for content scripts to read closed roots (chrome.dom); Firefox has it at the element. */
 const opened = (globalThis as unknown as { chrome?: { dom?: { openOrClosedShadowRoot?: Opened } } }).chrome
   ?.dom?.openOrClosedShadowRoot;
 

@@ -39,7 +39,7 @@ export interface OverlayOptions {
 /** Shading of one document. */
 export interface Overlay extends Omit<ShadedPage, 'step'> {
   readonly finder: WordFinder;
-  /** What a word is to the group; undefined while that is not known. */
+  /** The standing of a word; undefined while it is not known. */
   standingOf(place: WordPlace): Shown | undefined;
   /** The sentence a word is in; null when the page has changed since. */
   sentenceOf(place: WordPlace): WordInSentence | null;

@@ -9,7 +9,7 @@ export interface StoryBlock {
   readonly texts: readonly Text[];
   /** The element whose line it is. */
   readonly line: Element;
-  /** Its text, blanks made one. */
+  /** The text of the block, with runs of blanks made one. */
   readonly says: string;
   readonly words: number;
   /** The share of its letters in links, from 0 to 1. */

@@ -13,7 +13,7 @@ export interface TextBlock {
   readonly parted: ReadonlySet<Text>;
   /** Nodes that go on with a word broken over lines (chil-<br>dren); left out where there are none. */
   readonly broken?: ReadonlySet<Text>;
-  /** What it is a line of, and may share with other lines. */
+  /** The element that it is a line of, and may share with other lines. */
   readonly within: Node;
   /** Nodes whose letters are not painted with their text's colour; left out where there are none. */
   readonly inks?: ReadonlyMap<Text, Ink>;

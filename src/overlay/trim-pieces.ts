@@ -27,7 +27,7 @@ export function leaveOutPieces({ texts, line, tags }: StoryBlock): Text[] {
       if (countWords(says) > MOST) return false;
       if (namesOf(piece).some((name) => NAMED.has(name))) return true;
       if (!isCaption) return false;
-      // What follows the label is the name.
+      // The name follows the label.
       isOver ||= /^credit:?$/i.test(says);
       return isOver || PICTURE.test(says) || CREDIT.test(says);
     });

@@ -11,7 +11,7 @@ interface TrimRule {
   applies(block: StoryBlock, story: WholeStory): boolean;
 }
 
-/** What a block is judged with. */
+/** The facts of the whole story that a block is judged with. */
 interface WholeStory {
   readonly blocks: readonly StoryBlock[];
   /** The block’s place among them. */

@@ -14,7 +14,7 @@ const STATES = [
   'contenteditable',
 ];
 
-/** What changes when a part is faded or folded. */
+/** The attributes that change when a part is faded or folded. */
 const SHOWS =
   /^(?:visibility|display|content-visibility|opacity|(?:max-)?height|(?:max-)?width|grid-template-rows|clip-path|left|top)$/;
 

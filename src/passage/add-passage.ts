@@ -1,7 +1,8 @@
-import { freePassageId, loadPassages, type Passage, savePassage } from '../host/store/passages-store.ts';
+import { loadPassages, savePassage } from '../host/store/passages-store.ts';
 import type { FoundText } from './found-text.ts';
+import { freePassageId, type Passage } from './kept/passage.ts';
 
-/** Puts a text on the desk; gives its id. Rejects with `StorageFault`. */
+/** Adds a text to the desk and gives its id. Rejects with `StorageFault` where it cannot be saved. */
 export async function addPassage({
   title,
   text,

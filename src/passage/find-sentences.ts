@@ -20,7 +20,7 @@ export function findSentences(line: string): SentenceSpan[] {
   });
 }
 
-/** Those with more words than `longest`. */
+/** The sentences with more words than `longest`. */
 export function findLongSentences(line: string, longest: number): SentenceSpan[] {
   return findSentences(line).filter(({ words }) => words > longest);
 }

@@ -56,7 +56,7 @@ function createLineShader(
   }, MOST);
 }
 
-/** What the text makes of the keys whose capitals it settles. */
+/** The keys that the text gives to words whose capitals it settles. */
 function findSettled(text: string, cut: (line: string) => CutLine): ReadonlyMap<WordKey, WordKey> {
   const counts = new Map<WordKey, number>();
   for (const line of text.split('\n'))

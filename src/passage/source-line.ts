@@ -1,4 +1,4 @@
-import type { Passage } from '../host/store/passages-store.ts';
+import type { Passage } from './kept/passage.ts';
 
 type Sourced = Pick<Passage, 'source'>;
 
@@ -8,7 +8,7 @@ export function sourceLine(passage: Sourced): string | null {
   return source === null ? null : `Source: ${source}`;
 }
 
-/** What of it is known (`Wilma Falk, https://tarn-quay.example/news`); null when nothing is. */
+/** The known parts of a source (`Wilma Falk, https://tarn-quay.example/news`); null when there are none. */
 export function nameSource({ source: { byline, url, date } }: Sourced): string | null {
   const parts = [byline, url, date].filter((part) => part !== null && part !== '');
   return parts.length === 0 ? null : parts.join(', ');

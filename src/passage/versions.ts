@@ -1,4 +1,4 @@
-import type { Passage, PassageVersion, StoryWord } from '../host/store/passages-store.ts';
+import type { Passage, PassageVersion, StoryWord } from './kept/passage.ts';
 
 /** The same each time, so that who compares sees no change. */
 const NONE: readonly StoryWord[] = [];

@@ -15,7 +15,7 @@ const scaled = { width: 60, height: 45, scale: 2, margin: 10 };
 const read = (...words: (readonly [string, number])[]) =>
   findLines([block([line(...words)])], scaled).lines[0]!.words;
 
-describe('what was read in a picture', () => {
+describe('the text read in a picture', () => {
   test('has its places in the picture as it was given, within its edges', () => {
     const { lines } = findLines([block([line(['fog', 90])])], scaled);
     expect(lines[0]!.words[0]!.box).toEqual({ left: 10, top: 20, right: 60, bottom: 40 });

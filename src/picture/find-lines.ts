@@ -8,7 +8,7 @@ interface ReadBox {
   readonly y1: number;
 }
 
-/** What the reader gives of a page: blocks of paragraphs of lines of words. */
+/** The reader's answer for a page: blocks of paragraphs of lines of words. */
 export interface ReadBlock {
   readonly bbox: ReadBox;
   readonly paragraphs: readonly {
@@ -26,7 +26,7 @@ export interface ReadBlock {
 
 /** A picture as it was made ready for the reader. */
 export interface Scaled {
-  /** Of the picture as it was given. */
+  /** The width of the picture as it was given. */
   readonly width: number;
   readonly height: number;
   /** How many times larger the reader sees it, and the white around it. */

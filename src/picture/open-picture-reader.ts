@@ -108,7 +108,7 @@ export async function readPicture(picture: Picture, options: ReadOptions = {}): 
   }
 }
 
-/** What comes of a job, given up at once when the signal says so: a worker that computes hears nothing, it can only be ended. */
+/** The result of a job. It is given up at once when the signal says so: a worker that computes hears nothing, and can only be ended. */
 async function untilStopped<T>(
   job: Promise<T>,
   signal: AbortSignal | undefined,

@@ -1,6 +1,6 @@
 import type { ReadWord, RewriteTools } from './rewrite-task.ts';
 
-/** What a sentence says that no other wording may lose, change or add to. */
+/** The facts of a sentence that no other wording may lose, change or add to. */
 export interface Facts {
   /** Names in lower case, without the s of a possessive. */
   readonly names: ReadonlySet<string>;

@@ -77,7 +77,7 @@ export function createCandidateJudge(
   };
 }
 
-/** Those that may be shown, the most readable first; of equals the one that keeps more of the meaning, then the shorter. */
+/** The candidates that may be shown, the most readable first. Of two equals the one that keeps more of the meaning comes first, then the shorter one. */
 export function rankCandidates(judged: readonly JudgedCandidate[]): JudgedCandidate[] {
   const best = new Map<string, JudgedCandidate>();
   for (const each of judged) if (each.unfit === null) best.set(plainText(each.text), each);

@@ -5,9 +5,9 @@ import wordings from './wordings.json';
 const KEPT_ADVERBS = new Set(wordings.keptAdverbs);
 const DEGREE =
   /^(?:very|extremely|quite|rather|incredibly|truly|really|particularly|especially|exceptionally|remarkably|deeply|absolutely|completely|utterly|entirely|perfectly|terribly|awfully)$/;
-/** Words that a degree word belongs to. */
+/** Words that form one unit with a degree word behind them: not very. */
 const BOUND_BEFORE_DEGREE = /^(?:so|not|as|too|how|very|such|more|most|less|only|and|or)$/;
-/** Words that an adverb belongs to. */
+/** Words that form one unit with an adverb behind them: so slowly. */
 const BOUND_BEFORE =
   /^(?:so|as|too|how|more|most|less|least|very|quite|rather|only|just|even|and|or|but|that)$/;
 const BOUND_BEHIND = /^(?:as|enough|and|or|but|than|that|for|to)$/;

@@ -75,8 +75,8 @@ function cutAsides(words: readonly Word[], mayGo: (aside: Aside) => boolean): Cu
 }
 
 /**
- * What may be an aside between two commas: behind a subject before its verb, behind an opening, or within a whole clause; or
- * behind the last comma of a whole clause.
+ * The possible asides between two commas: behind a subject before its verb, behind an opening, or within a whole clause; or behind the last
+ * comma of a whole clause.
  */
 function findAsides(words: readonly Word[]): Aside[] {
   const commas = findMarks(words, /^,$/);

@@ -139,7 +139,7 @@ export const DROP_RULES: readonly Rule[] = [
           // Its (artificial) stars; sour (bitter): one word is part of the statement. Brackets in brackets are left.
           const isOneWord = close === i + 2;
           if (words.slice(i + 1, close).some(({ text }) => /^[([]$/.test(text))) return [];
-          // What explains a word or doubts it stays: a small gland; aka the tide table; apparently true.
+          // Words that explain a word or doubt it stay: a small gland; aka the tide table; apparently true.
           const isNeeded =
             /^(?:an?|one|such|including|like|aka|or|also|that|i)$/.test(words[i + 1]!.lower) ||
             words[i + 1]!.kind === 'adverb' ||

@@ -62,7 +62,7 @@ export const SHORT_SUBJECT = /^(?:i|you|he|she|it|we|they|there|that)'(?:m|s|re|
 const PARTS: Readonly<Record<string, Kind>> = { n: 'noun', v: 'verb', a: 'adjective', r: 'adverb' };
 const PAST_HELPERS = /^(was|were|had|did|would|could|might|wasn't|weren't|hadn't|didn't|wouldn't|couldn't)$/;
 
-/** What a word is said to be. */
+/** The kind that a rule gives a word. */
 type Said = Pick<Word, 'kind' | 'form' | 'sure'>;
 
 /** A word that is looked at in its sentence. */
@@ -72,11 +72,11 @@ export interface WordPlace {
   /** The word or mark behind it, in small letters; empty at the end. */
   readonly next: string;
   readonly isNextCapital: boolean;
-  /** It begins the sentence, or a part in quotation marks or brackets. */
+  /** Whether the word begins the sentence, or a part in quotation marks or brackets. */
   readonly isFirst: boolean;
 }
 
-/** What a word is; examples and counter-examples have it between asterisks. */
+/** A rule that tells a word's kind; examples and counter-examples have the word between asterisks. */
 export interface KindRule extends Case<WordPlace> {
   readonly says: (place: WordPlace) => Said;
 }
@@ -176,7 +176,7 @@ export function placeOf(sentence: string, pieces: readonly Piece[], at: number, 
   };
 }
 
-/** What the word at a place is: by the rules, else by its likeliest part of speech there, else a guess by its letters. */
+/** The kind of the word at a place: by the rules, else by its likeliest part of speech there, else a guess by its letters. */
 export function kindOf(place: WordPlace, pieces: readonly Piece[], at: number, table: SwapTable): Said {
   const rule = KIND_RULES.find(({ applies }) => applies(place));
   return rule?.says(place) ?? likeliestKind(pieces, at, table) ?? guessKind(place);

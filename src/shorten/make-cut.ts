@@ -1,4 +1,3 @@
-import { correctArticleAt } from './mend-article.ts';
 import type { Cut, Word } from './types.ts';
 
 /** The characters of the words from `start` to before `end`, with a blank beside them. */
@@ -23,4 +22,13 @@ export function makeCut(sentence: string, cut: Cut, takesAn: (word: string) => b
   }
   if (isFirst) text = text.replace(/\p{L}/u, (letter) => letter.toUpperCase());
   return correctArticleAt(text, before.trimEnd().length, takesAn);
+}
+
+/** The text with the a or an that ends at `end` as the word behind it asks; the same text where none is there. */
+function correctArticleAt(text: string, end: number, takesAn: (word: string) => boolean): string {
+  const article = /(?<![\p{L}'’-])(an?)$/iu.exec(text.slice(0, end))?.[1];
+  const next = /^\s+([\p{L}]+)/u.exec(text.slice(end))?.[1];
+  if (article === undefined || next === undefined) return text;
+  const a = article.charAt(0);
+  return text.slice(0, end - article.length) + (takesAn(next.toLowerCase()) ? `${a}n` : a) + text.slice(end);
 }

@@ -10,7 +10,7 @@ import {
 import { cutOf } from './make-cut.ts';
 import type { Cut, Rule, Word } from './types.ts';
 
-/** What may follow a verb. */
+/** The kinds of words that may follow a verb. */
 const BEHIND_VERB = /^(?:determiner|possessive|object|preposition|number|to|adverb|pronoun|name)$/;
 
 const PRONOUN = /^(?:they|he|she|it)$/;
@@ -92,7 +92,7 @@ export const SPLIT_RULES: readonly Rule[] = [
         const first = words[comma + 1];
         if (!first || !/^(?:which|who)$/.test(first.lower) || !isFiniteVerb(words, comma + 2)) return [];
         const verb = words[comma + 2]!;
-        // What happened may be meant: which made him sad, which means.
+        // The which may mean the whole event: which made him sad, which means.
         if (first.lower === 'which' && !/^(?:was|were|is|are|has|have|had|can|could|will)$/.test(verb.lower))
           return [];
         if (!findMainClause(words.slice(0, comma)) || words.slice(comma + 1).some(({ text }) => text === ','))

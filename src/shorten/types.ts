@@ -1,6 +1,6 @@
-/** What a shortener is asked and what it answers. Offsets are UTF-16 units into the sentence. */
+/** The questions and answers of a shortener. Offsets are UTF-16 units into the sentence. */
 
-/** What a word is in its sentence, as far as the rules ask. `mark`: anything that is no word. */
+/** The kind of a word in its sentence, as far as the rules ask. `mark`: anything that is no word. */
 export type Kind =
   | 'determiner'
   | 'possessive'

@@ -18,7 +18,7 @@ export interface Swapper {
 const readsAll = (): Reach => 'reads';
 const MOST = 10;
 const RECOMMENDED = 3;
-/** What phrases score, and words left out: behind all that says the same. */
+/** The score of phrases and of words left out: behind all swaps that say the same. */
 const PHRASE = 0.9;
 const LEFT_OUT = 0.3;
 
@@ -58,7 +58,7 @@ interface Rated {
   readonly comes?: string;
   readonly span?: Swap['span'];
   readonly score: number;
-  /** It fits wherever the word has this part of speech, which it has here. */
+  /** Whether the swap fits wherever the word has this part of speech, which it has here. */
   readonly sure: boolean;
   readonly article?: Swap['article'];
 }

@@ -23,7 +23,7 @@ export interface Place {
 
 interface FitRule {
   readonly name: string;
-  /** It only makes a swap unsure: it is counted, not known. */
+  /** The rule only makes a swap unsure: it comes from counts. */
   readonly isCounted?: true;
   /** True when the swap cannot be there. */
   readonly speaksAgainst: (reading: WordForm, candidate: Candidate, text: string, place: Place) => boolean;
@@ -128,7 +128,7 @@ const CONSTRUCTIONS: readonly {
 ];
 const LINKS_ALONE = /^(but|though|and|or|while)$/;
 
-/** What speaks against a swap in its place, whatever it means; the first that does rules it out. */
+/** Rules against a swap in its place, whatever it means; the first that applies rules it out. */
 const RULES: readonly FitRule[] = [
   {
     // rose takes no object (rose the sail), raised needs one (it raised); increased may do either.

@@ -21,7 +21,7 @@ export interface Candidate {
   readonly prior: number;
   /** Number of the sense it belongs to; 0 when it fits all. */
   readonly sense: number;
-  /** It fits wherever the word has this part of speech. */
+  /** Whether the swap fits wherever the word has this part of speech. */
   readonly sure: boolean;
   /** Whether it is before an object (raise: true; rise: false); null when it may do either. */
   readonly object: boolean | null;
@@ -40,11 +40,11 @@ export interface SwapTable extends Irregulars {
   isPhrase(words: string): boolean;
   /** Share of a base form's places with a small word of `FOLLOWERS` behind it; null where too few were counted. */
   follows(word: string, follower: string): number | null;
-  /** Of length 1, or null. The sum of its words' for several. */
+  /** The vector of a word, of length 1, or null. Several words have the sum of their vectors. */
   vector(word: string): Float32Array | null;
   /** The sum of the vectors of a sense's cues. */
   senseVector(sense: number): Float32Array | null;
-  /** Its first sound asks for the other article than its first letter (hour, unit). */
+  /** Whether a word's first sound asks for another article than its first letter (hour, unit). */
   takesOtherArticle(word: string): boolean;
   readonly partWeights: TableText['partWeights'];
 }
@@ -180,7 +180,7 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
   };
 }
 
-/** Their sum at length 1; null when none has a vector. */
+/** The sum of some vectors at length 1; null when there is none. */
 export function sumOf(vectors: readonly (Float32Array | null)[]): Float32Array | null {
   const there = vectors.filter((vector) => vector !== null);
   if (there.length === 0) return null;

@@ -4,7 +4,7 @@ import listed from './place-words.json' with { type: 'json' };
 /** Words that tell the part of speech of their neighbours by being themselves. */
 const TELLING = new Set(listed.tellPart);
 
-/** What a neighbour is, in few words: itself when it tells much, else its kind. `share` gives its parts of speech. */
+/** The class of a neighbour: the word itself when it tells much, else its kind. `share` gives its parts of speech. */
 export function neighbourClass(
   piece: Piece | undefined,
   share: (word: string) => readonly number[] | null,
@@ -24,7 +24,7 @@ export function neighbourClass(
   return `${kind}-${ending}`;
 }
 
-/** What speaks for the part of speech of the word at `at`; the weights of these are learnt (`learn-parts.ts`). */
+/** The features that tell the part of speech of the word at `at`; the weights of these are learnt (`learn-parts.ts`). */
 export function partFeatures(
   pieces: readonly Piece[],
   at: number,

@@ -20,11 +20,11 @@ interface PhraseRule {
   readonly says: RegExp;
   readonly before: Neighbours;
   readonly after: Neighbours;
-  /** What takes its place, best first; `-` leaves it out. */
+  /** The texts that take its place, best first; `-` leaves it out. */
   readonly swaps: readonly string[];
 }
 
-/** What has to be beside the words, or must not. */
+/** The neighbours that the words must have, or must not have. */
 interface Neighbours {
   readonly fits: (words: string) => boolean;
   readonly isNoun: boolean;
@@ -33,7 +33,7 @@ interface Neighbours {
 const LONGEST = 5;
 const SEEN = 3;
 const LEAVE_OUT = '-';
-/** What belongs to the next word: most clearly is no longer said by most. */
+/** Words that belong to the next word: most clearly is no longer the same without it. */
 const TELLS_DEGREE = /^(so|too|as|how|more|most|less|least)$/;
 const DENIES = /^(not|never|no|nor|hardly|without|only|cannot|.*n't)$/;
 const CLASSES: Readonly<Record<string, string>> = listed.classes;
@@ -173,7 +173,7 @@ function leaveOut(
     return null;
   const isWord = /^[\p{L}\d]/u.test(after.lower);
   if (/^\p{Lu}/u.test(sentence.slice(start)) || before === undefined) {
-    // Clearly, it sank: it sank; gently place the lid: how it is done is part of what is asked.
+    // Clearly, it sank: it sank. Gently place the lid: the adverb is part of the order.
     if (!isWord || (next === first + 1 && /ly$/.test(pieces[first]!.lower))) return null;
     const text = sentence.slice(after.start, after.end);
     const capital = text.charAt(0).toUpperCase() + text.slice(1);

@@ -51,7 +51,7 @@ export function likeCapitals(text: string, model: string): string {
   return first === first.toLowerCase() ? text : text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** What a or an before the word has to become before the swap, if it is another: a huge, an enormous. */
+/** The change of the a or an before the word, if the swap needs the other: a huge, an enormous. */
 export function correctArticle(
   sentence: string,
   before: Piece | undefined,

@@ -7,13 +7,13 @@ const MODALS = /^(will|would|can|could|may|might|must|should|shall|cannot|can't|
 const PREPOSITIONS = /^(of|in|on|at|by|with|for|from|into|between|against|through|during)$/;
 const OBJECTS = /^(the|an?|this|these|those|my|your|his|its|our|their|it|them|him|us|me|you)$/;
 
-/** What a reading that grammar speaks against loses, in log odds. */
+/** The loss of a reading that grammar speaks against, in log odds. */
 const UNLIKELY = -3;
 
 /**
- * What the words just before and after say against a reading, 0 for nothing: no verb in -s after a form of be (the
- * towns are rivals) or a determiner, no plain verb after a determiner, no noun after a modal (may harm), no adjective
- * before an article or a possessive (celebrated its birthday) unless a form of be is before it.
+ * The evidence of the words just before and after against a reading, 0 for none: no verb in -s after a form of be (the towns are rivals) or a
+ * determiner, no plain verb after a determiner, no noun after a modal (may harm), no adjective before an article or a possessive (celebrated
+ * its birthday) unless a form of be is before it.
  */
 export function ruleOut(reading: WordForm, before: string, after: string): number {
   if (reading.part === 'v') return isNoVerb(reading.form, before) ? UNLIKELY : 0;

@@ -6,7 +6,7 @@ const TOO_COMMON = 150;
 /** Words further off say less; at this distance half as much. */
 const HALF_AT = 6;
 
-/** What the sentence around the word at `at` is about: the sum of its words' vectors, rare and near ones more. */
+/** The topic of the sentence around the word at `at`: the sum of its words' vectors, rare and near ones more. */
 export function contextVector(pieces: readonly Piece[], at: number, table: SwapTable): Float32Array | null {
   let sum: Float32Array | null = null;
   pieces.forEach(({ lower }, i) => {

@@ -9,7 +9,7 @@ export const swapWeights = {
   part: 0.7,
   /** Below this a swap is not shown at all. */
   shown: 0.05,
-  /** What being sure adds to a swap's place in the order. */
+  /** The gain of a sure swap in the order. */
   sure: 1,
   /** As likely the part of speech has to be for a sure swap to count as one. */
   settled: 0.75,

@@ -33,7 +33,7 @@ export const FOLLOWERS = [
 
 /** Facts of a swap besides how good it is, as bits. */
 export const MARKS = {
-  /** It fits wherever the word has this part of speech (enormous: huge), as a person judged. */
+  /** The swap fits wherever the word has this part of speech (enormous: huge), as a person judged. */
   sure: 1,
   /** Only before an object: they raised it. */
   object: 2,

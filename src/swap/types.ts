@@ -1,4 +1,4 @@
-/** What a swapper is asked and what it answers. Offsets are UTF-16 units into the sentence. */
+/** The questions and answers of a swapper. Offsets are UTF-16 units into the sentence. */
 
 /** `n` noun, `v` verb, `a` adjective, `r` adverb. */
 export type PartOfSpeech = 'n' | 'v' | 'a' | 'r';
@@ -43,7 +43,7 @@ export interface SwapResult {
   readonly swaps: readonly Swap[];
   /** How many of the first are recommended, 0 to 3. */
   readonly best: number;
-  /** What to do instead; empty when a swap is recommended. */
+  /** Other things to do; empty when a swap is recommended. */
   readonly alternatives: readonly Alternative[];
 }
 

@@ -33,7 +33,7 @@ export function weighReadings(pieces: readonly Piece[], at: number, table: SwapT
     .sort((one, other) => other.likely - one.likely);
 }
 
-/** What the features add to each part of speech. */
+/** The sum of the features for each part of speech. */
 export function sumWeights(
   features: readonly string[],
   weights: Readonly<Record<string, readonly number[]>>,

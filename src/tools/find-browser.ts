@@ -11,7 +11,7 @@ interface Browser {
   readonly none: string;
 }
 
-/** Chromium before Edge and Chrome: it is the one the tests know. */
+/** Chromium comes before Edge and Chrome, because the tests are made for it. */
 const CHROMIUM: Browser = {
   variables: ['CHROMIUM', 'CHROME_PATH'],
   places: {

@@ -70,7 +70,7 @@ async function download(): Promise<boolean> {
   return run([process.execPath, PLAYWRIGHT, 'install', 'chromium']);
 }
 
-/** What it prints goes to stderr: stdout is for the report. */
+/** Its output goes to stderr: stdout is for the report. */
 function run([command, ...args]: readonly string[], output: 'ignore' | 'inherit' = 'inherit'): boolean {
   const stdio = output === 'ignore' ? 'ignore' : (['ignore', process.stderr, process.stderr] as const);
   return spawnSync(command!, args, { stdio: stdio as never }).status === 0;

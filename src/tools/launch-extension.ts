@@ -35,7 +35,7 @@ export async function launchExtension(options: {
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: options.executable,
     headless: false,
-    // What keeps a page that is left, as the browsers of users do, is switched off for tests by default.
+    // Playwright switches extensions and the back/forward cache off. Users' browsers have both, so they stay on here.
     ignoreDefaultArgs: ['--disable-extensions', '--disable-back-forward-cache'],
     ...(options.language && {
       env: { ...process.env, LANGUAGE: options.language } as Record<string, string>,

@@ -8,7 +8,7 @@ export interface BundledPackage {
   readonly version: string;
   /** As its package.json says (SPDX); the one chosen where it leaves a choice. */
   readonly licence: string;
-  /** Its licence, and its notice where it has one. */
+  /** The licence of the package, and its notice where it has one. */
   readonly text: string;
 }
 
@@ -41,7 +41,7 @@ const READ_BY_HAND: Readonly<Record<string, string>> = {
   duck: 'BSD-2-Clause',
 };
 
-/** What packages have of others in their own files, as comments there say. */
+/** The packages that have others in their own files, as comments there say. */
 const INSIDE: Readonly<Record<string, readonly string[]>> = {
   docx: ['fflate', 'nanoid'],
   jszip: ['immediate', 'lie', 'pako', 'setimmediate'],

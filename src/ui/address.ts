@@ -10,7 +10,7 @@ export function writeAddress(...parts: readonly string[]): string {
   return `#${parts.map(encodeURIComponent).join('/')}`;
 }
 
-/** What the page's address says, now and whenever it changes; `read` is to be the same function at every call. */
+/** The reading of the page's address, now and whenever it changes; `read` is to be the same function at every call. */
 export function useAddress<T>(read: (parts: readonly string[]) => T): T {
   const [said, setSaid] = useState(() => read(readAddress()));
   useEffect(() => {

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { CLIMB_MARKS, type Climb } from '../analyze/index.ts';
+import { type Climb, READING_LEVELS } from '../analyze/index.ts';
 import './climb-chart.css';
 import { say } from '../wording/say.ts';
 import type { ClimbLine } from './climb-line.ts';
@@ -42,7 +42,7 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
             {[0, 25, 50, 75].map((percent) => (
               <path key={percent} class="climb-grid" d={`M0 ${100 - percent}H100`} />
             ))}
-            {Object.values(CLIMB_MARKS).map((mark) => (
+            {Object.values(READING_LEVELS).map((mark) => (
               <path key={mark} class="climb-mark" d={`M0 ${100 - mark}H100`} />
             ))}
             {pointed !== null && <path class="climb-pointed" d={`M${across(pointed)} 0V100`} data-screen />}
@@ -54,10 +54,10 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
             ))}
           </svg>
           <span class="climb-mark-name climb-mark-alone">
-            {say('ui.readAlone', { mark: CLIMB_MARKS.alone })}
+            {say('ui.readAlone', { mark: READING_LEVELS.alone })}
           </span>
           <span class="climb-mark-name climb-mark-help">
-            {say('ui.readWithHelp', { mark: CLIMB_MARKS.withHelp })}
+            {say('ui.readWithHelp', { mark: READING_LEVELS.withHelp })}
           </span>
           {[0, 50, 100].map((percent) => (
             <span key={percent} class="climb-percent" style={{ top: `${100 - percent}%` }}>

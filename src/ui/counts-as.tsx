@@ -10,13 +10,13 @@ const WAYS = [
 
 interface CountsAsProps {
   readonly word: string;
-  /** What the group says of the word now. */
+  /** How the word counts for the group now. */
   readonly counts: CountsAs;
   /** `says` tells the change, for the line with Undo. */
   readonly onCounts: (as: CountsAs, says: string) => void;
 }
 
-/** What a word counts as for the group: as it is, changed and changed back in one place. */
+/** The choice of how a word counts for the group: as it is, changed and changed back in one place. */
 export function CountsAsChoice({ word, counts, onCounts }: CountsAsProps) {
   return (
     <fieldset class="counts-as">

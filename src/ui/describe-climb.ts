@@ -1,4 +1,4 @@
-import { CLIMB_MARKS, type Climb } from '../analyze/index.ts';
+import { type Climb, READING_LEVELS } from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
 import { say } from '../wording/say.ts';
 import { stepTitle } from './step-title.ts';
@@ -9,8 +9,8 @@ export function describeClimb(climb: Climb, sequence: Sequence, step: number): s
   const now = { percent: reach[step]!.toFixed(1) };
   const here = step === 0 ? say('ui.climbAtFirst', now) : say('ui.climbNow', { ...now, step });
   const marks = [
-    [CLIMB_MARKS.withHelp, withHelp],
-    [CLIMB_MARKS.alone, alone],
+    [READING_LEVELS.withHelp, withHelp],
+    [READING_LEVELS.alone, alone],
   ] as const;
   const met = marks.map(([mark, first]) => {
     if (first === null) return say('ui.climbNever', { mark });

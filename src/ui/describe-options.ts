@@ -1,7 +1,7 @@
 import type { Accent, GroupOptions, SchwaPolicy } from '../analyze/types.ts';
 import { say } from '../wording/say.ts';
 
-/** What may be chosen for weak vowels. */
+/** The choices for weak vowels. */
 export function weakVowels(): readonly (readonly [policy: SchwaPolicy, says: string])[] {
   return [
     ['flex', say('ui.weakFlex')],
@@ -10,7 +10,7 @@ export function weakVowels(): readonly (readonly [policy: SchwaPolicy, says: str
   ];
 }
 
-/** What may be chosen for the a of bath, in British. */
+/** The choices for the a of bath in British English. */
 export function bathVowels(): readonly (readonly [vowel: 'father' | 'cat', says: string])[] {
   return [
     ['father', say('ui.bathFather')],
@@ -18,7 +18,7 @@ export function bathVowels(): readonly (readonly [vowel: 'father' | 'cat', says:
   ];
 }
 
-/** What may be chosen for the longest base word; nothing is chosen with ''. */
+/** The choices for the longest base word; '' sets none. */
 export function longestWords(): readonly (readonly [count: string, says: string])[] {
   return [
     ['', say('ui.longestBySteps')],

@@ -8,7 +8,7 @@ const MARKS = [
   ['plain', 'ui.markNone'],
 ] as const satisfies readonly (readonly [string, TextId])[];
 
-/** What each mark of a page means, beside a word that has it. */
+/** The meaning of each mark of a page, beside a word that has it. */
 export function MarkLegend() {
   return (
     <dl class="mark-legend">

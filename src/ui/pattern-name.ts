@@ -48,7 +48,7 @@ const BY_ID = {
   'end-three': 'patterns.threeAtEnd',
 } as const satisfies Record<string, TextId>;
 
-/** What a teacher calls a pattern, in the reader's language: `ai as in rain`; its id where this version does not know it. */
+/** The name of a pattern in the reader's language: `ai as in rain`; its id where this version does not know it. */
 export function patternName(id: PatternId): string {
   const own = BY_ID[id as keyof typeof BY_ID];
   if (own) return say(own);

@@ -1,4 +1,4 @@
-import { CLIMB_MARKS } from '../analyze/index.ts';
+import { READING_LEVELS } from '../analyze/index.ts';
 import type { Tally } from '../analyze/types.ts';
 import './mark-legend.css';
 import './reach.css';
@@ -41,7 +41,7 @@ export function Reach({ tally, soon = 0, withheld = false }: ReachProps) {
         {say('ui.canRead', {
           known: tally.reads + tally.fresh + tally.bySight,
           running,
-          mark: CLIMB_MARKS.withHelp,
+          mark: READING_LEVELS.withHelp,
         })}
       </p>
       {!withheld && (

@@ -151,13 +151,13 @@ function lackedUnits({ fine }: Reading, missing: readonly PatternId[]): Readonly
 
 const AFFIX_CHANGES = {
   none: null,
-  double: 'ui.doubled',
-  'drop-e': 'ui.eDropped',
-  'y-to-i': 'ui.yBecomesI',
-  'f-to-v': 'ui.fBecomesV',
+  double: 'patterns.doubleConsonant',
+  'drop-e': 'patterns.dropE',
+  'y-to-i': 'patterns.changeYToI',
+  'f-to-v': 'patterns.changeFToV',
 } as const satisfies Record<Affix['change'], TextId | null>;
 
-/** How the base was changed: `hope + ing, the e is dropped`; empty for a word that is no more than itself. */
+/** A word's base and affixes with the spelling changes: `hope + ing, drop the e`; empty for a word without affixes. */
 function describeMaking(base: string | null, affixes: readonly Affix[]): string {
   if (base === null) return '';
   const before = affixes.filter(({ kind }) => kind === 'prefix').map(({ text }) => text);
@@ -186,13 +186,13 @@ const SYLLABLE_MEANINGS = {
   other: null,
 } as const satisfies Record<SyllableType, TextId | null>;
 
-/** What a type of syllable is, for whoever rests the pointer on its name; undefined where there is nothing to say. */
+/** The meaning of a syllable type, for whoever rests the pointer on its name; undefined where there is none. */
 function syllableMeaning(type: SyllableType): string | undefined {
   const id = SYLLABLE_MEANINGS[type];
   return id === null ? undefined : say(id);
 }
 
-/** What the trade calls a type of syllable. */
+/** The trade's name of a syllable type. */
 function syllableName(type: SyllableType): string {
   return say(SYLLABLE_NAMES[type]);
 }

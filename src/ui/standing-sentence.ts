@@ -11,7 +11,7 @@ const SENTENCES = {
   skipped: 'ui.isSkipped',
 } as const satisfies Record<Standing, TextId>;
 
-/** What a word's standing means for the group, in one sentence. */
+/** The meaning of a word's standing for the group, in one sentence. */
 export function standingSentence({ standing, why }: Pick<Verdict, 'standing' | 'why'>): string {
   return say(why === 'initialism' ? 'ui.isInitialism' : SENTENCES[standing]);
 }

@@ -9,7 +9,7 @@ const STARTERS: Readonly<Record<string, string>> = {
   'england-2013': 'england',
 };
 
-/** What a step of a sequence is called: its title, else what it teaches. 0 is before the first. */
+/** The title of a step of a sequence, else the patterns it teaches. 0 is before the first. */
 export function stepTitle(
   sequence: Pick<Sequence, 'steps'> & { readonly id?: string },
   step: number,

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 
-/** What could not be loaded; the message is that of the error that says why. */
+/** An error of loading; its message says why. */
 export class LoadFault extends Error {}
 
 /** Something the package holds, loaded once for a page; null until it is there, a `LoadFault` when it cannot be had. */

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 
 type DragEventOf = DragEvent & { readonly currentTarget: Element };
 
-/** What a row of a list, or a column of a table, and its handle hear, so that it is moved by dragging, or by Alt and an arrow key. */
+/** The events for a row of a list, or a column of a table, and its handle: it is moved by dragging, or by Alt and an arrow key. */
 export interface RowDrag {
   /** The class of a row: `drop-before`, `drop-after` where the dragged row would come, else empty. */
   dropClass(row: number): string;

@@ -17,7 +17,7 @@ export interface Typed {
   /** Whether it was typed before the browser ended, and not kept. */
   readonly isFound: boolean;
   type(text: string): void;
-  /** It is forgotten, once it is kept where `kept` is a promise; a crash before that leaves the note. */
+  /** The typed text is forgotten, once `kept` is fulfilled where it is a promise; a crash before that leaves the note. */
   done(kept?: unknown): void;
 }
 

@@ -5,7 +5,7 @@ import { say } from '../wording/say.ts';
 
 const SHOWN = 8;
 
-/** What pressing a word does, and which word is open where; the same for every list of words in the panel. */
+/** The action of a pressed word, and the word that is open; the same for every list of words in the panel. */
 export interface WordLinks {
   /** The word taken apart at the moment, in one of the lists. */
   readonly opened: { readonly list: string; readonly word: WordKey } | null;

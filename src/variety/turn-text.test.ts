@@ -36,7 +36,7 @@ test.each([
   ['constructor toString valueOf', 'british'],
 ] as const)('%s stays as it is in %s', (text, accent) => expect(turned(text, accent)).toBe(text));
 
-test('our own texts say what is meant, and have marks where only that place means it', () => {
+test('a text of our own gets the words of a variety: of cross|mad the British say cross', () => {
   expect(inVariety('hot and cross|mad. A torch, after tea|supper', 'american')).toBe(
     'hot and mad. A flashlight, after supper',
   );
@@ -55,7 +55,7 @@ test('a word with another sense in the group’s English is not put before it al
   expect(isForeign('sweater', 'british')).toBe(false);
 });
 
-test('every row has both words, no word is turned into itself, and a turned text is turned no more', () => {
+test('every row has two different words, and a text is the same when it is turned twice', () => {
   for (const { british, american } of [...listSpellings(), ...listWordPairs()]) {
     expect(british).toMatch(/^[a-z]+$/);
     expect(american).toMatch(/^[a-zV]+$/i);

@@ -6,7 +6,7 @@ export interface ForeignWord {
   readonly start: number;
   readonly end: number;
   readonly text: string;
-  /** What the group's own variety says, with the capitals of the text. */
+  /** The word of the group's own variety, with the capitals of the text. */
   readonly to: string;
   readonly kind: VarietyKind;
 }

@@ -12,13 +12,13 @@ export interface VarietyPair {
   readonly kind: VarietyKind;
 }
 
-/** What a word of the other variety becomes. */
+/** The word that a word of the other variety becomes. */
 interface Turn {
   readonly to: string;
   readonly kind: VarietyKind;
 }
 
-/** What one variety makes of the words of both. */
+/** The tables that turn the words of both into one variety. */
 interface Variety {
   /** Words of the other variety alone, in a text anybody wrote. */
   readonly turns: ReadonlyMap<string, Turn>;
@@ -80,7 +80,7 @@ function pairOf(line: string, kind: VarietyKind): VarietyPair {
 
 let opened: Readonly<Record<Accent, Variety>> | undefined;
 
-/** What a variety makes of words; worked out when it is first asked for. */
+/** The tables of a variety, made when they are first asked for. */
 export function varietyOf(accent: Accent): Variety {
   opened ??= { american: openVariety('american'), british: openVariety('british') };
   return opened[accent];

@@ -162,7 +162,7 @@ export const names = {
   help: { en: 'Help', es: 'Ayuda', was: {} },
 } as const satisfies Readonly<Record<string, ScreenName>>;
 
-/** Turns of phrase that leave a reader to work out what is meant, and other names of one thing; in no text of the interface. */
+/** Unclear turns of phrase, and second names of one thing. No text of the interface has them. */
 export const avoided = {
   en: [
     'not told here',

@@ -15,7 +15,7 @@ type TextOf<Id extends TextId> = Id extends `${infer P}.${infer N}`
 type Longest<T> = T extends { readonly other: infer S extends string } ? `${S}{count}` : T;
 type HolesIn<S> = S extends `${string}{${infer H}}${infer Rest}` ? H | HolesIn<Rest> : never;
 type Holes<Id extends TextId> = HolesIn<Longest<TextOf<Id>>>;
-/** What fills the holes of a text; none where it has none. Numbers are written as the language writes them. */
+/** The values for the holes of a text; none where it has none. Numbers are written as the language writes them. */
 export type Filling<Id extends TextId, T = string | number> = [Holes<Id>] extends [never]
   ? []
   : [Readonly<Record<Holes<Id>, T>>];

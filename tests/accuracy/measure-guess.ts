@@ -13,7 +13,7 @@ import { readCapitalised, readFrequency } from '../../src/data/read-frequency.ts
 export interface GuessScore {
   /** Held-out headwords; those nobody could align (mr, tv) count as wrong. */
   readonly words: number;
-  /** Words whose sounds are not those of any pronunciation listed: by the model alone, and by the whole analysis. */
+  /** Words whose sounds agree with no listed pronunciation: by the model alone, and by the whole analysis. */
   readonly modelErrors: number;
   readonly errors: number;
   /** Held-out words the frequency list writes in lower case. */
@@ -21,7 +21,7 @@ export interface GuessScore {
   readonly commonErrors: number;
   /** Common words that require exactly the patterns of the full table's reading: spellings, affixes, syllables and all. */
   readonly patternsRight: number;
-  /** Common words whose spellings and sounds alone are exactly those of the full table. */
+  /** Common words whose spellings and sounds agree with the full table. */
   readonly spellingsRight: number;
   /** Size of the model made from nine tenths. */
   readonly bytes: number;

@@ -18,7 +18,7 @@ export interface HomographScore {
   readonly worst: readonly (readonly [word: string, right: number])[];
 }
 
-/** One place with what was chosen there. */
+/** One place with the reading that was chosen there. */
 interface Tried {
   readonly word: string;
   readonly right: boolean;

@@ -9,7 +9,7 @@ import { readCapitalised, readFrequency } from '../../src/data/read-frequency.ts
 import { readWordnet } from '../../src/data/read-wordnet.ts';
 import { generateInflections, undoInflection } from './generate-inflections.ts';
 
-/** How many were right, of how many, and what was not. */
+/** How many were right, of how many, and the wrong ones. */
 export interface Share {
   readonly right: number;
   readonly of: number;
@@ -17,15 +17,15 @@ export interface Share {
 }
 
 export interface MorphologyFigures {
-  /** Of the regular forms npm `compromise` makes from WordNet base forms, those found with one of their bases. */
+  /** Regular forms that npm `compromise` makes from WordNet base forms; right if found with one of their bases. */
   readonly inflectionRecall: Share;
-  /** Of the inflected forms found, those the same library makes from that base or leads back to it. */
+  /** Inflected forms that were found; right if the same library makes them from that base or leads back to it. */
   readonly inflectionPrecision: Share;
-  /** Of the rows of morphology-yes.tsv, those found with base, affix, kind and change. */
+  /** Rows of morphology-yes.tsv; right if found with base, affix, kind and change. */
   readonly derivationRecall: Share;
-  /** Of what is found for words of morphology-yes.tsv and morphology-no.tsv, what is right. */
+  /** Derivations found for words of morphology-yes.tsv and morphology-no.tsv. */
   readonly derivationPrecision: Share;
-  /** Of the words of morphology-no.tsv, those taken whole. */
+  /** Words of morphology-no.tsv; right if taken whole. */
   readonly falseFriends: Share;
 }
 
@@ -106,7 +106,7 @@ function readRows(file: string): string[][] {
     .map((line) => line.split('\t'));
 }
 
-// Run by itself it prints every figure; with --wrong also what is behind it.
+// Run by itself it prints every figure; with --wrong the wrong words too.
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   for (const [name, { right, of, wrong }] of Object.entries(measureMorphology()) as [string, Share][]) {
     process.stdout.write(`${name.padEnd(20)} ${((100 * right) / of).toFixed(2)}%  ${right} of ${of}\n`);

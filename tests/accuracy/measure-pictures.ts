@@ -41,7 +41,7 @@ const engine = loadAnalyzer();
 const isKnown = (word: string): boolean =>
   /^\p{N}+$/u.test(word) || /^(dictionary|derived)$/.test(engine.analyze(word).readings[0]?.source ?? '');
 const judge = makeJudge();
-/** By how much the readable share of what was read is off, in points, for each picture. */
+/** How far the readable share of the text read is from the true one, in points, for each picture. */
 const off: number[] = [];
 const bench = await openPictureBench();
 for (const one of listPictureCases(positionals, Number(values.every))) {

@@ -12,7 +12,7 @@ import type { ReadStory } from './read-story.ts';
  * How well the main story of a page is found: `npx tsx tests/accuracy/measure-story.ts [FOLDER] [--half 0|1] [--large] [--only TEXT]
  * [--list FOLDER]`. FOLDER holds NAME.html and expected/NAME.txt (../shared/pages unless named). Every second page
  * is one half, for choosing rules; the others show what the rules are worth. --large asks for the main element, as on pages too large for the library.
- * --list writes what was read of each page.
+ * --list writes the text that was read of each page.
  */
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -108,7 +108,7 @@ async function measure(page: Page, name: string): Promise<Score> {
   return score;
 }
 
-/** `+` before what is read and not expected, `-` before what is expected and not read. */
+/** `+` before text that is read and not expected, `-` before text that is expected and not read. */
 function list(into: string, score: Score, { blocks }: ReadStory, expected: string): void {
   const plain = (text: string): string => ` ${wordsOf(text).join(' ')} `;
   const wanted = plain(expected);

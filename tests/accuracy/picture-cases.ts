@@ -15,7 +15,7 @@ export interface PictureCase {
   readonly scan: { readonly turn: number; readonly noise: number } | null;
 }
 
-/** Typefaces of the registry: three like those of offices (Arial, Times), of phones, of the web, of books, and of children's books. */
+/** Typefaces of the registry, as offices (Arial, Times), phones, the web, books and children's books have them. */
 export const FONTS = [
   'arimo',
   'tinos',

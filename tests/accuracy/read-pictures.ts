@@ -18,7 +18,7 @@ const TYPES: Readonly<Record<string, string>> = { js: 'text/javascript', wasm: '
 /** A browser that renders pages and reads their pictures, with the reader of the sources. */
 export interface PictureBench {
   render(one: PictureCase): Promise<Buffer>;
-  /** What was read, and the milliseconds it took. */
+  /** The reading of a picture, and the milliseconds it took. */
   read(picture: Buffer, type: string): Promise<{ readonly reading: PictureReading; readonly took: number }>;
   close(): Promise<void>;
 }

@@ -5,13 +5,13 @@ import { findTextBlocks } from '../../src/overlay/text-blocks.ts';
 /** What the overlay reads of a page, run in the page itself. */
 export interface ReadStory {
   readonly scope: string;
-  /** Every block of the page in order, and what of it is read; empty where none is. */
+  /** Every block of the page in order, and the part of it that is read; empty where none is. */
   readonly blocks: readonly { readonly whole: string; readonly read: string; readonly place: string }[];
-  /** How long it took to choose what is read, in milliseconds. */
+  /** How long the choice took, in milliseconds. */
   readonly took: number;
 }
 
-/** Chooses what is read as the overlay does; `isLarge` as on a page that is too large for the finder of articles. */
+/** Chooses the text as the overlay does; `isLarge` as on a page that is too large for the finder of articles. */
 export async function readStory(isLarge: boolean): Promise<ReadStory> {
   const start = performance.now();
   const scope = await chooseScope(

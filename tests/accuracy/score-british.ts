@@ -89,7 +89,7 @@ export function readBritfone(file: string): Map<string, Heard[][]> {
 export interface BritishScore {
   readonly words: number;
   readonly right: number;
-  /** Of the commonest of them. */
+  /** How many of the words are among the commonest. */
   readonly common: number;
   readonly rightCommon: number;
   readonly wrong: readonly string[];

@@ -10,11 +10,11 @@ export interface PictureScore {
   readonly added: number;
   /** Each word that was read. */
   readonly read: readonly { readonly word: string; readonly sureness: number; readonly isRight: boolean }[];
-  /** What was read otherwise: `sells > sclls`. */
+  /** Words that were read wrongly: `sells > sclls`. */
   readonly misses: readonly string[];
 }
 
-/** Compares what was read with the words of the text, without the signs around them. */
+/** Compares a reading with the words of the text, without the signs around them. */
 export function scorePicture(reading: PictureReading, words: readonly string[]): PictureScore {
   const given = reading.lines.flatMap((line) =>
     line.words.flatMap(({ text, sureness }) => listWords(text).map((word) => ({ word, sureness }))),

@@ -46,7 +46,7 @@ export async function startBrowser(): Promise<TestBrowser> {
   return serveBeside(await keepLaunched('chromium', startChromium));
 }
 
-/** A browser of one's own, as one in another language (`es`) has to be. */
+/** Starts a browser for one test alone, such as a browser in another language (`es`). */
 export async function startOwnBrowser(language?: string): Promise<TestBrowser> {
   return serveBeside(await (browserName === 'firefox' ? startOwnFirefox(language) : startChromium(language)));
 }

@@ -28,7 +28,7 @@ afterAll(() => browser?.close());
 const AT_ONCE = 4000;
 
 describe('the built background', () => {
-  test('judges listed words, unlisted words and words of broken texts as the sources do', async () => {
+  test('gives listed, unlisted and garbled words the standings that the sources give', async () => {
     const keys = bundleKeys();
     expect(keys.length).toBeGreaterThan(3000);
     const expected = standingsBySource(keys);

@@ -86,7 +86,7 @@ async function pressInVain(page: Page, card: Frame, before: string): Promise<voi
   expect(await stored()).toBe(before);
 }
 
-test('a card that is seen does what is pressed', async () => {
+test('a visible card does the action of its buttons', async () => {
   const { page, card } = await open();
   await pressUntilTaught(page, card);
   await card.getByRole('status').getByText('Marked as taught').waitFor();

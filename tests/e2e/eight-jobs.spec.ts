@@ -111,7 +111,7 @@ describe('a teacher', () => {
     expect(hand.acts()).toBeLessThanOrEqual(3);
   });
 
-  test('corrects what was taught and takes it back in 2', async () => {
+  test('corrects the list of taught patterns and takes it back in 2', async () => {
     const { panel } = await openShaded();
     const before = await reach(panel);
     const hand = startHand();

@@ -167,7 +167,7 @@ test('a full storage is told in a sentence, and nothing stored before is changed
   expect(said).toEqual([]);
 });
 
-test('two windows that change one group at once lose neither change', async () => {
+test('two windows that change one group at the same time keep both changes', async () => {
   const page = await openStory();
   await browser.press(page);
   await shaded(page);

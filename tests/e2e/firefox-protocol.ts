@@ -65,7 +65,7 @@ export async function callIn<T>(ask: Ask, at: string | Target, code: string, giv
   return (said.result.value === undefined ? undefined : JSON.parse(said.result.value)) as T;
 }
 
-/** Pages of extensions and of the browser itself, of which Firefox says only that somebody went there. */
+/** Pages of extensions and of the browser itself. Firefox reports only that such a page was opened. */
 const SILENT = /^(?:moz-extension:|about:(?!blank|srcdoc|reader))/;
 
 /**

@@ -212,7 +212,7 @@ describe('the package', () => {
     const docs = readFileSync(new URL('../../DEVELOPERS.md', import.meta.url), 'utf8');
     expect(manifest.permissions.filter((name) => !docs.includes(`| \`${name}\` |`))).toEqual([]);
     expect(Object.keys(manifest).filter((key) => /host_permissions|externally/.test(key))).toEqual([]);
-    // The card's frame alone, at an address no page knows.
+    // Pages can reach the card's frame alone, and they do not know its address.
     expect(manifest.web_accessible_resources).toEqual([
       { resources: ['card.html'], matches: ['<all_urls>'], use_dynamic_url: true },
     ]);

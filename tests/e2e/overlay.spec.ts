@@ -435,7 +435,7 @@ describe('the long article', () => {
     expect(marked).toBe(letters(drawn.replace('quay@tarnquay.example', '').replaceAll('Mr.', '')));
   });
 
-  test('the page is as it was while it is shaded and after', async () => {
+  test('shading does not change the page, neither while it is on nor afterwards', async () => {
     const at = await openOverlayPage(await context.newPage(), html);
     const source = () => at.page.evaluate(() => document.documentElement.outerHTML);
     const clean = await context.newPage();

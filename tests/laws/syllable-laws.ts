@@ -46,7 +46,7 @@ function vowelPlaces({ letters, sound }: { letters: string; sound: string }, sta
   return (groups.length < count ? placesOf(/[aeiouy]/g) : groups).slice(0, count);
 }
 
-/** What the letters of a syllable must have to be of its type. */
+/** The letters that a syllable of each type must have. */
 const LETTERS = {
   closed: /[aeiouy][^aeiou]*[^aeiouy]|[aeiouy][^aeiouy]+e?|x/,
   open: /[aeiouy]h?('|$)/,

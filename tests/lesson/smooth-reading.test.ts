@@ -43,7 +43,7 @@ test.each([
   expect(ours.recall).toBeGreaterThan(theirs.recall);
 });
 
-test('whatever the group and the passage', () => checkOddInputs(smoothReading));
+test('phrases are made for any group and any passage', () => checkOddInputs(smoothReading));
 
 test('sentences with a word not yet taught are on the key alone, and the words of the others are counted up', () => {
   const { blocks } = makeOf(smoothReading, { ...inputAt('steady-steps', 30), passage: storm }, 5, {

@@ -30,7 +30,7 @@ test('whatever is chosen, pupils get only words they can read', () => {
   }
 });
 
-test('whatever the group and the passage', () => checkOddInputs(wordLists));
+test('the part is made for any group and any passage', () => checkOddInputs(wordLists));
 
 const late = inputAt('steady-steps', 60);
 const listed = listWords(late);
@@ -206,7 +206,7 @@ describe('made-up words', () => {
     late.bank.words.map(({ word }) => analyzer.analyze(word).readings[0]!.pronunciation),
   );
 
-  test('are read by rule, with the pattern they are for, and sound like no word', () => {
+  test('follow the reading rules, contain their pattern, and do not sound like a real word', () => {
     expect(made.length).toBeGreaterThan(150);
     for (const { id, word } of made) {
       const reading = analyzer.analyze(word).readings[0]!;
@@ -232,7 +232,7 @@ describe('made-up words', () => {
     }
   });
 
-  test('end as two real words or more, nearly all of which say it so', () => {
+  test('share their ending with at least two real words, most of which say it the same way', () => {
     const ends = new Map<string, Set<string>[]>();
     for (const { word } of late.bank.words) {
       const reading = analyzer.analyze(word).readings[0]!;
@@ -265,7 +265,7 @@ describe('made-up words', () => {
   test.each([
     ['blim', 'B L IH M'],
     ['splone', 'S P L OW N'],
-  ])('%s is left', (word, sound) => expect(isMistakable(word, sound)).toBe(false));
+  ])('%s is allowed', (word, sound) => expect(isMistakable(word, sound)).toBe(false));
 
   test('a spelling with two usual sounds has none', () => {
     expect(made.filter(({ id }) => /^(ow-long-o|oo-book|ea-short-e|th-voiced)$/.test(id))).toEqual([]);

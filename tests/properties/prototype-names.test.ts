@@ -35,7 +35,7 @@ import {
 import { keepImportChoice, loadImportChoices } from '../../src/host/store/import-choices.ts';
 import { loadLesson } from '../../src/host/store/lessons-store.ts';
 import { loadLook } from '../../src/host/store/look.ts';
-import { loadPassages, type Passage } from '../../src/host/store/passages-store.ts';
+import { loadPassages } from '../../src/host/store/passages-store.ts';
 import { loadSchoolPreset } from '../../src/host/store/school-preset.ts';
 import {
   changeSequences,
@@ -52,6 +52,7 @@ import { loadSyncState } from '../../src/host/sync/sync-state.ts';
 import { makePart, parts, planOf, startPlan } from '../../src/lesson/index.ts';
 import { findDraft } from '../../src/pages/desk/draft.ts';
 import { loadReportText, ReportFault, type ReportText } from '../../src/pages/report/report-text.ts';
+import type { Passage } from '../../src/passage/kept/passage.ts';
 import { parseChoices } from '../../src/passage/print/sheet-choices.ts';
 import { setVersion, versionFor } from '../../src/passage/versions.ts';
 import { createSwapper } from '../../src/swap/create-swapper.ts';
@@ -79,7 +80,7 @@ const NAMED = NAMES.map((name) => [name] as const);
 const KINDS = ['constructor', '__proto__', 'toString', 'hasOwnProperty'].map((name) => [name] as const);
 
 describe.each(KINDS)('%s', (name) => {
-  test('in any place of what is stored: all of it is read, and the chosen group can be changed', async () => {
+  test('in any place of the storage: all of it is read, and the chosen group can be changed', async () => {
     for (const [key, value] of Object.entries(shapes))
       for (const changed of withName(value, name)) {
         kept.clear();
@@ -203,7 +204,7 @@ describe.each(NAMED)('%s', (name) => {
     expect(Object.values(taken.groups).map((one) => one.name)).toEqual([name]);
   });
 
-  test('as an item of a pasted sequence, and as what was settled about it', async () => {
+  test('as an item of a pasted sequence, and as an answer about it', async () => {
     const pasted = `Step 1: ${name}, ai, ${name}: m\nStep 2: /${name}/ as in ${name}, -${name}, ${name}-`;
     const made = toSequence(importSequence(pasted), { id: name, name, source: name, licence: name });
     if (made.steps.length > 0) parseSequence(made);

@@ -2,6 +2,7 @@ import { createBritish } from '../../src/analyze/accent/british.ts';
 import { BRITISH_RULES, toBritish } from '../../src/analyze/accent/british-rules.ts';
 import { hearBritish } from '../../src/analyze/accent/british-sounds.ts';
 import { spellingsOf } from '../../src/analyze/build/built-word.ts';
+import { catalogue } from '../../src/analyze/catalogue/catalogue.ts';
 import { readContext } from '../../src/analyze/homographs/read-context.ts';
 import { READING_RULES, settleByRule } from '../../src/analyze/homographs/settle-by-rule.ts';
 import { createAnalyzer } from '../../src/analyze/index.ts';
@@ -9,6 +10,8 @@ import { addSuffix, SUFFIX_RULES } from '../../src/analyze/morphology/add-suffix
 import { changeBetween, STEM_RULES } from '../../src/analyze/morphology/restore-stem.ts';
 import { PATTERN_RULES } from '../../src/analyze/patterns/name-pattern.ts';
 import type { Rule } from '../../src/analyze/rule.ts';
+import { FOLLOW_RULES, readKnown } from '../../src/analyze/standing/follow-rules.ts';
+import { bitsOf } from '../../src/analyze/standing/pattern-bits.ts';
 import { TYPE_RULES } from '../../src/analyze/syllables/classify-syllable.ts';
 import { CUT_RULES } from '../../src/analyze/syllables/cut-rules.ts';
 import type { Reading } from '../../src/analyze/types.ts';
@@ -70,6 +73,14 @@ export const ruleTables: readonly RuleTable[] = [
     run: sayChange,
   },
   {
+    title: 'Rows that follow from others',
+    file: 'src/analyze/standing/follow-rules.ts',
+    about:
+      'For each row of the catalogue that a group may know without a lesson on it. Examples have the patterns that are taught, an option of the group and the row.',
+    rules: FOLLOW_RULES,
+    run: askFollow,
+  },
+  {
     title: 'The reading of a homograph',
     file: 'src/analyze/homographs/reading-rules.json',
     about:
@@ -127,6 +138,23 @@ function sayChange(text: string): string {
   const [word = '', base = '', suffix = ''] = text.replace(/:.*/, '').split(/ [=+] /);
   const change = changeBetween(base, word, suffix, word.slice(0, -suffix.length)) ?? 'no';
   return `${word} = ${base} + ${suffix}: ${change}`;
+}
+
+/** The example as it is; its row was looked for among those that follow. */
+function askFollow(text: string): string {
+  const [, taught = '', option = '', value = '', id = ''] = /^(.+), (\w+) (\w+): (.+)$/.exec(text)!;
+  const options = {
+    schwa: 'strict',
+    shortOMerged: false,
+    wh: 'counted',
+    blends: 'counted',
+    syllableTypes: 'counted',
+    [option]: /^(?:true|false)$/.test(value) ? value === 'true' : value,
+  } as const;
+  const row = catalogue.find((other) => other.id === id)!;
+  const known = readKnown(bitsOf(taught.split(' ')), options);
+  for (const rule of FOLLOW_RULES) if (rule.isFor(row)) rule.applies({ row, known });
+  return text;
 }
 
 /** The sentence as it is; its word between asterisks was asked for its reading. */

@@ -31,8 +31,8 @@ interface Piece {
 }
 
 /**
- * Scores a text whose clauses are in `⟦clause => meaning⟧` and whose steps begin with `⟦¶title⟧` or
- * `⟦¶title => meaning⟧`, several on one line where cells make the title together. Text in no clause teaches nothing.
+ * Scores an annotated text. Its clauses are written `⟦clause => meaning⟧`. A step begins with `⟦¶title⟧` or
+ * `⟦¶title => meaning⟧`, several of them on a line where several cells make the title. Text in no clause teaches nothing.
  */
 export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText {
   const { pasted, pieces } = readPieces(annotated);

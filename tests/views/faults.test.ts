@@ -34,7 +34,7 @@ test.each([
   await expect.poll(() => screen.getByText(/^(Opening|Reading)/).count()).toBe(0);
 });
 
-test('a lesson that cannot be read is not begun anew over what is kept', async () => {
+test('a lesson that cannot be read is kept, and no new one takes its place', async () => {
   await openPage(LessonPage, 'herons');
   await screen.getByRole('button', { name: 'Pin' }).first().click();
   await expect.poll(() => kept.get('lesson/herons/')).toBeTruthy();

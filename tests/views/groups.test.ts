@@ -98,7 +98,7 @@ describe('a sequence', () => {
     expect(titles()[2]).toBe('Short i, n, f');
   });
 
-  test('says what is odd in it', async () => {
+  test('names the oddities in it', async () => {
     await step('Short i, n, f').getByRole('button', { expanded: false }).click();
     await label('By-sight words').fill('the fin');
     await screen.getByLabel('Title').focus();
@@ -144,7 +144,7 @@ describe('a pasted sequence', () => {
 
   beforeEach(() => link('Paste a sequence').click());
 
-  test('keeps what was not understood as a note, and what was settled for the next time', async () => {
+  test('keeps unread text as a note, and settled questions for the next time', async () => {
     await field.fill(plan);
     await screen
       .getByRole('group', { name: 'ow' })

@@ -1,7 +1,8 @@
 import mammoth from 'mammoth';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { deletePassage, freePassageId, savePassage } from '../../src/host/store/passages-store.ts';
+import { deletePassage, savePassage } from '../../src/host/store/passages-store.ts';
 import { LessonPage } from '../../src/pages/lesson/lesson-page.tsx';
+import { freePassageId } from '../../src/passage/kept/passage.ts';
 import { kept } from '../fakes/local-storage.ts';
 import { openPage, saved } from './mount-page.ts';
 import { screen } from './screen.ts';
@@ -41,7 +42,7 @@ describe('a sheet', () => {
     expect(await words('Building words')).toBe(first);
   });
 
-  test('keeps what is pinned through a new one, and all of it when the page is opened again', async () => {
+  test('keeps pinned parts through a new one, and all parts when the page is opened again', async () => {
     await setNumber(11);
     const pinned = await words('Building words');
     const other = await words('Letter-sound review');

@@ -6,7 +6,7 @@ import { startPage } from '../../src/ui/start-page.ts';
 
 /**
  * Shows a page of the extension as its entry point does, at an address such as `plovers/passage-1`; the page before is closed. Whoever mounts
- * it again opens it again: only what is stored is left.
+ * it again opens it again: only the stored things are left.
  */
 export async function openPage(Page: ComponentType, hash = ''): Promise<void> {
   await closePage();

@@ -82,7 +82,7 @@ describe('the panel for the bundled story', () => {
     ]);
   });
 
-  test('an irregular word says what is odd in it', async () => {
+  test('an irregular word shows its irregular part', async () => {
     await screen.getByRole('button', { name: 'should', exact: true }).first().click();
     const card = screen.getByRole('region', { name: 'The word should' });
     await card.waitFor();

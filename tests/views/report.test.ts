@@ -1,8 +1,9 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { serveBackground } from '../../src/host/background/serve-background.ts';
 import { changeGroups } from '../../src/host/store/groups-store.ts';
-import { freePassageId, savePassage } from '../../src/host/store/passages-store.ts';
+import { savePassage } from '../../src/host/store/passages-store.ts';
 import { ReportPage } from '../../src/pages/report/report-page.tsx';
+import { freePassageId } from '../../src/passage/kept/passage.ts';
 import { kept } from '../fakes/local-storage.ts';
 import { openPage } from './mount-page.ts';
 import { screen } from './screen.ts';

@@ -132,8 +132,8 @@ describe('the list', () => {
   });
 });
 
-describe('many at once', () => {
-  test('a stopped reading keeps its results, and reads the rest once when it goes on', async () => {
+describe('reading many texts at once', () => {
+  test('keeps its results when it is stopped, and reads each remaining text once when it is resumed', async () => {
     const names = Array.from({ length: 40 }, (_, n) => `Log ${n}`);
     await choose(names.map((name, n) => new File([`${FERRY} Page ${n}.\n\n`.repeat(300)], `${name}.txt`)));
     await screen.getByText(/^[1-9]\d* of 40 read\.$/).waitFor();

@@ -46,7 +46,7 @@ const FIELDS: Readonly<Record<string, Field>> = {
   'by-sight words of a group': { Page: GroupsPage, hash: 'group/herons', field: () => label(/by-sight/i) },
 };
 
-describe('what is typed and not used yet is there at the next start:', () => {
+describe('text that was typed and not used yet is there at the next start:', () => {
   test.each(Object.entries(FIELDS))('%s', async (_name, { Page, hash, show, field }) => {
     await openPage(Page, hash);
     await show?.();

@@ -34,7 +34,7 @@ test('a text in the group’s own English is offered nothing', async () => {
   expect(screen.getByRole('button', { name: 'Change to British' }).count()).toBe(0);
 });
 
-test('the first page says which English a starter is for, and a new group is taught what is chosen', async () => {
+test('the first page says which English a starter is for, and a new group is taught the English that is chosen', async () => {
   await openPage(WelcomePage);
   await screen.getByLabel('Group name').waitFor();
   expect(screen.getByText('American or British English').count()).toBe(2);

@@ -41,7 +41,7 @@ interface Place extends WordSpelling {
   readonly after: WordSpelling | undefined;
   /** A vowel is heard next. */
   readonly beforeVowel: boolean;
-  /** What follows is not heard. */
+  /** The next letters are not heard. */
   readonly beforeSilent: boolean;
   /** The r that is heard between it and a vowel: `.R`, or nothing. */
   readonly r: string;

@@ -7,7 +7,7 @@ import { toBritish } from './british-rules.ts';
 import { hearBritish } from './british-sounds.ts';
 import type { Speech } from './speech.ts';
 
-/** What an analyser needs to speak British over the American table. */
+/** The parts that an analyser needs to speak British over the American table. */
 export interface British {
   /** The table as the British say its words: those with units of their own by rule, the others are made of them. */
   readonly lexicon: Pick<Lexicon, 'find'>;

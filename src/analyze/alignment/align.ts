@@ -1,7 +1,7 @@
 import type { UnitForm } from './inventory.ts';
 import { hasVowel, isLong } from './sounds.ts';
 
-/** What the aligner weighs: a cost for every unit, smaller for the commoner. */
+/** A unit with its cost, which is smaller for commoner units. */
 export interface WeighedUnit extends UnitForm {
   /** Negative natural logarithm of the unit's probability. */
   readonly cost: number;
@@ -93,14 +93,7 @@ function alignWord(
         const at = i * width + j * STATES + state;
         const here = cost[at]!;
         if (here === Infinity) continue;
-        if (
-          (state === ONE_CONSONANT || state === TWO_CONSONANTS) &&
-          spelling[i] === 'e' &&
-          !/[aeiouy]/.test(spelling[i + 1] ?? '')
-        ) {
-          const inside = i + 1 === spelling.length ? 0 : 3;
-          relax(at, (i + 1) * width + j * STATES + FREE, here + inside, undefined);
-        }
+        relax(at, (i + 1) * width + j * STATES + FREE, here + costOfSilentE(state, spelling, i), undefined);
         for (const unit of candidates) {
           if (!spelling.startsWith(unit.text, i)) continue;
           if (!soundsMatch(sounds, j, unit.sounds)) continue;
@@ -123,6 +116,13 @@ function alignWord(
   return { units: path.reverse(), cost: cost[last]! };
 }
 
+/** The cost of taking a letter as the silent e that ends a split vowel (made, safety); Infinity where it cannot be one. */
+function costOfSilentE(state: number, spelling: string, i: number): number {
+  if (spelling[i] !== 'e' || (state !== ONE_CONSONANT && state !== TWO_CONSONANTS)) return Infinity;
+  if (/[aeiouy]/.test(spelling[i + 1] ?? '')) return Infinity;
+  return i + 1 === spelling.length ? 0 : 3;
+}
+
 function soundsMatch(sounds: readonly string[], at: number, wanted: readonly string[]): boolean {
   if (at + wanted.length > sounds.length) return false;
   for (let k = 0; k < wanted.length; k++) if (sounds[at + k] !== wanted[k]) return false;
@@ -137,21 +137,27 @@ function follow(
   spelling: string,
   i: number,
 ): number {
-  const next = spelling[i + unit.text.length];
+  const end = i + unit.text.length;
+  const next = spelling[end];
   if (unit.closesWithE && runsIntoVowel(unit.text, next)) return -1;
   if (isMisplaced(unit, before, next)) return -1;
-  if (state === FREE || state === AFTER_LONG) {
-    if (state === AFTER_LONG && unit.ownE && i + unit.text.length === spelling.length) return -1;
-    if (unit.opens) return OPEN;
-    return unit.long ? AFTER_LONG : FREE;
-  }
+  if (state !== FREE && state !== AFTER_LONG) return followInSplit(state, unit, before);
+  if (state === AFTER_LONG && unit.ownE && end === spelling.length) return -1;
+  if (unit.opens) return OPEN;
+  return unit.long ? AFTER_LONG : FREE;
+}
+
+/** The state after a consonant between a split vowel and its silent e, or -1 where the unit may not be there. */
+function followInSplit(state: number, unit: Prepared, before: Prepared | undefined): number {
   if (unit.vowel || unit.opens || unit.sounds.length === 0 || unit.ownE) return -1;
-  if (state === OPEN) {
-    if (before && !isLong(before.sound) && KEEPS_OWN_E.has(unit.text) && before.sound !== 'UW') return -1;
-    return ONE_CONSONANT;
-  }
+  if (state === OPEN) return before && ownsSilentE(unit, before) ? -1 : ONE_CONSONANT;
   if (state === ONE_CONSONANT && before && PAIRS_BEFORE_E.has(before.text + unit.text)) return TWO_CONSONANTS;
   return -1;
+}
+
+/** The silent e after a short vowel is the consonant's: the v of have; not that of save, nor the v of move. */
+function ownsSilentE(unit: Prepared, vowel: Prepared): boolean {
+  return KEEPS_OWN_E.has(unit.text) && !isLong(vowel.sound) && vowel.sound !== 'UW';
 }
 
 /** A silent e is never before a vowel letter (ceiling is c-ei), except one that keeps c or g soft before a, o: pigeon; not berceuse. */

@@ -4,15 +4,15 @@ import type { Affix } from '../types.ts';
 /** A spelling inside a word. */
 export interface WordSpelling extends Correspondence {
   /**
-   * What the letters were before an ending changed them: the o of hoping spells `o_e`, the pp of hopping `p`,
-   * the i of ponies `y`. The pattern is that of these letters.
+   * The letters before an ending changed them: the o of hoping spells `o_e`, the pp of hopping `p`, the i of ponies `y`. The pattern is that
+   * of these letters.
    */
   readonly spells?: string;
   /** The sound they had before an ending weakened it: the y of happy in happily, the cial of special in specially. */
   readonly said?: string;
   /** How it is heard in British where its place does not tell: the weak er of sister. */
   readonly heard?: string;
-  /** They were an ending once, and are named as one: the i of funnier, from -y. */
+  /** These letters were an ending once, and are named as one: the i of funnier, from -y. */
   readonly wasSuffix?: true;
 }
 
@@ -31,7 +31,7 @@ export interface BuiltWord {
   readonly affixes: readonly Affix[];
   /** The listed words it is put together from, one step down: unwanted from wanted, someone from some and one. */
   readonly from?: readonly SourceWord[];
-  /** It is told by its own spellings and only comes from those words: confusion from confuse. */
+  /** The word has spellings of its own and only comes from those words: confusion from confuse. */
   readonly ownSpellings?: true;
 }
 

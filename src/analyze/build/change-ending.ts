@@ -81,7 +81,7 @@ function respelt(last: WordSpelling, letters: string, as = last.spells ?? last.l
   return { ...kept, letters, ...(as === letters ? {} : { spells: as }) };
 }
 
-/** What -le and -re lose before a vowel, where they are no syllable any more: juggling, central; not juggled. */
+/** The letters that -le and -re lose before a vowel, where they are no syllable any more: juggling, central; not juggled. */
 function beforeVowel({ letters, sound }: WordSpelling, suffix: string): Partial<WordSpelling> {
   if (!/^[aeiouy]/.test(suffix) || /^e[ds]$/.test(suffix)) return {};
   if (letters === 'le' && sound === 'AX.L') return { sound: 'L', said: sound };

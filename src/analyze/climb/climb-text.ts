@@ -1,5 +1,6 @@
 import { percentRead, type WordCounts } from '../standing/vet.ts';
 import type { Climber } from './create-climber.ts';
+import { READING_LEVELS } from './reading-levels.ts';
 
 /** A text along a group's sequence. Every list has an entry for each step from 0, before the first, to the last. */
 export interface Climb {
@@ -14,13 +15,6 @@ export interface Climb {
   /** The step from 1 on that opens most, the first of equals; null if none opens anything. */
   readonly opensMost: number | null;
 }
-
-/**
- * The marks on a climb, in percent of running words. E. A. Betts, Foundations of Reading Instruction
- * (1946): 95 for the instructional, 99 for the independent level; from memory. He counted words read aloud by a
- * child, this counts words a group has been taught to decode, so they are marks and no verdict.
- */
-export const CLIMB_MARKS = { withHelp: 95, alone: 99 } as const;
 
 /**
  * Follows a text through all steps, in one pass over its words: `climbText(counts, createClimber(analyzer, group, sequence))`.
@@ -46,8 +40,8 @@ export function climbText({ words }: WordCounts, climber: Climber): Climb {
   return {
     reach,
     opens,
-    withHelp: firstFrom(reach, CLIMB_MARKS.withHelp),
-    alone: firstFrom(reach, CLIMB_MARKS.alone),
+    withHelp: firstFrom(reach, READING_LEVELS.withHelp),
+    alone: firstFrom(reach, READING_LEVELS.alone),
     opensMost: most === 0 ? null : opens.indexOf(most, 1),
   };
 }

@@ -3,7 +3,7 @@ import type { GuessToken } from './guess-token.ts';
 
 /** How many weights there are; traits that fall on the same slot share one. */
 export const TRAIT_SLOTS = 1 << 16;
-/** What one step of a weight is worth, as a natural logarithm. */
+/** The value of one step of a weight, as a natural logarithm. */
 export const TRAIT_STEP = 0.05;
 
 /** A token as its traits are made of it; weak vowels are merged, since sources differ in which they tell apart. */
@@ -29,9 +29,9 @@ export function traitToken({ text, letters, sound, stressed = false }: GuessToke
 }
 
 /**
- * What a run of tokens cannot see of a reading, as slots of weights: the letters on both sides of a spelling; the vowel
- * before it, over all consonants (the o of Torino); what the word ends with (-ski, -ette); how many vowels are
- * stressed, and which; three sounds in a row, silent letters left out.
+ * The traits of a reading that a run of tokens cannot see, as slots of weights: the letters on both sides of a spelling; the vowel before it,
+ * over all consonants (the o of Torino); what the word ends with (-ski, -ette); how many vowels are stressed, and which; three sounds in a
+ * row, silent letters left out.
  */
 export function traitsOf(word: string, tokens: readonly TraitToken[]): number[] {
   const traits: number[] = [];

@@ -7,7 +7,7 @@ import type { GuessModel } from './open-model.ts';
 const WAYS = 20;
 /** Readings given back at most. */
 const MOST = 10;
-/** A way this much dearer than the cheapest at the same letter is given up (natural logarithms). */
+/** The search drops a path that costs this much more than the cheapest path at the same letter (natural logarithms). */
 const TOO_DEAR = 9;
 /** Longer words are not read. */
 export const LONGEST_WORD = 25;

@@ -10,7 +10,7 @@ import { type GuessModel, openModel } from './open-model.ts';
 export interface Guesser {
   /** The likeliest reading of 2 to 25 letters a-z, with its cost (negative natural logarithm); null for any other. */
   guess(word: string): { readonly built: BuiltWord; readonly cost: number } | null;
-  /** What the model thinks of a reading made otherwise; infinite where it has a spelling the model never met. */
+  /** The model's cost of a reading made in another way; infinite where it has a spelling that the model never met. */
   costOf(word: string, built: BuiltWord): number;
 }
 
@@ -47,7 +47,7 @@ function open(bytes: Uint8Array) {
   }
   const traits = model.tokens.map(traitToken);
 
-  /** What the traits of a reading take from its cost. */
+  /** The amount that the traits of a reading take from its cost. */
   function credit(word: string, tokens: readonly number[]): number {
     let steps = 0;
     for (const slot of traitsOf(

@@ -7,9 +7,9 @@ import type { Guesser } from './open-guesser.ts';
 
 /** An unlisted word read one way or the other; the other list is empty. */
 export interface Unlisted {
-  /** It is made of listed words. */
+  /** The ways to build the word from listed words. */
   readonly derived: readonly BuiltWord[];
-  /** Only the model knows. */
+  /** The guesses of the model. */
   readonly guessed: readonly BuiltWord[];
 }
 

@@ -16,7 +16,7 @@ export type Question = 'verb' | 'verb with s' | 'past' | 'tense';
 
 /** The weights of one word: tenths of log odds for its second reading (reading 1). */
 export interface WordWeights {
-  /** What holds for all words of that question then counts as well. */
+  /** The weights of all words with that question then count as well. */
   readonly question?: Question;
   /** The reading that is the verb or past of the question. */
   readonly yes?: number;

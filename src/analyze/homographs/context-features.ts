@@ -32,10 +32,10 @@ interface Around {
 }
 
 /**
- * What can be told of a homograph's place, as strings: the words and parts of speech around it, alone (`-1=the`, `a1=article`)
- * and together (`ab=article is`: one before, one behind); the word that governs it (`s=modal`); whether its clause has a
- * verb before or behind it (`LR=0 1`), a determiner before it (`np=article2`), a list around it (`co=and v`); its own
- * capital; words of its topic (`topic+2`), and all words of the context (`~word`) with their tense.
+ * The features of a homograph's place, as strings: the words and parts of speech around it, alone (`-1=the`, `a1=article`) and together
+ * (`ab=article is`: one before, one behind); the word that governs it (`s=modal`); whether its clause has a verb before or behind it (`LR=0
+ * 1`), a determiner before it (`np=article2`), a list around it (`co=and v`); its own capital; words of its topic (`topic+2`), and all words
+ * of the context (`~word`) with their tense.
  */
 export function contextFeatures(word: string, before: readonly string[], after: readonly string[]): string[] {
   const around = lookAround(before, after);

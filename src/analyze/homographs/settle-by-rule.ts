@@ -18,7 +18,7 @@ interface ReadingPlace {
 export interface ReadingRow {
   /** The words the rule is for. */
   readonly words: string;
-  /** What the place is like, unlike the other rows of the word. */
+  /** The place in words, unlike the other rows of the word. */
   readonly name: string;
   /** Number of the reading, as in homographs.tsv. */
   readonly reading: number;

@@ -9,7 +9,7 @@ import type { WordKey } from '../types.ts';
  */
 export type Capital = 'small' | 'mid' | 'opens' | 'leads' | 'part' | 'alone' | 'all';
 
-/** What a key says: the word, its chosen reading, and how it is written. */
+/** The parts of a key: the word, its chosen reading, and how it is written. */
 export interface KeyParts {
   /** In small letters where it is written so or its place explains the capital; else as written (`Duke`, `NATO`). */
   readonly word: string;

@@ -11,10 +11,9 @@ function readParts(): ReadonlyMap<string, string> {
 }
 
 /**
- * What a piece of a context may be: the class of a small word (`article`, `to`), else its parts of speech, the usual one
- * first: n noun, N plural, v verb, z verb with -s, d past, e participle, g -ing, a adjective, r adverb, x not known. So
- * `work` is nv, `went` d, `sunny` a. Parts were counted in the Brown corpus (src/data/homographs/learn-from-brown.ts);
- * only words whose ending says otherwise are listed.
+ * The class of a piece of a context: the class of a small word (`article`, `to`), else its parts of speech, the usual one first: n noun, N
+ * plural, v verb, z verb with -s, d past, e participle, g -ing, a adjective, r adverb, x not known. So `work` is nv, `went` d, `sunny` a.
+ * Parts were counted in the Brown corpus (src/data/homographs/learn-from-brown.ts); only words whose ending says otherwise are listed.
  */
 export function partsOf(piece: string | undefined, first: boolean): string {
   if (piece === undefined || first) return findParts(piece, first);

@@ -16,9 +16,9 @@ import type { AffixForm, Correspondence, MadeBy, ReadingRecord, TableWord } from
 export interface Lexicon {
   /** Number of words. */
   readonly size: number;
-  /** What the table holds of a word in lower case with straight apostrophes, or null. */
+  /** The entry of a word in lower case with straight apostrophes, or null. */
   find(word: string): TableWord | null;
-  /** What no rule knows of how the British say a word: its units, or the place of each weak and full er; or null. */
+  /** The part of a British pronunciation that no rule knows: its units, or the place of each weak and full er; or null. */
   findBritish(word: string): string | null;
 }
 

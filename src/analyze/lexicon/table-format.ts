@@ -36,7 +36,7 @@ export const NAME = 8;
 export interface TableHeader {
   /** Letters and sound of each unit. */
   readonly units: readonly (readonly [letters: string, sound: string])[];
-  /** What each code means: one or two places in `units`; the commonest codes first. */
+  /** The meaning of each code: one or two places in `units`. The commonest codes come first. */
   readonly codes: readonly (readonly number[])[];
   /** Bytes of the British lines at the end. */
   readonly british: number;

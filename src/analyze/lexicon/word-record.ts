@@ -27,7 +27,7 @@ export interface MadeBy {
 }
 
 /**
- * What the table holds of one reading. `whole`: its units, and perhaps what it is made of (confusion, whose
+ * The record of one reading in the table. `whole`: its units, and perhaps what it is made of (confusion, whose
  * -sion is one unit, of confuse). `affixed` and `compound` are put together from the readings of their parts.
  */
 export type ReadingRecord =

@@ -1,6 +1,6 @@
 import affixes from './affixes.json' with { type: 'json' };
 
-/** What the base's last sound must be for a suffix to be said this way. */
+/** The last sound of a base for which a suffix is said this way. */
 export type Allomorph = 'any' | 'voiceless' | 'voiced' | 'sibilant' | 't-d';
 
 export interface Sounding {

@@ -56,7 +56,7 @@ export function listRequirements(
   return parts.length === 0 ? requireWhole(built, given) : requireMade(built, given, parts);
 }
 
-/** What a word needs that is made of no others. */
+/** The needs of a word that is made of no others. */
 function requireWhole(
   built: BuiltWord,
   { word, units, syllables, vowels, divisions }: WordToRequire,
@@ -72,7 +72,7 @@ function requireWhole(
   return { requires: sorted(own), ...(fine && { fine }), ...(roots && { roots }) };
 }
 
-/** What of a word finer rows of the catalogue ask for: its endings, the units outside of them, how it divides. */
+/** The parts of a word that finer rows of the catalogue ask for: its endings, the units outside of them, how it divides. */
 function findFiner(built: BuiltWord, units: readonly Unit[], divisions: readonly PatternId[]) {
   const endings = findEndings(built.parts, units);
   const covered = new Set(endings.flatMap((ending) => ending.units));
@@ -83,7 +83,7 @@ function findFiner(built: BuiltWord, units: readonly Unit[], divisions: readonly
   };
 }
 
-/** What a word needs that is put together from others. */
+/** The needs of a word that is put together from others. */
 function requireMade(
   built: BuiltWord,
   { word, units, syllables, vowels, divisions }: WordToRequire,
@@ -140,7 +140,7 @@ const ROOTED: ReadonlySet<PatternId> = new Set(
   finerRows.filter(({ finer }) => finer === 'root').map(({ id }) => id),
 );
 
-/** What the last step in its making asks for. */
+/** The needs of the last step in its making. */
 function joiningNeeds({ affixes }: BuiltWord, units: readonly Unit[]): PatternId[] {
   const outer = affixes.at(-1);
   if (!outer) return [];

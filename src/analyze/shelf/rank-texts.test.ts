@@ -20,7 +20,7 @@ const POOL: readonly WordKey[] =
     ' ',
   );
 
-/** What a text read word by word gives, at every step in turn: the same figures found the long way. */
+/** The figures are found here the slow way too: a text is judged word by word at every step. */
 test('a fit says what judging at every step says, for any texts and groups of the starter sequences', () => {
   const texts = fc.array(fc.array(fc.tuple(fc.constantFrom(...POOL), fc.integer({ min: 1, max: 40 }))), {
     minLength: 1,

@@ -3,21 +3,11 @@ import { catalogue, finerRows } from '../catalogue/catalogue.ts';
 import { IRREGULAR } from '../patterns/irregular.ts';
 import type { Accent, Group, GroupOptions, PatternId, Sequence } from '../types.ts';
 import type { FineRows } from './fine-needs.ts';
+import { addWhatFollows } from './follow-rules.ts';
 import { GroupError } from './group-error.ts';
 import { irregularForms } from './irregular-forms.ts';
 import { addBit, bitsOf, hasBit, type PatternBits, removeBit } from './pattern-bits.ts';
-import {
-  isAffix,
-  isBlend,
-  isOpenO,
-  isPlainW,
-  isShortO,
-  isSyllableType,
-  isWeakVowel,
-  isWh,
-  lettersOfEnding,
-  syllableCount,
-} from './pattern-roles.ts';
+import { syllableCount } from './pattern-roles.ts';
 
 /** A group made ready for judging: whatever its options say is in the bits, so that a test is a look-up. */
 export interface CompiledGroup {
@@ -32,7 +22,7 @@ export interface CompiledGroup {
   readonly bySight: ReadonlySet<string>;
   /** Lower case; names with a capital, which a word with a capital may be. */
   readonly names: ReadonlySet<string>;
-  /** Those that the group lists with small letters, so that they are names with small letters too. */
+  /** The names that the group lists with small letters, so that they are names with small letters too. */
   readonly smallNames: ReadonlySet<string>;
   /** Lower case. */
   readonly skip: ReadonlySet<string>;
@@ -152,29 +142,6 @@ function limitSyllables(taught: PatternBits, { maxSyllables }: ResolvedOptions):
     const count = syllableCount(pattern);
     if (count !== null && count <= maxSyllables) addBit(taught, pattern.id);
     if (count !== null && count > maxSyllables) removeBit(taught, pattern.id);
-  }
-}
-
-/** Only ever adds, so that a group that knows more never reads less. */
-function addWhatFollows(
-  taught: PatternBits,
-  { schwa, shortOMerged, wh, blends, syllableTypes }: ResolvedOptions,
-): void {
-  const told = catalogue.filter(({ id }) => hasBit(taught, id));
-  const knowsShortO = told.some(isShortO);
-  const knowsW = told.some(isPlainW);
-  const fullSpellings = new Set(
-    told.filter((row) => !isWeakVowel(row) && !isAffix(row)).flatMap((row) => row.letters.split(' ')),
-  );
-  for (const row of catalogue) {
-    const follows =
-      (isWeakVowel(row) && (schwa === 'taught' || (schwa === 'flex' && fullSpellings.has(row.letters)))) ||
-      (lettersOfEnding(row)?.every((id) => hasBit(taught, id)) ?? false) ||
-      (isOpenO(row) && shortOMerged && knowsShortO) ||
-      (isWh(row) && wh === 'free' && knowsW) ||
-      (isBlend(row) && blends === 'free') ||
-      (isSyllableType(row) && syllableTypes === 'free');
-    if (follows) addBit(taught, row.id);
   }
 }
 

@@ -7,7 +7,7 @@ export interface Needs {
   readonly fine?: FineNeeds | null;
 }
 
-/** What a group knows of finer rows; null for a group that knows and is held to none, such as all that were stored before there were any. */
+/** The finer rows that a group knows; null for a group that knows and is held to none, such as all that were stored before there were any. */
 export interface FineRows {
   /** Rows that count by themselves for this group. */
   readonly held: ReadonlySet<PatternId>;

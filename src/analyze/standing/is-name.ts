@@ -3,7 +3,7 @@ import type { WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
 import type { WeighedWord } from './weigh-word.ts';
 
-/** What of a group says which words are names. */
+/** The fields of a group that say which words are names. */
 export type NamesOfGroup = Pick<CompiledGroup, 'names' | 'smallNames'>;
 
 /**

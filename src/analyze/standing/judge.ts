@@ -75,7 +75,11 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
   if (capital === 'all' && !group.names.has(word) && isInitialism(word, analysis.usage))
     return { standing: 'skipped', missing: [], why: 'initialism' };
   if (group.bySight.has(word)) return { standing: 'by-sight', missing: [] };
+  return judgeReadings(key, analysis, group);
+}
 
+/** The verdict on a word that the group neither skips nor knows by sight, from the readings it has. */
+function judgeReadings(key: WordKey, analysis: WeighedWord, group: CompiledGroup): Verdict {
   const attempts = analysis.readings
     .filter(({ source }) => source !== 'none')
     .map((reading) => ({ reading, missing: missingOf(reading, group) }));
@@ -110,8 +114,8 @@ function isSure({ source }: WeighedReading): boolean {
 }
 
 /**
- * What the group lacks for a word made of by-sight words: a part it knows by sight needs nothing, another what it needs
- * alone, and then there is what joins them. Null where no part is known by sight.
+ * The patterns that the group lacks for a word made of by-sight words. A part known by sight needs nothing, another part its own patterns, and
+ * the joint may need some too. Null where no part is known by sight.
  */
 function missingBesideSight(
   { madeOf }: { readonly madeOf?: MadeOf | null },

@@ -1,6 +1,6 @@
 import type { Pattern, PatternId } from '../types.ts';
 
-/** What the options of a group and the by-sight list need to know about a row; asked of the row itself. */
+/** Facts about a row that the options of a group and the by-sight list need; they are asked of the row itself. */
 
 /** An unstressed vowel: a in about, or in doctor; not the stressed a of cat or or of fork. */
 export function isWeakVowel({ family, id }: Pattern): boolean {
@@ -47,10 +47,7 @@ export function isAffix({ family }: Pattern): boolean {
   return family === 'suffix' || family === 'prefix';
 }
 
-/**
- * What an ending that is a word by itself and is read as one needs, where it is known by its letters: the teen of sixteen;
- * null for others, such as -ful, whose u is weak.
- */
+/** The patterns of an ending that is a word by itself and is read as one: the teen of sixteen. Null for others, such as -ful, whose u is weak. */
 export function lettersOfEnding({ id }: Pattern): readonly PatternId[] | null {
   return id === 'suffix-teen' ? ['t', 'ee', 'n'] : null;
 }

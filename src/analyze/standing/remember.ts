@@ -13,3 +13,22 @@ export function remember<K, V>(find: (key: K) => V, most = Number.POSITIVE_INFIN
     return found;
   };
 }
+
+/**
+ * The same function, which finds one value for each object that `keyOf` gives, and forgets it with that object. `find` never
+ * gives undefined.
+ */
+export function rememberFor<Given extends object, V>(
+  find: (given: Given) => V,
+  keyOf: (given: Given) => object = (given) => given,
+): (given: Given) => V {
+  const known = new WeakMap<object, V>();
+  return (given) => {
+    const key = keyOf(given);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const found = find(given);
+    known.set(key, found);
+    return found;
+  };
+}

@@ -1,5 +1,4 @@
 import { GroupError } from './group-error.ts';
-import { nearestName } from './nearest-name.ts';
 
 /**
  * The error for a name nothing is called by, with the nearest right one: `alsoTaught[1]: there is no pattern
@@ -14,4 +13,35 @@ export function unknownName(path: string, kind: string, typed: string, known: It
 /** Text from a file as an error may quote it: at most 60 characters. */
 export function shorten(text: string): string {
   return text.length > 60 ? `${text.slice(0, 60)}…` : text;
+}
+
+/**
+ * The name a mistyped one was most likely to be: the candidate with the fewest insertions, deletions and
+ * substitutions (Levenshtein 1966), or null when none is closer than half the letters. Ties go to the first.
+ */
+export function nearestName(typed: string, candidates: Iterable<string>): string | null {
+  const wanted = typed.slice(0, 80).toLowerCase();
+  let best: string | null = null;
+  let bestDistance = Math.max(2, Math.ceil(wanted.length / 2)) + 1;
+  for (const candidate of candidates) {
+    const distance = editDistance(wanted, candidate.toLowerCase());
+    if (distance < bestDistance) {
+      best = candidate;
+      bestDistance = distance;
+    }
+  }
+  return best;
+}
+
+function editDistance(from: string, to: string): number {
+  let row = Array.from({ length: to.length + 1 }, (_, column) => column);
+  for (let i = 1; i <= from.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= to.length; j++) {
+      const substituted = row[j - 1]! + (from[i - 1] === to[j - 1] ? 0 : 1);
+      next.push(Math.min(substituted, row[j]! + 1, next[j - 1]! + 1));
+    }
+    row = next;
+  }
+  return row[to.length]!;
 }

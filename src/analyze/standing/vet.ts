@@ -58,7 +58,7 @@ export function percentRead(readableWords: number, running: number): number {
 const standings: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'reads', 'by-sight', 'name', 'skipped'];
 const readable: ReadonlySet<Standing> = new Set<Standing>(['reads', 'fresh', 'by-sight']);
 
-/** What a report says of a key, in whatever text it is. */
+/** The report's facts about a key, the same in every text. */
 interface JudgedKey {
   readonly key: WordKey;
   /** Lower case. */

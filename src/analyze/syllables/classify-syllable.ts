@@ -12,7 +12,7 @@ interface TypePlace {
   readonly letters: string;
   /** Spellings behind the vowel, also of the next syllable where they reach into this one. */
   readonly behind: readonly PlacedSpelling[];
-  /** Of them, those that close the vowel. */
+  /** The consonants of these that close the vowel. */
   readonly after: readonly PlacedSpelling[];
   /** The letters of the syllable. */
   readonly text: string;

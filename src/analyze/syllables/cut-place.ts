@@ -13,7 +13,7 @@ export interface PlacedSpelling {
 export interface CutPlace {
   readonly vowel: PlacedSpelling;
   readonly next: PlacedSpelling;
-  /** A u said like w after g or s is one with it: the gu of language. */
+  /** The consonants between the vowels. A u that is said like w belongs to the g or s before it: the gu of language. */
   readonly consonants: readonly PlacedSpelling[];
   readonly first: PlacedSpelling | undefined;
   readonly last: PlacedSpelling | undefined;
@@ -61,7 +61,7 @@ function isQuAl(onset: string, { letters, sound }: PlacedSpelling): boolean {
   return onset === 'qu' && letters === 'a' && sound === 'AA';
 }
 
-/** Of two weak vowels that begin a word the first is said with some stress: stim.u.la.tion, sit.u.a.tion; not di.rect. */
+/** The first of two weak vowels that begin a word is said with some stress: stim.u.la.tion, sit.u.a.tion; not di.rect. */
 function isStressedBeforeWeak(vowel: PlacedSpelling, first: PlacedSpelling, next: PlacedSpelling): boolean {
   if (vowel.letters !== 'i' || vowel.sound !== 'IX') return false;
   return first.sound === 'CH' || /^(Y\.)?(AX|IX|ER)$/.test(next.sound);

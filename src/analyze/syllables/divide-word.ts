@@ -185,7 +185,7 @@ function giveConsonantToLy(zones: readonly Zone[], { affixes }: BuiltWord): Zone
   return [...kept, { spellings: rest.slice(0, -1), fixed: null }, linking, ending];
 }
 
-/** What follows an apostrophe and is heard with a vowel, though it has no letter: is.n't, it.'ll, boss.'s; not can't. */
+/** The syllable behind an apostrophe whose vowel is heard but has no letter: is.n't, it.'ll, boss.'s; not can't. */
 function cliticSyllable({ letters, sound }: PlacedSpelling): AffixSyllables | null {
   return hasVowel(sound) ? { lengths: [letters.length], types: ['other'] } : null;
 }

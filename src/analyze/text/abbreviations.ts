@@ -1,27 +1,25 @@
+import { wordSet } from './word-set.ts';
+
 /** Before the name of a person or place, with a full stop or without: Mr. Falk, Dr Falk, St. Bram; the sentence goes on. */
-const BEFORE_NAMES = words(
+const BEFORE_NAMES = wordSet(
   'Mr Mrs Ms Mx Dr Prof Rev Capt Cpt Sgt Lt Col Gen Cmdr Maj Gov Sen Rep Hon Pres Supt St Ste Mt Ft Messrs Mme Mlle',
 );
-/** Those that no one takes for a word, so that they need no stop. */
-const WITHOUT_STOP = words('Mr Mrs Ms Mx Dr PhD etc Etc');
+/** Short forms that no one takes for a word, so that they need no stop. */
+const WITHOUT_STOP = wordSet('Mr Mrs Ms Mx Dr PhD etc Etc');
 /** With a stop; the sentence may end there: etc., Jan., Tarn Quay Ltd. */
-const OTHERS = words(
+const OTHERS = wordSet(
   'Jr Sr vs Vs etc Etc approx dept Dept ed eds Ed Eds fig figs Fig Figs cf Jan Feb Mar Apr Jun Jul Aug Sept Sep Oct Nov Dec ' +
     'Mon Tue Tues Wed Thu Thur Thurs Fri Sat Sun vol vols Vol Vols Ave Blvd Rd Ln Hwy Ltd Inc Corp Co Bros Assn Assoc ' +
     'pp para ch Ch sec Sec hr hrs min mins est Est incl excl max govt Govt ext tel Tel No Nos',
 );
-/** Some of them are words too: they are short forms only before a number, a comma or small letters (No. 7, Sat. 3 May). */
-const WORDS_TOO = words(
+/** Short forms that are words too. They are short forms only before a number, a comma or small letters (No. 7, Sat. 3 May). */
+const WORDS_TOO = wordSet(
   'No Nos Gen Col Rep Sen Hon Pres Ed ed eds fig figs Fig Figs Mar Jun Wed Sat Sun Co Ch Rd Ln sec Sec min mins max est Est ext ' +
     'para Gov Maj',
 );
 /** Noises and one word that have no vowel letter either. */
 const VOICED = /(.)\1|^(?:hm|psst|pst|tsk|nth|sh|mm)$/;
 const VOWELLESS = /^[b-df-hj-np-tv-xz]{2,4}$/;
-
-function words(text: string): ReadonlySet<string> {
-  return new Set(text.split(' '));
-}
 
 /**
  * Whether letters are a short form by themselves: two to four small letters without a vowel (km, lb, pm; not shh, hmm), Mr and

@@ -7,7 +7,7 @@ import { isGrammarWord } from './is-grammar-word.ts';
 import { isHeadline } from './is-headline.ts';
 import { isTextInCapitals } from './is-text-in-capitals.ts';
 import { markCredit, markLongNames } from './mark-long-names.ts';
-import { matchTokens } from './match-tokens.ts';
+import { matchTokens, type RawToken } from './match-tokens.ts';
 
 /** Only names have a capital inside: McCoy, YouTube, TQNews, also where they begin a sentence; not DIYers. */
 const INNER_CAPITAL = /\p{Ll}\p{Lu}|^\p{Lu}{2,}(?!(?:er|ed|ing))\p{Ll}{2,}/u;
@@ -27,36 +27,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
   const hasSlash = text.includes('/');
   for (let from = 0, to = 0; from < tokens.length; from = to) {
     to = endOfSentence(text, tokens, from);
-    let capitals: 'none' | 'mean' | 'explained' | undefined;
-    let isShouted: boolean | undefined;
-    let endOfTitle: number | undefined;
-    let opened = false;
-    let kept = 0;
-    for (let i = from; i < to; i++) {
-      const token = tokens[i]!;
-      if (token.key !== '') {
-        opened = true;
-        continue;
-      }
-      const piece = text.slice(token.start, token.end);
-      const shown = plainLetters(piece);
-      token.key = shown.toLowerCase();
-      if (token.kind === 'word' && mayBeName(shown, token.key)) {
-        endOfTitle ??= endOfQuotedTitle(text, tokens, from, to);
-        if (i < endOfTitle || INNER_CAPITAL.test(shown)) token.key = keyOfPart(capitalised(shown));
-        else if (isInCapitals(shown)) {
-          isShouted ??= isTextInCapitals(text, tokens, from, to);
-          token.key = isShouted ? opening(shown, token.key) : shown;
-        } else if (!isGrammarWord(token.key)) {
-          capitals ??= isHeadline(text, tokens, from, to) ? 'explained' : 'mean';
-          const means = opened && capitals === 'mean';
-          token.key = means ? capitalised(shown) : opening(shown, token.key);
-          if (means) kept++;
-        }
-      }
-      opened ||= !/\d/.test(piece);
-    }
-    if (kept > 0) markLongNames(text, tokens, from, to);
+    if (keySentence(text, tokens, from, to) > 0) markLongNames(text, tokens, from, to);
     markCredit(text, tokens, from, to, hasSlash);
     if (nameReading) {
       for (let i = from; i < to; i++) {
@@ -66,6 +37,40 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
     }
   }
   return tokens;
+}
+
+/** Gives the tokens of a sentence their keys; gives back how many capitals its place and its shape do not explain. */
+function keySentence(text: string, tokens: RawToken[], from: number, to: number): number {
+  let meanNames: boolean | undefined;
+  let isShouted: boolean | undefined;
+  let endOfTitle: number | undefined;
+  let opened = false;
+  let kept = 0;
+  for (let i = from; i < to; i++) {
+    const token = tokens[i]!;
+    if (token.key !== '') {
+      opened = true;
+      continue;
+    }
+    const piece = text.slice(token.start, token.end);
+    const shown = plainLetters(piece);
+    token.key = shown.toLowerCase();
+    if (token.kind === 'word' && mayBeName(shown, token.key)) {
+      endOfTitle ??= endOfQuotedTitle(text, tokens, from, to);
+      if (i < endOfTitle || INNER_CAPITAL.test(shown)) token.key = keyOfPart(capitalised(shown));
+      else if (isInCapitals(shown)) {
+        isShouted ??= isTextInCapitals(text, tokens, from, to);
+        token.key = isShouted ? opening(shown, token.key) : shown;
+      } else if (!isGrammarWord(token.key)) {
+        meanNames ??= !isHeadline(text, tokens, from, to);
+        const means = opened && meanNames;
+        token.key = means ? capitalised(shown) : opening(shown, token.key);
+        if (means) kept++;
+      }
+    }
+    opened ||= !/\d/.test(piece);
+  }
+  return kept;
 }
 
 /** A capital first letter, and not I: Duke, STOP; not deCamp. */

@@ -4,7 +4,7 @@ import type { RawToken } from './match-tokens.ts';
 
 /** The quotation has just been opened, or a title in it goes on behind a colon: “Low Tide: Rush of Kelp”. */
 const OPENED = /[“"](?:\p{Lu}[^”"]{0,40}: )?$/u;
-/** Its end, or the colon behind which it goes on. */
+/** The end of a title, or the colon behind which it goes on. */
 const CLOSED = /^(?:[.,’]{0,2}[”"]|: \p{Lu})/u;
 const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
 /** The “Three Gulls.” */

@@ -7,7 +7,7 @@ const BREAK = /[.!?…:]["”’')\]]*\s|[“"«‹•*]|(?:^|[\s([—–-])['�
 /** A line this long, in characters, may have been wrapped; a shorter one ends where its writer ended it. */
 const WRAPPED = 45;
 
-/** Behind which of the tokens the sentence (or the part of one that begins a quotation) ends that starts with `first`. */
+/** The index behind the last token of the sentence that starts at token `first`. A quotation in a sentence begins a part of its own. */
 export function endOfSentence(text: string, tokens: readonly RawToken[], first: number): number {
   let next = first + 1;
   while (

@@ -50,34 +50,58 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       end = next;
     }
     const before = tokens[at - 1]!;
-    const isBehind = isBlank(text, before, tokens[at]!);
-    const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
+    const last = tokens[end - 1]!;
+    const isPlace = PLACES.has(smallOf(last));
     // Of a line without small letters only Low Tide City, TQ is a name for sure; Wilma Falk is one where Wilma is no common word.
-    if (isLabel && !(isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(tokens[end - 1]!.end)))) {
-      if (isOpening(before) && isBehind) markLeading(before);
-      continue;
-    }
-    const isTitled = isTitle(text, tokens, from, at - 1);
-    const isWhole = isPlace || isTitled || isFeast(tokens, end - 2, end - 1);
-    let first = isWhole ? at : behindAddress(tokens, at, end);
-    // The White House Press Secretary has a name before the form of address.
-    const house = behindLast(tokens, at, first, PLACES);
-    if (house - at > (isAddress(text, before) ? 0 : 1)) markParts(text, tokens, at, house);
-    if (first === end || isRole(tokens, at, end)) continue;
-    const isAddressed = first > at || isTitled || (isBehind && isAddress(text, before));
-    const followsOpening =
-      !isAddressed && isOpening(before) && (isBehind || isJoined(text, before, tokens[at]!));
-    if (followsOpening && !isPlace) markLeading(before);
-    else if (followsOpening) first--;
-    if (isTitle(text, tokens, from, first - 1)) first--;
-    const isName =
-      end - first > 1 ||
-      isAddressed ||
-      isNumbered(text, tokens, end, to) ||
-      (followsOpening && !NO_OPENERS.has(smallOf(before)));
-    if (isName) markParts(text, tokens, first, end);
-    else if (isAlone(text, tokens, at)) tokens[at]!.key = keyOfAlone(tokens[at]!.key);
+    if (isLabel && !(isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(last.end)))) {
+      if (isOpening(before) && isBlank(text, before, tokens[at]!)) markLeading(before);
+    } else markRun(text, tokens, from, at, end, to, isPlace);
   }
+}
+
+/** Marks the name in a run of capitals from `at` to before `end`; `isPlace` where its last word is of a place. */
+function markRun(
+  text: string,
+  tokens: readonly RawToken[],
+  from: number,
+  at: number,
+  end: number,
+  to: number,
+  isPlace: boolean,
+): void {
+  const before = tokens[at - 1]!;
+  const isTitled = isTitle(text, tokens, from, at - 1);
+  const isWhole = isPlace || isTitled || isFeast(tokens, end - 2, end - 1);
+  const first = isWhole ? at : behindAddress(tokens, at, end);
+  // The White House Press Secretary has a name before the form of address.
+  const house = behindPlace(tokens, at, first);
+  if (house - at > (isAddress(text, before) ? 0 : 1)) markParts(text, tokens, at, house);
+  if (first === end || isRole(tokens, at, end)) return;
+  if (first > at || isTitled || (isBlank(text, before, tokens[at]!) && isAddress(text, before)))
+    markParts(text, tokens, isTitle(text, tokens, from, first - 1) ? first - 1 : first, end);
+  else markPlainRun(text, tokens, from, at, end, to, isPlace);
+}
+
+/** A run without a form of address is a name if it has several words, or if a number behind it or the word before it says so. */
+function markPlainRun(
+  text: string,
+  tokens: readonly RawToken[],
+  from: number,
+  at: number,
+  end: number,
+  to: number,
+  isPlace: boolean,
+): void {
+  const before = tokens[at - 1]!;
+  const token = tokens[at]!;
+  const isOpened = isOpening(before) && (isBlank(text, before, token) || isJoined(text, before, token));
+  if (isOpened && !isPlace) markLeading(before);
+  let first = isOpened && isPlace ? at - 1 : at;
+  if (isTitle(text, tokens, from, first - 1)) first--;
+  const isName =
+    end - first > 1 || isNumbered(text, tokens, end, to) || (isOpened && !NO_OPENERS.has(smallOf(before)));
+  if (isName) markParts(text, tokens, first, end);
+  else if (isAlone(text, tokens, at)) token.key = keyOfAlone(token.key);
 }
 
 /**
@@ -132,10 +156,6 @@ function isCapitalised(text: string, { start, end }: RawToken): boolean {
   return end - start > 3 && /^\p{L}*\p{Lu}\p{L}+$/u.test(shown) && !DATES.has(shown.toLowerCase());
 }
 
-function endsOwnersName(word: string): boolean {
-  return PLACES.has(word) || FEASTS.has(word);
-}
-
 function isFeast(tokens: readonly RawToken[], before: number, day: number): boolean {
   return BEFORE_FEASTS.has(smallOf(tokens[before]!)) && DATES.has(smallOf(tokens[day]!));
 }
@@ -159,14 +179,9 @@ function behindAddress(tokens: readonly RawToken[], from: number, end: number): 
   return from;
 }
 
-/** Behind the last of the tokens whose word is in a set; `from` where none is. Senate President Falk has two before the name. */
-function behindLast(
-  tokens: readonly RawToken[],
-  from: number,
-  end: number,
-  wanted: ReadonlySet<string>,
-): number {
-  for (let at = end; at > from; at--) if (wanted.has(smallOf(tokens[at - 1]!))) return at;
+/** Behind the last of the tokens that ends a place's name; `from` where none does. Senate President Falk has two before the name. */
+function behindPlace(tokens: readonly RawToken[], from: number, end: number): number {
+  for (let at = end; at > from; at--) if (PLACES.has(smallOf(tokens[at - 1]!))) return at;
   return from;
 }
 
@@ -184,12 +199,17 @@ function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: 
   if (!isBlank(text, last, next) && !isDoubled) return 0;
   if (DATES.has(smallOf(next)) && !isFeast(tokens, end - 1, end)) return 0;
   // Falk's House is one name; Falk's Biscuit is two.
-  if (/'s?$/.test(last.key)) return isKept(next) && endsOwnersName(smallOf(next)) ? end + 1 : 0;
+  if (/'s?$/.test(last.key))
+    return isKept(next) && (PLACES.has(smallOf(next)) || FEASTS.has(smallOf(next))) ? end + 1 : 0;
   if (isKept(next) || isGrammarInCapital(text, next)) return end + 1;
   if (next.key === 'and') return isJoinedByAnd(text, tokens, end, to) ? end + 2 : 0;
-  if (next.key !== 'of') return 0;
-  const after = tokens[end + 1]?.key === 'the' ? end + 2 : end + 1;
-  for (let at = end + 1; at <= after; at++)
+  return next.key === 'of' ? behindOf(text, tokens, end, to) : 0;
+}
+
+/** University of Skarvik, Bay of the Gulls; not the Bay of gulls. */
+function behindOf(text: string, tokens: readonly RawToken[], of: number, to: number): number {
+  const after = tokens[of + 1]?.key === 'the' ? of + 2 : of + 1;
+  for (let at = of + 1; at <= after; at++)
     if (at >= to || !isBlank(text, tokens[at - 1]!, tokens[at]!)) return 0;
   return isKept(tokens[after]!) ? after + 1 : 0;
 }

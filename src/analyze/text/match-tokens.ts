@@ -20,10 +20,12 @@ const PLAIN = /^[A-Za-z]+$/;
 /** A capital after small letters: camelCase, eBay; not McCoy. */
 const CAMEL = /^\p{Ll}+\p{Lu}/u;
 /** Full stops, apostrophes and hyphens. */
-const MAY_GO_ON: ReadonlySet<number> = new Set([0x2e, 0x27, 0x2019, 0x2d]);
+const MAY_GO_ON = /[.'’-]/;
 /** In UTF-16 units: the longest word of a dictionary has 45 letters; a longer token is no word, and would keep the engine busy. */
 const LONGEST = 120;
 const BLANK = 0x20;
+/** The address that comes next where none does: behind any text, and a small integer, which is compared fastest. */
+const NOWHERE: Span = { start: 2 ** 30 - 1, end: 0 };
 const NOT_LETTERS = /[\p{N}_]/u;
 
 /**
@@ -35,8 +37,9 @@ const NOT_LETTERS = /[\p{N}_]/u;
  * runs of letters longer than any word.
  */
 export function matchTokens(text: string): RawToken[] {
-  const addresses = findAddresses(text);
+  const addresses = [...findAddresses(text), NOWHERE];
   const tokens: RawToken[] = [];
+  let address = addresses[0]!;
   let next = 0;
   let done = 0;
   for (let start = 0, end = 0; start < text.length; start = end) {
@@ -46,12 +49,9 @@ export function matchTokens(text: string): RawToken[] {
     }
     // Most words are small letters and a blank behind them.
     end = endOfSmall(text, start);
-    if (text.charCodeAt(end) === BLANK && end - start > 1 && end - start <= LONGEST && start >= done) {
-      const address = addresses[next];
-      if (!address || end <= address.start) {
-        tokens.push(smallToken(text, start, end));
-        continue;
-      }
+    if (text.charCodeAt(end) === BLANK && end - start > 1 && start >= done && end <= address.start) {
+      tokens.push(smallToken(text, start, end));
+      continue;
     }
     end = endOfLetters(text, start);
     if (end === 0) {
@@ -62,33 +62,26 @@ export function matchTokens(text: string): RawToken[] {
       end = RUN.lastIndex;
     }
     if (start < done) continue;
-    const address = addresses[next];
     // Letters joined to an address by an apostrophe are part of it: o'brien@tarnquay.example.
-    if (address && end > address.start) {
+    if (end > address.start) {
       const from = Math.min(start, address.start);
       tokens.push({ start: from, end: address.end, kind: 'skipped', key: '' });
       done = address.end;
-      next++;
+      address = addresses[++next]!;
       continue;
     }
-    const isPlain = end - start > 1 && end - start <= LONGEST && endOfSmall(text, start) === end;
-    if (isPlain && !MAY_GO_ON.has(text.charCodeAt(end))) {
-      tokens.push(smallToken(text, start, end));
-      continue;
-    }
-    const run = text.slice(start, end);
-    const abbreviated = isWord(run) ? endOfAbbreviation(text, run, end) : end;
-    // The stops of an abbreviation do not reach into an address: r.https://tarnquay.example.
-    const whole = Math.min(abbreviated, address?.start ?? abbreviated);
-    if (whole > 0) tokens.push({ start, end: whole, kind: 'skipped', key: '' });
-    else if (ownsApostrophe(text, start, end)) tokens.push({ start, end: end + 1, kind: 'word', key: '' });
-    else tokens.push({ start, end, kind: 'word', key: isPlain ? run : '' });
-    done = Math.max(whole, end);
+    const isSmall = end - start > 1 && endOfSmall(text, start) === end;
+    const token =
+      isSmall && !MAY_GO_ON.test(text.charAt(end))
+        ? smallToken(text, start, end)
+        : anyToken(text, start, end, isSmall, address.start);
+    tokens.push(token);
+    done = token.end;
   }
   return tokens;
 }
 
-/** What the signs of ASCII are to `RUN`; a table, because every letter of a text is looked up. */
+/** The class of each sign of ASCII in `RUN`. It is a table, because every letter of a text is looked up. */
 const signs = Array.from({ length: 128 }, (_, code) => {
   const sign = String.fromCharCode(code);
   if (/[A-Za-z]/.test(sign)) return 'letter';
@@ -96,7 +89,7 @@ const signs = Array.from({ length: 128 }, (_, code) => {
 });
 const outside = Uint8Array.from(signs, (sign) => Number(sign === 'outside'));
 const letters = Uint8Array.from(signs, (sign) => Number(sign === 'letter'));
-/** What may be behind letters without going on with them: not an apostrophe, a hyphen, nor a digit. */
+/** Signs that end a run of letters: not an apostrophe, a hyphen, nor a digit. */
 const ends = Uint8Array.from(signs, (sign, code) =>
   Number(sign === 'outside' && !"'`-".includes(String.fromCharCode(code))),
 );
@@ -148,9 +141,19 @@ function endOfAbbreviation(text: string, run: string, end: number): number {
 /** Most words are short, and few of those lack a vowel: km. */
 function smallToken(text: string, start: number, end: number): RawToken {
   const key = text.slice(start, end);
-  return end - start <= 4 && isShortForm(key)
+  return end - start > LONGEST || (end - start <= 4 && isShortForm(key))
     ? { start, end, kind: 'skipped', key: '' }
     : { start, end, kind: 'word', key };
+}
+
+/** A run that may be no word: with a capital, a digit, or a sign behind it with which it goes on. Addresses begin behind it. */
+function anyToken(text: string, start: number, end: number, isSmall: boolean, addresses: number): RawToken {
+  const run = text.slice(start, end);
+  const abbreviated = isWord(run) ? endOfAbbreviation(text, run, end) : end;
+  // The stops of an abbreviation do not reach into an address: r.https://tarnquay.example.
+  if (abbreviated > 0) return { start, end: Math.min(abbreviated, addresses), kind: 'skipped', key: '' };
+  if (ownsApostrophe(text, start, end)) return { start, end: end + 1, kind: 'word', key: '' };
+  return { start, end, kind: 'word', key: isSmall ? run : '' };
 }
 
 /**

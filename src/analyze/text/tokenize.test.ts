@@ -39,7 +39,7 @@ describe('words', () => {
     expect(keys(text)).toBe(expected);
   });
 
-  test('spans are those of the text as given', () => {
+  test('spans are places in the text as given', () => {
     const text = 'The har\u00ADbour’s edge';
     expect(tokenize(text).map(({ start, end }) => text.slice(start, end))).toEqual([
       'The',
@@ -184,7 +184,7 @@ describe('the sign of a capital', () => {
   });
 });
 
-describe('what is left out', () => {
+describe('pieces that are left out', () => {
   test.each([
     ['at 10:45 on the 3rd', 'at [10:45] on the [3rd]'],
     ['1,200 crates cost £2.50', '[1,200] crates cost [2.50]'],

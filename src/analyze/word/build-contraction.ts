@@ -42,7 +42,7 @@ const IRREGULAR: Readonly<
   "you're": ['you', 'y:Y ou:UH', "'re:R", 'are'],
 };
 
-/** Those whose base is read as by itself, or nearly; not won't, where nothing of will is left. */
+/** Contractions whose base is read as by itself, or nearly; not won't, where nothing of will is left. */
 const KEEPS_BASE = new Set(["can't", "let's", "mustn't", "they're", "we're", "you're"]);
 
 /** A word shortened with an apostrophe: he's, isn't, won't; null for others, such as the owner's gull's. */

@@ -146,7 +146,7 @@ function createForAccent(
     return base !== null && isForm && isWord(base) ? 'common' : null;
   }
 
-  /** What belongs to someone nobody has listed: Mariglow's. */
+  /** The possessive of an unlisted name: Mariglow's. */
   function guessPossessive(word: string): BuiltWord[] {
     const findOrGuess = (part: string): readonly BuiltWord[] => {
       const guessed = guesser?.guess(part)?.built;

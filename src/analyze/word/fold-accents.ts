@@ -17,9 +17,9 @@ export function hasOtherLetters(word: string): boolean {
 }
 
 /**
- * What the plain form's analysis says of a word with marks. It holds for naïve, café and coöperate. It is only a guess
- * where a mark makes another letter of one (the ñ of piñata), and where é ends the word and the plain form has another
- * ending (résumé, which is no resume; not café).
+ * The source of a word with marks, from the analysis of its plain form. It holds for naïve, café and coöperate. It is only a guess where a
+ * mark makes another letter of one (the ñ of piñata), and where é ends the word and the plain form has another ending (résumé, which is no
+ * resume; not café).
  */
 export function unfoldAnalysis(word: string, plain: WordAnalysis): WordAnalysis {
   const isOther = hasOtherLetters(word);

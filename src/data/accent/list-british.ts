@@ -11,7 +11,7 @@ import { readSourceRows } from '../read-source-rows.ts';
 type Pronunciations = ReadonlyMap<string, readonly (readonly string[])[]>;
 
 /**
- * What the rules of analyze/accent cannot know of a word. Words that they get right are not listed. The others have
+ * The facts about a word that the rules of analyze/accent cannot know. Words that they get right are not listed. The others have
  *
  * - their units, where they have a reading of their own (british-readings.tsv), or where the stress moved on to a vowel that is weak in the
  *   base: territorial, whose -or- is not that of territory

@@ -20,17 +20,8 @@ export function writeModel(
   tokens: ModelHeader['tokens'],
   weights: Int8Array,
 ): Uint8Array {
-  const { grams, kept, chance, backoff } = model;
-  const children = new Map<number, number[]>();
-  for (let order = 1; order <= ORDER; order++) {
-    for (const gram of grams.ofOrder(order)) {
-      if (kept[gram] === 0) continue;
-      const siblings = children.get(grams.parent[gram]!);
-      if (siblings) siblings.push(gram);
-      else children.set(grams.parent[gram]!, [gram]);
-    }
-  }
-  for (const siblings of children.values()) siblings.sort((a, b) => grams.token[a]! - grams.token[b]!);
+  const { grams, chance, backoff } = model;
+  const children = childrenOf(model);
   const bits = createBitWriter(SLOTS);
   const levelOf = (gram: number): number => toLevel(grams.token[gram] === 0 ? 1e-9 : chance[gram]!);
   const queue: { readonly gram: number; readonly order: number }[] = [];
@@ -61,13 +52,31 @@ export function writeModel(
       queue.push({ gram: child, order: order + 1 });
     }
   }
-  const header: ModelHeader = { tokens, weights: weights.length, order: ORDER };
+  return pack({ tokens, weights: weights.length, order: ORDER }, queue.length + 1, weights, bits.end());
+}
+
+/** The kept grams that go on from each kept gram, by their last tokens. */
+function childrenOf({ grams, kept }: TrainedModel): ReadonlyMap<number, readonly number[]> {
+  const children = new Map<number, number[]>();
+  for (let order = 1; order <= ORDER; order++) {
+    for (const gram of grams.ofOrder(order)) {
+      if (kept[gram] === 0) continue;
+      const siblings = children.get(grams.parent[gram]!);
+      if (siblings) siblings.push(gram);
+      else children.set(grams.parent[gram]!, [gram]);
+    }
+  }
+  for (const siblings of children.values()) siblings.sort((a, b) => grams.token[a]! - grams.token[b]!);
+  return children;
+}
+
+/** The lengths, the head, the weights, then the bits. */
+function pack(header: ModelHeader, nodes: number, weights: Int8Array, body: readonly number[]): Uint8Array {
   const head = new TextEncoder().encode(JSON.stringify(header));
-  const body = bits.end();
   const out = new Uint8Array(8 + head.length + weights.length + body.length);
   const view = new DataView(out.buffer);
   view.setUint32(0, head.length, true);
-  view.setUint32(4, queue.length + 1, true);
+  view.setUint32(4, nodes, true);
   out.set(head, 8);
   out.set(new Uint8Array(weights.buffer, weights.byteOffset, weights.length), 8 + head.length);
   out.set(body, 8 + head.length + weights.length);

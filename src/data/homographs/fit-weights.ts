@@ -9,7 +9,7 @@ import { TOPIC } from '../../analyze/homographs/context-features.ts';
 import { learnWeights, type Row, type Term } from './learn-weights.ts';
 import type { Example } from './read-examples.ts';
 
-/** What holds for a question in general, in tenths of log odds by feature: learnt from the Brown corpus. */
+/** The general weights of a question, in tenths of log odds by feature, learnt from the Brown corpus. */
 export type General = Readonly<Record<Question, Readonly<Record<string, number>>>>;
 
 export const QUESTIONS: readonly Question[] = ['verb', 'verb with s', 'past', 'tense'];
@@ -22,7 +22,7 @@ const SHARED = { least: 3, sparse: 6, penalty: 1 };
 const TOPICS = { least: 3, sparse: 1, penalty: 1 };
 const LEAN = { least: 1, sparse: 0, penalty: 0.1 };
 
-/** Of topics, what all words that have some share. */
+/** The weight of topics that all words with topics share. */
 const OF_TOPICS = `${TOPIC}:topic`;
 
 /**

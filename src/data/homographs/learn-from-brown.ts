@@ -155,7 +155,7 @@ function isPlain(word: string): boolean {
   return !/[^s]s$|ed$|ing$/.test(word);
 }
 
-/** What a place answers, 1 for yes. */
+/** The answer of a place, 1 for yes. */
 function askedOf(
   word: string,
   part: Part,

@@ -1,4 +1,4 @@
-/** One thing that may tell: its id, and whether it speaks for (1) or against (-1) the asked reading. */
+/** A clue to the reading of a homograph: its id, and whether it speaks for (1) or against (-1) that reading. */
 export interface Term {
   readonly id: string;
   readonly sign: number;

@@ -9,19 +9,22 @@ import { readUnfitWords } from '../read-unfit-words.ts';
 import { readWordList } from '../read-word-list.ts';
 import { readWordnet } from '../read-wordnet.ts';
 
-/** What `mistakable.json` has: fingerprints, parted by spaces and sorted. */
+/** The lists of `mistakable.json`: fingerprints, parted by spaces and sorted. */
 export interface MistakableLists {
-  /** Of the letters of coarse words and insults of three to six letters. */
+  /** Fingerprints of the letters of coarse words and insults of three to six letters. */
   readonly letters: string;
-  /** Of these of four letters and more, without the last. */
+  /** Fingerprints of the words of four letters and more, without the last letter. */
   readonly starts: string;
   /** The sounds of words of one syllable, and of the first syllable of others where it ends in a consonant. */
   readonly sounds: string;
-  /** Of the consonants around the vowel of the coarsest. */
+  /** Fingerprints of the consonants around the vowel of the coarsest words. */
   readonly frames: string;
-  /** Of words of one syllable that the word table lacks, by the subtitles' list and WordNet, and of well-known names (pete). */
+  /** Fingerprints of words of one syllable that the word table lacks, by the subtitles' list and WordNet, and of well-known names (pete). */
   readonly words: string;
-  /** Of the sounds of these and of the words of one syllable the table has, without rare names and rare forms with endings, save lesson words (quays). */
+  /**
+   * Fingerprints of the sounds of these and of the table's words of one syllable. Rare names and rare forms with endings are left out, but not
+   * lesson words (quays).
+   */
   readonly homophones: string;
 }
 
@@ -34,7 +37,7 @@ const KNOWN_NAME = 12_000;
 /** Around whose vowel another vowel is taken for a slip. */
 const FRAMES = ['SH * T', 'F * K', 'K * N T', 'B * CH', 'F * K S', 'SH * T S'];
 
-/** What may be one syllable: one run of vowel letters, and a last e, es or ed. */
+/** Letters that may be one syllable: one run of vowel letters, and a last e, es or ed. */
 const SHORT = /^[b-df-hj-np-tv-z]*y?[aeiouy]+[b-df-hj-np-tv-z]*(e|es|ed)?$/;
 
 /** Makes the lists that keep made-up words from being words, and from looking or sounding coarse. */
@@ -62,7 +65,7 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
   };
 }
 
-/** Of all words that may be one syllable: those to be in `words`, and the sounds of those to be in `homophones`. */
+/** The words of one syllable for `words`, and the sounds of the words for `homophones`. */
 function listWords(analyzer: Analyzer): { words: string[]; homophones: string[] } {
   const words: string[] = [];
   const homophones: string[] = [];

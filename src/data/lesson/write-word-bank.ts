@@ -2,10 +2,10 @@ import type { Analyzer } from '../../analyze/index.ts';
 import { PARTS_OF_SPEECH } from '../../swap/table-format.ts';
 import { isForeign, listSpellings, listWordPairs } from '../../variety/index.ts';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
+import { readSourceRows } from '../read-source-rows.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
 import { readWordList } from '../read-word-list.ts';
 import { readSynsets } from '../swap/read-synsets.ts';
-import { readOwnMeanings } from './own-meanings.ts';
 
 /** Rarer words are not for these lessons, save the words of our own list; a rank by film subtitles (SUBTLEX). */
 const RAREST = 16_000;
@@ -65,4 +65,9 @@ function createDescriber(americanOf: ReadonlyMap<string, string>) {
     const parts = found.map(({ part }) => part).join('');
     return [parts, own.get(word) ?? own.get(americanOf.get(word) ?? '') ?? ''];
   };
+}
+
+/** The meanings of words by word (`meanings.tsv`): one sense each, written here in a few words that children know. */
+export function readOwnMeanings(): ReadonlyMap<string, string> {
+  return new Map(readSourceRows('meanings.tsv') as [string, string][]);
 }

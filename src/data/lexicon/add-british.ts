@@ -6,9 +6,9 @@ const WITH_Z = /^((?:un)?([a-z]{3,}i))z(e|ed|er|ation|able)$/;
 type Pronunciations = Map<string, readonly (readonly string[])[]>;
 
 /**
- * Gives British spellings the dictionary lacks the pronunciation of their American form: the spellings of
- * the table of varieties (flavour, litre), and an s for the z of every -ize (organise, organisation; not altizer, a
- * name). Their inflected forms are put together when they are met.
+ * Adds British spellings that the dictionary lacks, with the pronunciation of the American form. They are the spellings of
+ * the table of varieties (flavour, litre), and the forms in -ise of verbs in -ize (organise, organisation; not the name
+ * altizer). Inflected forms are built when a text has them.
  */
 export function addBritish(pronunciations: Pronunciations): void {
   const pairs = listSpellings().map(({ british, american }): [string, string] => [british, american]);

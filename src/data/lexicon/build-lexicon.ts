@@ -6,9 +6,9 @@ import { writeTable } from './write-table.ts';
 
 export interface BuiltLexicon {
   readonly bytes: Uint8Array;
-  /** What the bytes hold. */
+  /** The records that the bytes hold. */
   readonly records: ReadonlyMap<string, WordRecord>;
-  /** What it was made from: word to CMUdict's phones with stress. */
+  /** The sources of the table: word to CMUdict's phones with stress. */
   readonly pronunciations: ReadonlyMap<string, readonly (readonly string[])[]>;
   readonly words: number;
   /** Headwords that could not be aligned: mostly abbreviations. */

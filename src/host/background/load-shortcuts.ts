@@ -1,6 +1,6 @@
 import { browser } from '../browser.ts';
 
-/** What can be done by keys: press the button, go to the next or the previous word, open the desk. */
+/** The actions that have keys: press the button, go to the next or the previous word, open the desk. */
 export type ShortcutName = 'button' | 'next-word' | 'previous-word' | 'open-desk';
 
 /** The keys of each command, as the browser writes them (`Alt+Shift+R`); empty where there are none. */

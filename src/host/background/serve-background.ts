@@ -175,7 +175,7 @@ function serveBadge(loadJudge: () => Promise<Judge>, signal: AbortSignal): void 
   watchPageNews((tab) => void update(tab).catch(() => waiting.delete(tab)), signal);
 }
 
-/** What the teacher can do without the panel: button, shortcuts, context menu. */
+/** The teacher's actions without the panel: button, shortcuts, context menu. */
 function serveActions(): void {
   const button = browser.action ?? browser.browserAction;
   button.onClicked.addListener((tab) => {

@@ -1,13 +1,13 @@
 import * as v from 'valibot';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { say } from '../../wording/say.ts';
 import { passageSchema } from '../store/passage-schema.ts';
-import type { Passage } from '../store/passages-store.ts';
 import { countSchema } from '../store/schema.ts';
 import { wholeTextSchema } from '../store/shelf-schema.ts';
 import type { WholeShelfText } from '../store/shelf-store.ts';
 import { lineOfItem, readCountedLines } from './read-file-lines.ts';
 
-/** What makes a file one of ours, and which version of it this is. */
+/** The marks of our files of this kind, and their version. */
 const KIND = 'wordreach-everything';
 const VERSION = 1;
 /** The first line is no longer, in bytes. */

@@ -1,9 +1,9 @@
 import * as v from 'valibot';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { say } from '../../wording/say.ts';
 import { passageContentSchema } from '../store/passage-schema.ts';
-import type { Passage } from '../store/passages-store.ts';
 
-/** What makes a file one of ours, and which version of it this is. */
+/** The marks of our files of this kind, and their version. */
 const KIND = 'wordreach-passages';
 const VERSION = 1;
 

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
 import { parseGroup, parseSequence } from '../../analyze/index.ts';
-import { LARGEST_FILE, readShareFile, ShareError } from './share-file.ts';
+import { LARGEST_OWN_FILE, readShareFile, ShareError } from './share-file.ts';
 
 const sequence = parseSequence({
   id: 'harbour-order',
@@ -54,7 +54,7 @@ test.each<[string, string, RegExp]>([
   ['a table', 'step,patterns\n1,m', /damaged or incomplete/],
   ['10 MB', `"${'x'.repeat(10_000_000)}"`, /larger than 1 MB/],
   ['10 MB of brackets', '['.repeat(10_000_000), /larger than 1 MB/],
-  ['deep brackets', '['.repeat(LARGEST_FILE), /damaged or incomplete|not a Wordreach file/],
+  ['deep brackets', '['.repeat(LARGEST_OWN_FILE), /damaged or incomplete|not a Wordreach file/],
   ['a list', '[]', /not a Wordreach file/],
   ['null', 'null', /not a Wordreach file/],
   ['another program’s file', '{"version": 3, "items": []}', /not a Wordreach file/],

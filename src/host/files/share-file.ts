@@ -11,7 +11,7 @@ export interface Shared {
 /** Version of the file's format, its `wordreach` key; profiles/share.schema.json describes it. */
 const VERSION = 1;
 /** Larger than any school's: a sequence of 75 steps has 8 kB. */
-export const LARGEST_FILE = 1_000_000;
+export const LARGEST_OWN_FILE = 1_000_000;
 const KEYS = ['$schema', 'wordreach', 'groups', 'sequences'];
 
 /** A fault of a file, in a sentence for the teacher that says what to do. */
@@ -24,7 +24,7 @@ export class ShareError extends Error {
  * is checked before anything is given. Throws `ShareError`.
  */
 export function readShareFile(text: string): Shared {
-  if (text.length > LARGEST_FILE) throw new ShareError(say('host.tooLarge'));
+  if (text.length > LARGEST_OWN_FILE) throw new ShareError(say('host.tooLarge'));
   const value = parseJson(text);
   if (typeof value !== 'object' || value === null || Array.isArray(value))
     throw new ShareError(say('host.otherFile'));

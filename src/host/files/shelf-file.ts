@@ -5,7 +5,7 @@ import { wholeTextSchema } from '../store/shelf-schema.ts';
 import type { WholeShelfText } from '../store/shelf-store.ts';
 import { readCountedLines } from './read-file-lines.ts';
 
-/** What makes a file one of ours, and which version of it this is. */
+/** The marks of our files of this kind, and their version. */
 const KIND = 'wordreach-shelf';
 const VERSION = 1;
 
@@ -24,7 +24,7 @@ export async function isShelfFile(file: Blob): Promise<boolean> {
   return (await file.slice(0, 40).text()).startsWith(`{"${KIND}":`);
 }
 
-/** What a file holds of a text. */
+/** The fields of a text that a file keeps. */
 export function pickText(text: WholeShelfText): WholeShelfText {
   const { id, title, url, byline, date, shelved, tags, notes, skipped, words } = text;
   return { id, title, url, byline, date, shelved, tags, notes, skipped, words, text: text.text };

@@ -1,14 +1,9 @@
 import type { Group, Sequence } from '../../analyze/types.ts';
 import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
+import { freePassageId, type Passage } from '../../passage/kept/passage.ts';
 import { changeGroups, type Groups, loadGroups, readGroups } from '../store/groups-store.ts';
 import { datedMoves } from '../store/move-group.ts';
-import {
-  deletePassage,
-  freePassageId,
-  loadPassages,
-  type Passage,
-  putPassages,
-} from '../store/passages-store.ts';
+import { deletePassage, loadPassages, putPassages } from '../store/passages-store.ts';
 import { keepPresets, loadPresets, PRESETS_KEY } from '../store/presets-store.ts';
 import { changeSequences, loadSequences, readOwnSequences } from '../store/sequences-store.ts';
 import {
@@ -37,12 +32,12 @@ export interface FileCounts {
   readonly texts: number;
 }
 
-/** What a file holds, as far as it is asked about before it is taken. */
+/** The content of a file, as far as the teacher is asked about it before it is taken. */
 export interface FileLook {
   /** Whether it can take the place of everything here. */
   readonly whole: boolean;
   readonly counts: FileCounts;
-  /** Its things that are here already in another form. */
+  /** The things of the file that are here already in another form. */
   readonly clashes: readonly Clash[];
 }
 
@@ -70,7 +65,7 @@ export interface ClashSide {
 /** How a file is taken: an item that is here in another form takes the file's form, or stays, and the file's comes beside it. */
 export type Taking = 'merge' | 'add';
 
-/** What came of taking a file. */
+/** The outcome of taking a file. */
 export interface TakenFile {
   readonly added: FileCounts;
   readonly changed: FileCounts;
@@ -78,7 +73,7 @@ export interface TakenFile {
   readonly undo: () => Promise<void>;
 }
 
-/** What a file holds but for the texts of the shelf, which may be more than fit into memory. */
+/** The content of a file without the texts of the shelf, which may be more than fit into memory. */
 interface Content {
   readonly groups: readonly Group[];
   readonly sequences: readonly Sequence[];
@@ -102,7 +97,7 @@ export async function lookIntoFile(file: Blob, signal: AbortSignal): Promise<Fil
       texts.push({ name: text.title, here: { saved: here!.shelved }, file: { saved: text.shelved } });
     }
   });
-  // Those that this version cannot read are counted too: they come back with everything.
+  // Things that this version cannot read are counted too: they come back with everything.
   counts.groups += content.groups.length;
   counts.sequences += content.sequences.length;
   counts.presets = content.presets.length;

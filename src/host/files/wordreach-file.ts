@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import { parseGroup, parseSequence } from '../../analyze/index.ts';
 import type { Group, Sequence } from '../../analyze/types.ts';
 import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
+import { freePassageId } from '../../passage/kept/passage.ts';
 import { say } from '../../wording/say.ts';
-import { freePassageId } from '../store/passage-schema.ts';
 import { countSchema } from '../store/schema.ts';
 import {
   EverythingFileError,
@@ -14,10 +14,10 @@ import {
 } from './everything-file.ts';
 import { PassageFileError, readPassages } from './passage-file.ts';
 import { lineOfItem, readCountedLines } from './read-file-lines.ts';
-import { LARGEST_FILE, readShareFile, ShareError } from './share-file.ts';
+import { LARGEST_OWN_FILE, readShareFile, ShareError } from './share-file.ts';
 import { isShelfFile, pickText, readShelfFile, ShelfFileError } from './shelf-file.ts';
 
-/** What makes a file one of ours, and which version of it this is. */
+/** The marks of our files of this kind, and their version. */
 const KIND = 'wordreach-file';
 const VERSION = 1;
 /** The first line is no longer, in bytes. */
@@ -110,7 +110,7 @@ export async function* readWordreachFile(file: Blob): AsyncGenerator<FileItem> {
     return;
   }
   const isOfPassages = /^\s*\{\s*"wordreach-passages"/.test(await firstLine(file, 2));
-  if (!isOfPassages && file.size > LARGEST_FILE) throw new WordreachFileError(say('host.tooLarge'));
+  if (!isOfPassages && file.size > LARGEST_OWN_FILE) throw new WordreachFileError(say('host.tooLarge'));
   const text = await file.text();
   if (isOfPassages) {
     for (const passage of readPassages(text))

@@ -69,7 +69,7 @@ describe('the words of a page and its frames', () => {
     ]);
   });
 
-  test('are those of the other frames where one does not answer, which is counted at the end', async () => {
+  test('come from the other frames if one does not answer, which is counted at the end', async () => {
     vi.useFakeTimers();
     frames.set(0, () => words('top', 'fog'));
     frames.set(1, never);

@@ -16,7 +16,7 @@ export async function askBackground<N extends keyof ToBackground>(
 ): Promise<Answer<ToBackground, N>> {
   const question: Question = { to: 'background', ask, given };
   const send = (): Promise<unknown> => browser.runtime.sendMessage(question);
-  // One that is stopped leaves the question without an answer, or says that the line is closed.
+  // A stopped background leaves the question without an answer, or says that the line is closed.
   const reply = (await send().catch(() => undefined)) ?? (await send());
   if (!reply) throw new Error(sayPlain('host.noAnswer'));
   return readReply(reply) as Answer<ToBackground, N>;

@@ -13,7 +13,7 @@ export function explainClosedPage(url: string | undefined): string | null {
   return /^https?:$/.test(protocol) ? null : say('host.browserPage');
 }
 
-/** What to say of a text without words. */
+/** The sentence about a text without words. */
 export function explainEmptyText({ url, scope, drawn }: Pick<PageWords, 'url' | 'scope' | 'drawn'>): string {
   if (scope === 'selection') return say('host.emptySelection');
   if (isPdf(url)) return say('host.pdf');

@@ -85,7 +85,7 @@ describe.each(['the library', 'the bare interface'])('heard by %s', (interfaceNa
     expect(heard).not.toHaveBeenCalled();
   });
 
-  test('nothing is heard after an abort', async () => {
+  test('no message is heard after an abort', async () => {
     const { hearMessages } = await start();
     const controller = new AbortController();
     hearMessages(async () => 'here', controller.signal);

@@ -10,7 +10,7 @@ export interface Sender {
 /** How an answer travels: of an error browsers hand over the message alone, and of no answer they say the same as of an empty one. */
 export type Reply = { readonly done: unknown } | { readonly fault: string; readonly details: string };
 
-/** What went wrong in another part of the extension. */
+/** A fault in another part of the extension. */
 export class RemoteFault extends Error {
   /** The error there, with its stack. */
   readonly details: string;
@@ -46,7 +46,7 @@ export function hearMessages(
   signal?.addEventListener('abort', () => browser.runtime.onMessage.removeListener(hear));
 }
 
-/** What a reply holds; undefined where nobody answered. Throws a `RemoteFault` with what went wrong there. */
+/** The content of a reply; undefined where nobody answered. Throws a `RemoteFault` with the fault of the other part. */
 export function readReply(reply: unknown): unknown {
   if (typeof reply !== 'object' || reply === null) return undefined;
   if ('fault' in reply)

@@ -33,7 +33,7 @@ export interface ToBackground {
   fetchPicture: (id: string) => TakenPicture | null;
 }
 
-/** What the shading of a page answers itself. */
+/** The questions that the shading of a page answers itself. */
 type PageAnswers = {
   [N in 'goTo' | 'sentence' | 'setScope' | 'rejudge' | 'takePassage' | 'step']: (
     ...given: Parameters<ShadedPage[N]>
@@ -67,7 +67,7 @@ export interface Question {
   readonly given: unknown;
 }
 
-/** What answers each question of one side. */
+/** The functions that answer each question of one side. */
 export type Answers<C> = {
   readonly [N in keyof C]: (given: Given<C, N>, sender: Sender) => Answer<C, N> | Promise<Answer<C, N>>;
 };

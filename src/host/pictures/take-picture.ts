@@ -22,7 +22,7 @@ interface Place {
   readonly view: number;
 }
 
-/** What a picture says of itself from within its page: its file, or where it is when the file cannot be had. */
+/** A picture as its page gives it: its file, or its place when the file cannot be had. */
 interface FoundPicture {
   readonly data: string | null;
   readonly place: Place | null;

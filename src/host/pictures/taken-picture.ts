@@ -2,13 +2,13 @@
 export interface TakenPicture {
   /** As a data address, since messages are text. */
   readonly data: string;
-  /** Of the page it was on. */
+  /** The title of the page it was on. */
   readonly title: string;
   readonly url: string;
   readonly tab: number;
 }
 
-/** What came of taking a picture: a page that reads it was opened, the one that has the screens before was given it, or why not. */
+/** The outcome of taking a picture: a page was opened to read it, or the page of the earlier screens got it, or the reason why it failed. */
 export type Taking = { readonly done: 'opened' | 'added' } | { readonly why: string };
 
 /** Told to the pages that read pictures: another screen of this tab may be fetched by its id. */

@@ -12,11 +12,11 @@ export interface Groups {
   readonly groups: Readonly<Record<string, Group>>;
   /** Groups as stored that this version cannot read; they are kept as they are for one that can. */
   readonly unread: Readonly<Record<string, unknown>>;
-  /** The step at which pages show the chosen group for a while, which moves nobody; none where they show its own. */
+  /** The step that pages use for the chosen group for a while; the group's own step does not change. Left out where they use its own. */
   readonly trial?: Trial;
 }
 
-/** Another step of a group's sequence, tried on pages. */
+/** A step of a group's sequence that pages use for a while in place of the group's own. */
 interface Trial {
   readonly group: string;
   readonly step: number;
@@ -30,7 +30,7 @@ export function accentAtFirst(sequence?: Sequence | null): Accent {
   return defaultAccent(globalThis.navigator?.language ?? '', sequence);
 }
 
-/** What there is before anything was stored. */
+/** The groups before anything was stored. */
 function starterGroups(): Groups {
   const accent = accentAtFirst();
   const groups = { herons: parseGroup({ ...herons, accent }), plovers: parseGroup({ ...plovers, accent }) };

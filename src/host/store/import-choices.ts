@@ -6,7 +6,7 @@ import { readItem, storeItem } from './store-item.ts';
 
 const KEY = 'import-choices';
 
-/** What the teacher settled about items of pasted sequences, by `choiceKey`. */
+/** The teacher's choices about items of pasted sequences, by `choiceKey`. */
 export type ImportChoices = Readonly<Record<string, ItemChoice>>;
 
 const choice = v.union([v.array(v.string()), v.picklist(['by-sight', 'ignore'])]);

@@ -35,7 +35,7 @@ export function today(): string {
   return dayOf(new Date());
 }
 
-/** The day a time falls on here, as `2026-11-25`. */
+/** The local date of a time, as `2026-11-25`. */
 export function dayOf(time: Date): string {
   const two = (n: number): string => String(n).padStart(2, '0');
   return `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;

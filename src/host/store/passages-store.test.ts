@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, test, vi } from 'vitest';
-import { deletePassage, loadPassage, loadPassages, type Passage, savePassage } from './passages-store.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
+import { deletePassage, loadPassage, loadPassages, savePassage } from './passages-store.ts';
 
 vi.mock('../browser.ts', () => ({ browser: {} }));
 

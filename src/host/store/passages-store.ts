@@ -1,23 +1,16 @@
 import type { DBSchema } from 'idb';
+import { freePassageId, type Passage } from '../../passage/kept/passage.ts';
 import { say } from '../../wording/say.ts';
 import { keepOpen } from './keep-open.ts';
-import { freePassageId, type Passage, passageSchema } from './passage-schema.ts';
+import { passageSchema } from './passage-schema.ts';
 import { takeReadable, tellFault } from './tell-fault.ts';
 import { createWindowNews } from './window-news.ts';
-
-export {
-  freePassageId,
-  type Passage,
-  type PassageSource,
-  type PassageVersion,
-  type StoryWord,
-} from './passage-schema.ts';
 
 interface PassagesSchema extends DBSchema {
   passages: { key: string; value: Passage };
 }
 
-/** What became of saving: `kept`, or `parted` when another window had saved it since, so that both are kept. */
+/** The outcome of saving: `kept`, or `parted` when another window had saved it since, so that both are kept. */
 export interface Saved {
   readonly outcome: 'kept' | 'parted';
   readonly passage: Passage;

@@ -2,7 +2,7 @@ import { parseSequence } from '../../analyze/index.ts';
 import type { Sequence } from '../../analyze/types.ts';
 import { browser } from '../browser.ts';
 
-/** What a school sets for all its browsers by policy (`storage.managed`); profiles/README.md says how. */
+/** The settings of a school for all its browsers by policy (`storage.managed`); profiles/README.md says how. */
 export interface SchoolPreset {
   readonly sequences: readonly Sequence[];
   /** Id of the sequence new groups follow. */

@@ -85,7 +85,7 @@ export function freeSequenceId(name: string, sequences: Sequences): string {
   return id;
 }
 
-/** What an id may be made of; the schema says the same. */
+/** An id of letters, digits and hyphens; the schema says the same. */
 function slug(name: string): string {
   return name
     .normalize('NFD')

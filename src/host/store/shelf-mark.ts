@@ -1,4 +1,4 @@
-import { CLIMB_MARKS } from '../../analyze/index.ts';
+import { READING_LEVELS } from '../../analyze/index.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
@@ -26,5 +26,5 @@ export function watchMark(onChange: (mark: number) => void, signal: AbortSignal)
 function readMark(stored: unknown): number {
   return Number.isInteger(stored) && (stored as number) >= LOWEST_MARK && (stored as number) <= HIGHEST_MARK
     ? (stored as number)
-    : CLIMB_MARKS.withHelp;
+    : READING_LEVELS.withHelp;
 }

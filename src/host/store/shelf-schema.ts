@@ -8,7 +8,7 @@ export interface ShelfText {
   readonly title: string;
   readonly url: string | null;
   readonly byline: string | null;
-  /** Of the text, as its page or file says it. */
+  /** The date of the text, as its page or file says it. */
   readonly date: string | null;
   /** When it was put on the shelf, in milliseconds since 1970. */
   readonly shelved: number;

@@ -7,7 +7,7 @@ import { createWindowNews } from './window-news.ts';
 
 export type { ShelfText, WholeShelfText } from './shelf-schema.ts';
 
-/** What the teacher may change of a text on the shelf. */
+/** The fields of a text on the shelf that the teacher may change. */
 export type ShelfChange = Partial<Pick<ShelfText, 'title' | 'tags' | 'notes'>>;
 
 /** Which texts of the shelf were put there or changed, and which deleted. */
@@ -159,7 +159,7 @@ function pack({ words, ...rest }: ShelfText): StoredText {
   };
 }
 
-/** Those that can be read. */
+/** The texts that can be read. */
 function unpackAll(stored: readonly StoredText[]): ShelfText[] {
   return takeReadable(storedTextSchema, stored, 'host.shelfTextUnread').map(unpack);
 }

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { say } from '../../wording/say.ts';
 import { StorageFault } from './store-item.ts';
 
-/** What to say when a database refuses: for want of room, or for the reason the browser gives. */
+/** The sentences for a database that refuses: for want of room, or for the reason the browser gives. */
 export interface FaultSentences {
   readonly full: 'host.passageFull' | 'host.shelfFull';
   readonly failed: 'host.passageFailed' | 'host.shelfFailed';

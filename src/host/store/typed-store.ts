@@ -5,7 +5,7 @@ const PREFIX = 'typed/';
 
 /** Text typed in fields and not kept yet, by the names of the fields. Each rejects with `StorageFault` where the storage refuses. */
 export const typedStore = {
-  /** What the browser's end left unkept; null where there is none. */
+  /** The text that the browser's end left unsaved; null where there is none. */
   async load(field: string): Promise<string | null> {
     const typed = await readItem(PREFIX + field);
     return typeof typed === 'string' && typed !== '' ? typed : null;

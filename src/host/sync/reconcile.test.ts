@@ -47,7 +47,7 @@ test.each<[string, Record<string, string>, Record<string, Copy>, object]>([
     { toHere: {}, toThere: { a: { changed: 21, text: 'new' } } },
   ],
   ['gone from the account', { a: 'old' }, {}, { toHere: {}, toThere: {} }],
-])('%s', (_, here, there, wanted) => {
+])('two copies are reconciled: %s', (_, here, there, wanted) => {
   expect(reconcile(here, there, known, 9)).toMatchObject(wanted);
 });
 

@@ -6,7 +6,7 @@ export interface Copy {
 
 type Items<T> = Readonly<Record<string, T>>;
 
-/** What to do so that this browser and the account hold the same. */
+/** The changes after which this browser and the account hold the same. */
 export interface Reconciled {
   /** To be put here under these keys; null: to be deleted here. */
   readonly toHere: Items<string | null>;
@@ -14,7 +14,7 @@ export interface Reconciled {
   readonly toThere: Items<Copy>;
   /** Changed here and there: these texts of ours need keys of their own, since the account's take theirs. */
   readonly beside: Items<string>;
-  /** What both hold afterwards; needed the next time to tell who changed what. */
+  /** The items of both afterwards; the next time they tell who changed which. */
   readonly known: Items<Copy>;
 }
 

@@ -103,7 +103,7 @@ test('garbled entries do not keep others from being copied', async () => {
   expect(await names()).toEqual(['Gulls', 'Plovers']);
 });
 
-test('a deletion and a sequence of one’s own are copied too', async () => {
+test('deletions and the teacher’s own sequences are copied', async () => {
   await rename('Terns');
   fake.use(1);
   await copyNow();

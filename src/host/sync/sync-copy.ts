@@ -10,7 +10,7 @@ import { packText, unpackText } from './pack-text.ts';
 import { type Copy, type Reconciled, reconcile } from './reconcile.ts';
 import { changeSyncState, loadSyncState, SYNC_KEY } from './sync-state.ts';
 
-/** What the browsers take as one item: 8,192 bytes with its key (`storage.sync.QUOTA_BYTES_PER_ITEM`). */
+/** The most that browsers take as one item: 8,192 bytes with its key (`storage.sync.QUOTA_BYTES_PER_ITEM`). */
 const LARGEST_ITEM = 8_000;
 const GROUP = 'group:';
 const SEQUENCE = 'sequence:';
@@ -53,7 +53,7 @@ async function copyOnce(): Promise<void> {
   const { on, known } = await loadSyncState();
   if (!on) return;
   const [here, there] = await Promise.all([readHere(), readThere()]);
-  // What this version cannot read stays as it is in both places, for one that can.
+  // Items that this version cannot read stay as they are in both places, for a version that can.
   const isReadable = ([key]: readonly [string, unknown]): boolean =>
     [here[key], there[key]?.text].every((text) => text == null || canRead(key, text));
   const done = reconcile(

@@ -9,7 +9,7 @@ export const SYNC_KEY = 'sync-state';
 /** Whether groups and sequences are copied to the browser account, and how far that went. */
 export interface SyncState {
   readonly on: boolean;
-  /** What this browser and the account both held the last time. */
+  /** The items that this browser and the account both held the last time. */
   readonly known: Readonly<Record<string, Copy>>;
   /** Names of what the account has no room for; it is kept in this browser only. */
   readonly left: readonly string[];

@@ -10,7 +10,7 @@ import { type Plot, plots } from './plots.ts';
 import { type Setting, settings } from './story-classes.ts';
 import { drawStoryWords, type StoryWords } from './story-words.ts';
 
-/** What a passage is wanted for. */
+/** The wishes for a begun passage. */
 export interface PassageWish {
   /** The group's own names: the people of the story, where it is known whether they are he or she. */
   readonly names: readonly string[];
@@ -27,7 +27,7 @@ export interface BegunPassage {
   readonly text: string;
   /** Running words that practise the focus. */
   readonly practised: number;
-  /** The words of the topic that are in it. */
+  /** The words of the topic that the passage has. */
   readonly used: readonly string[];
   /** The text, beat by beat, before any name became a pronoun, and who is where. */
   readonly told: readonly { readonly text: string; readonly facts: readonly Fact[] }[];

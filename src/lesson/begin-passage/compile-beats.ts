@@ -1,6 +1,6 @@
 import type { Plot } from './plots.ts';
 
-/** Who or what is somewhere: `moves` goes there with the beat, else it is there already. */
+/** A person or thing in a place: `moves` goes there with the beat, else it is there already. */
 export interface Fact {
   readonly who: string;
   readonly moves: boolean;

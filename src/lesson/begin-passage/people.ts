@@ -15,7 +15,7 @@ export const pronounForms = {
 /** How many of each list may come into a story that no pupil is in. */
 const CAST = 13;
 
-/** Names whose pronoun is known, then others; only names the group can read. */
+/** The names that the group can read. Names with a known pronoun come first. */
 export function castFor(names: readonly string[], reads: (name: string) => boolean): Person[] {
   const own = names.flatMap((name): Person[] => {
     if (HE.includes(name)) return [{ name, pronoun: 'he' }];

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { inVariety } from '../../variety/index.ts';
-import { wordClasses } from '../sentences/word-classes.ts';
+import { wordClasses } from '../sentences/vocabulary.ts';
 import { compileBeats } from './compile-beats.ts';
 import { plots } from './plots.ts';
 import { jobVerbs, settings, storyClasses, storyPhrases } from './story-classes.ts';

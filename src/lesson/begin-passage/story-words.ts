@@ -6,7 +6,7 @@ import { canStandAlone, mayAlsoBe } from './adjectives.ts';
 import { type Person, pronounForms } from './people.ts';
 import { jobVerbs, type Setting, storyClasses, storyPhrases } from './story-classes.ts';
 
-/** What a story is drawn from. */
+/** The sources of a story. */
 export interface StorySource {
   readonly vocabulary: Vocabulary;
   /** The frames of sentences that the group can read. */
@@ -25,7 +25,7 @@ interface Job {
 
 /** The words of one story: a thing drawn once is named alike to the end. */
 export interface StoryWords {
-  /** What a slot says; null where the group can read nothing that fits. */
+  /** The words of a slot; null where the group can read nothing that fits. */
   say(slot: string): string | null;
   readonly place: string;
 }
@@ -145,16 +145,9 @@ export function drawStoryWords(
   function say(slot: string): string | null {
     if (slot in persons) return persons[slot]!.name;
     const pronoun = /^([AB])\.(he|him|his)$/.exec(slot);
-    if (pronoun) {
-      const person = persons[pronoun[1]!]!;
-      if (pronoun[2] === 'he' && areAlike) return person.name;
-      const said = pronounForms[person.pronoun][pronoun[2] as 'he'];
-      if (reads(said)) return said;
-      return pronoun[2] === 'he' ? person.name : null;
-    }
-    if (slot === 'place') return place!.name;
-    if (slot === 'at place') return `${place!.at} the ${place!.name}`;
-    if (slot === 'to place') return `to the ${place!.name}`;
+    if (pronoun) return sayPronoun(persons[pronoun[1]!]!, pronoun[2] as 'he');
+    const atPlace = /^(?:(at|to) )?place$/.exec(slot);
+    if (atPlace) return sayPlace(atPlace[1]);
     if (slot.startsWith('=')) return sayAsIs(slot.slice(1));
     const [first = '', name = first] = slot.split(' ');
     const word = bankWords.get(name);
@@ -173,6 +166,17 @@ export function drawStoryWords(
     const said = [adjective, noun.one].filter(Boolean).join(' ');
     const article = articleOf(said);
     return reads(article) ? `${article} ${said}` : null;
+  }
+  function sayPronoun(person: Person, form: 'he' | 'him' | 'his'): string | null {
+    if (form === 'he' && areAlike) return person.name;
+    const said = pronounForms[person.pronoun][form];
+    if (reads(said)) return said;
+    return form === 'he' ? person.name : null;
+  }
+  function sayPlace(preposition: string | undefined): string {
+    const { name, at } = place!;
+    if (preposition === undefined) return name;
+    return `${preposition === 'at' ? at : 'to'} the ${name}`;
   }
   function sayAsIs(of: string): string | null {
     const words =

@@ -15,7 +15,7 @@ import { isPractised, stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 const SIZES = ['6', '12'] as const;
 /** Where the lesson has too few words, words of so many steps before are used. */
 const STEPS_BACK = 8;
-/** Of twelve cards with letters at most so many have the new ones; the others make words with them. */
+/** At most so many of twelve cards with letters have the new letters; the others make words with them. */
 const OWN_IN_TWELVE = 7;
 /** Fewer words make no cards with syllables. */
 const FEWEST_DIVIDED = 2;
@@ -125,7 +125,7 @@ function lettersOf(input: LessonInput, count: number, picker: Picker): string[] 
   })) {
     const letters = [
       ...reading.units.filter((unit) => isCard(unit)).map((unit) => unit.letters),
-      // Of hoping h, o_e, p and -ing.
+      // For hoping the cards are h, o_e, p and -ing.
       ...reading.affixes.filter(({ kind }) => kind === 'suffix').map(({ text }) => `-${text}`),
     ];
     // A word whose letters do not all find room makes none.

@@ -20,7 +20,7 @@ const ENDINGS: readonly { readonly sound: string; readonly id: PatternId; readon
   { sound: 'T', id: 'suffix-ed-t', letters: 'ed' },
   { sound: 'D', id: 'suffix-ed-d', letters: 'ed' },
 ];
-/** Of the British or a group at the end of its sequence knows more ways than fit a line; those beyond are rare. */
+/** A British group at the end of its sequence knows more spellings of or than fit a line; the spellings beyond are rare. */
 const MOST_LETTERS = 12;
 
 /**
@@ -65,7 +65,7 @@ export function chooseSounds(
       ways.length > 0
         ? ways.map((way) => way.letters)
         : own.flatMap((row) => row.letters.split(' ')).filter(isSpelling);
-    // What the lesson is about is listed, also where no word shows it yet: the gh of laugh, which is known by sight.
+    // The lesson's own sounds are listed, also where no word shows them yet: the gh of laugh, which is known by sight.
     const ours = own
       .filter(
         (row) =>

@@ -4,7 +4,7 @@ import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 
-/** Of the words to write, so many in ten practise what the lesson is about; the rest what came in the steps before. */
+/** So many in ten of the words to write practise the lesson's patterns; the rest practise the patterns of the steps before. */
 const FRESH_IN_TEN = 7;
 /** How many steps back a pattern is recent. */
 const RECENT_STEPS = 6;

@@ -15,8 +15,8 @@ const COUNTS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
 /** Affixes are set apart from the base, as on the sheets of a passage. */
 
 /**
- * What the group writes as it hears it: sounds, words, by-sight words, sentences; lines for the pupils, answers on the key.
- * The cells of `sounds` are letters, all taught; the group can read every other answer.
+ * The things that the group writes as it hears them: sounds, words, by-sight words, sentences; lines for the pupils, answers on the key. The
+ * cells of `sounds` are letters, all taught; the group can read every other answer.
  */
 export const dictation: PartMaker = {
   id: 'dictation',

@@ -1,4 +1,4 @@
-/** What a home sheet says to whoever reads with the child; {spellings}, {letters}, {word} stand for what it is about. */
+/** The texts of a home sheet for whoever reads with the child; {spellings}, {letters} and {word} are filled in. */
 export interface HomeTexts {
   readonly title: string;
   readonly about: string;

@@ -1,5 +1,4 @@
-import type { Analyzer } from '../../analyze/index.ts';
-import { splitKey, tokenize } from '../../analyze/index.ts';
+import { type Analyzer, rememberFor, splitKey, tokenize } from '../../analyze/index.ts';
 import type { Accent } from '../../analyze/types.ts';
 import { inVariety, isForeign } from '../../variety/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -9,7 +8,7 @@ import data from './clues.json' with { type: 'json' };
 /** A word with others that are said alike. */
 export interface Homophone {
   readonly word: string;
-  /** What completes `the one that means …`, for a young child; of a word that has no plain meaning a sentence with a gap. */
+  /** The end of `the one that means …`, for a young child; for a word without a plain meaning a sentence with a gap. */
   readonly clue: string;
   readonly known: boolean;
   /** Children know it, or the passage has one of its set: it may be asked for. */
@@ -44,12 +43,12 @@ export function findHomophones({ analyzer, bank, judge, known, passage }: Lesson
   const inText = wordsOf(passage?.text ?? '');
   const rank = ({ word }: Homophone): number =>
     bank.find(word)?.rank ?? (word.includes("'") ? CONTRACTION : RARE);
-  // Of lead its letters do not say which word it is.
+  // The letters of lead do not say which word it is.
   const isMet = (word: string): boolean => {
     const { readings, homograph } = analyzer.analyze(word);
     return !homograph && (MET.has(word) || isPlain(word, readings[0]!.base, bank));
   };
-  return alikeBy(analyzer, known.accent)
+  return listAlike({ analyzer, accent: known.accent })
     .map((words) => {
       const isInText = words.some((word) => inText.has(word) && isKnown(word));
       return words.map((word) => ({
@@ -71,12 +70,16 @@ export function findHomophones({ analyzer, bank, judge, known, passage }: Lesson
     .map(({ words, inPassage, varies }) => ({ words, inPassage, varies }));
 }
 
-const sets = new WeakMap<Analyzer, readonly (readonly string[])[]>();
-
 /** The words of our list that are said alike in an accent and spelt as its variety spells them, found once for its analyser. */
-function alikeBy(analyzer: Analyzer, accent: Accent): readonly (readonly string[])[] {
-  const before = sets.get(analyzer);
-  if (before) return before;
+const listAlike = rememberFor(findAlike, ({ analyzer }) => analyzer);
+
+function findAlike({
+  analyzer,
+  accent,
+}: {
+  readonly analyzer: Analyzer;
+  readonly accent: Accent;
+}): readonly (readonly string[])[] {
   const said = new Map<string, string[]>();
   for (const word of Object.keys(CLUES)) {
     if (isForeign(word, accent)) continue;
@@ -84,9 +87,7 @@ function alikeBy(analyzer: Analyzer, accent: Accent): readonly (readonly string[
     const { pronunciation } = analyzer.analyze(alike).readings[0]!;
     said.set(pronunciation, [...(said.get(pronunciation) ?? []), word]);
   }
-  const found = [...said.values()].filter(({ length }) => length > 1);
-  sets.set(analyzer, found);
-  return found;
+  return [...said.values()].filter(({ length }) => length > 1);
 }
 
 /** The words of a text in their usual readings: not the read that is said as red. */

@@ -40,37 +40,69 @@ export function rowOf(id: PatternId): Pattern | undefined {
   return patterns.get(id);
 }
 
-/** Words that plainly have the pattern, the shorter and commoner first: of ai rain, not said or mountain; of -ing jumping. */
+/** How words show a row of a kind. */
+interface Showing {
+  readonly isFor: (row: Pattern) => boolean;
+  /** Whether a word clearly shows the row. */
+  readonly shows: (row: Pattern, input: LessonInput) => (word: ListedWord) => boolean;
+}
+
+const showsWhole: Showing['shows'] =
+  ({ id }) =>
+  (word) =>
+    !word.built && word.requires.includes(id);
+
+/** The first that is for a row tells. */
+const SHOWINGS: readonly Showing[] = [
+  {
+    isFor: ({ id }) => TYPES[id] !== undefined,
+    shows:
+      ({ id }, input) =>
+      (word) =>
+        showsType(word, TYPES[id]!, input),
+  },
+  { isFor: ({ family }) => family === 'syllable count', shows: showsWhole },
+  {
+    isFor: ({ id, family }) =>
+      correspondenceOf(id) !== undefined || family === 'final syllable' || family === 'rime',
+    shows(row) {
+      const letters = new Set(row.letters.split(' '));
+      return (word) =>
+        !word.built && hasPlainly(word.reading.units, row.id, letters, word.word) && isRuleTrueOf(row, word);
+    },
+  },
+  {
+    // A base and that ending alone show an ending: jumping, not unpacking.
+    isFor: ({ family }) => family === 'suffix' || family === 'prefix',
+    shows:
+      ({ id }, input) =>
+      (word) =>
+        hasInMeaning(word, id, input) && word.reading.affixes.length === 1 && !isOfGrammar(word, input),
+  },
+  { isFor: ({ family }) => family.endsWith(' blend'), shows: showsWhole },
+  {
+    isFor: () => true,
+    shows:
+      ({ id }, input) =>
+      (word) =>
+        hasInMeaning(word, id, input),
+  },
+];
+
+/** Words that clearly show the pattern, short and common words first: rain for ai, not said or mountain; jumping for -ing. */
 export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
-  const { id, family } = row;
-  const type = TYPES[id];
-  const letters = new Set(row.letters.split(' '));
-  const isSpelling = correspondenceOf(id) !== undefined;
-  const fit = fitWords(input).filter((word) => {
-    const { units } = word.reading;
-    if (type) return showsType(word, type, input);
-    if (family === 'syllable count') return !word.built && word.requires.includes(id);
-    if (isSpelling || family === 'final syllable' || family === 'rime')
-      return !word.built && hasPlainly(units, id, letters, word.word) && isRuleTrueOf(row, word);
-    // An ending is shown by a base and that ending alone: jumping, not unpacking.
-    if (family === 'suffix' || family === 'prefix')
-      return (
-        word.requires.includes(id) &&
-        word.reading.affixes.length === 1 &&
-        !isOfGrammar(word, input) &&
-        isMeaningTrueOf(id, { word: word.word, base: word.reading.base }, input.bank)
-      );
-    if (family.endsWith(' blend')) return !word.built && word.requires.includes(id);
-    return (
-      word.requires.includes(id) &&
-      isMeaningTrueOf(id, { word: word.word, base: word.reading.base }, input.bank)
-    );
-  });
-  const taught = oneOfFamily(
-    family === 'syllable count' || type ? fit.filter((word) => areTypesTaught(word, input)) : fit,
-  );
+  const fit = fitWords(input).filter(SHOWINGS.find(({ isFor }) => isFor(row))!.shows(row, input));
+  const isOfSyllables = row.family === 'syllable count' || TYPES[row.id] !== undefined;
+  const taught = oneOfFamily(isOfSyllables ? fit.filter((word) => areTypesTaught(word, input)) : fit);
   const words = taught.length >= FEWEST ? taught : oneOfFamily(fit);
   return words.sort((a, b) => a.syllables - b.syllables || a.order - b.order);
+}
+
+/** Whether a word needs a row, and means what the row's rule says: underwater for under-, not understand. */
+function hasInMeaning(word: ListedWord, id: PatternId, { bank }: LessonInput): boolean {
+  return (
+    word.requires.includes(id) && isMeaningTrueOf(id, { word: word.word, base: word.reading.base }, bank)
+  );
 }
 
 /** A base word of two syllables of which one is of a type, its vowel as the type is taught: the open ones of robot, not of happy. */
@@ -143,6 +175,7 @@ function wordsWithout(
   const longest = Math.max(...has.map(({ syllables }) => syllables));
   const units = has.map((word) => word.units.length);
   const [fewest, most] = [Math.min(...units) - 1, Math.max(...units) + 1];
+  const isOfSize = (word: ListedWord): boolean => word.units.length >= fewest && word.units.length <= most;
   const families = new Set(has.map((word) => word.family));
   const isBuilt = family === 'suffix' || family === 'prefix' || family === 'spelling change';
   const type = TYPES[id];
@@ -153,27 +186,11 @@ function wordsWithout(
     if (word.requires.includes(id) || families.has(word.family) || heard.has(word.pronunciation))
       return false;
     if (isOfGrammar(word, input) || !isEndTaught(word, input)) return false;
-    if (type)
-      return (
-        !word.built &&
-        word.syllables === 2 &&
-        word.reading.syllables.every((one) => one.type !== type) &&
-        isPlainlyMarked(word, input)
-      );
+    if (type) return hasOtherTypes(word, type, input);
     if (family === 'syllable count') return !word.built && word.syllables < longest;
-    if (family === 'spelling change')
-      return (
-        word.reading.affixes.length === 1 &&
-        word.reading.affixes.every(({ change, text }) => change === 'none' && endings.has(text)) &&
-        word.syllables <= longest
-      );
-    return (
-      (isBuilt || !word.built) &&
-      word.syllables <= longest &&
-      word.units.length >= fewest &&
-      word.units.length <= most &&
-      !isTooNear(word, row, input)
-    );
+    if (word.syllables > longest) return false;
+    if (family === 'spelling change') return keepsBase(word, endings);
+    return (isBuilt || !word.built) && isOfSize(word) && !isTooNear(word, row, input);
   });
   const single = oneOfFamily(without);
   const spelt = (word: ListedWord): boolean => spellings.some((one) => hasLetters(word.word, one));
@@ -258,6 +275,17 @@ function wordsWithout(
   ]);
 }
 
+/** A base word of two syllables, none of a type: rabbit beside the open ones of robot. */
+function hasOtherTypes(word: ListedWord, type: SyllableType, input: LessonInput): boolean {
+  if (word.built || word.syllables !== 2) return false;
+  return word.reading.syllables.every((one) => one.type !== type) && isPlainlyMarked(word, input);
+}
+
+/** A base with one of some endings, whose spelling does not change: jumping beside hopping. */
+function keepsBase({ reading: { affixes } }: ListedWord, endings: ReadonlySet<string>): boolean {
+  return affixes.length === 1 && affixes.every(({ change, text }) => change === 'none' && endings.has(text));
+}
+
 /** The, with and their like, and forms of the shortest verbs (going, being): what nobody sorts. */
 function isOfGrammar({ word, built, family }: ListedWord, { bank }: LessonInput): boolean {
   return built ? family.length < 3 : (bank.find(word)?.parts ?? '') === '';
@@ -290,7 +318,7 @@ function soundOf(sound: string): string {
   return asHeard(heardAs(sound)).replace(/^Y\.UW/, 'UW');
 }
 
-/** Of ai the letters of a word's own two units: archaic. */
+/** Whether a spelling's letters belong to two units of a word: the ai of archaic. */
 function isSplit(word: ListedWord, spellings: readonly string[]): boolean {
   return spellings.some(
     (one) =>

@@ -115,7 +115,7 @@ function patternBlock(
   };
 }
 
-/** What the letters say in the words shown: of -s in hands and gasps `z or s`. */
+/** The sounds of the letters in the words shown: of -s in hands and gasps `z or s`. */
 function soundsHeard(row: Pattern, readings: readonly Reading[], style: SoundStyle): string {
   const { id } = row;
   const sounds = soundsIn(row, style.accent);

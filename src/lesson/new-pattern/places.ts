@@ -1,9 +1,8 @@
+import { rememberFor } from '../../analyze/index.ts';
 import type { Pattern, PatternId, Reading, WordAnalysis } from '../../analyze/types.ts';
 
 /** A place in which fewer of the words with a pattern have it is not named, as a share. */
 const SELDOM = 0.08;
-
-const counted = new WeakMap<readonly WordAnalysis[], ReadonlyMap<PatternId, readonly number[]>>();
 
 /**
  * Where a spelling is in a word, for an adult to say: what the catalogue tells of it, else counted in the base words of the
@@ -19,12 +18,7 @@ export function placesOf(
   if (family === 'suffix') return 'at the end of a base word';
   if (family === 'prefix') return 'at the start of a base word';
   if (family === 'vowel-consonant-e') return 'before one consonant and a silent e';
-  let all = counted.get(analyses);
-  if (!all) {
-    all = countPlaces(analyses);
-    counted.set(analyses, all);
-  }
-  const counts = all.get(id);
+  const counts = placesIn(analyses).get(id);
   if (!counts) return '';
   const total = counts.reduce((sum, count) => sum + count, 0);
   const names = ['at the start', 'in the middle', 'at the end'].filter(
@@ -44,6 +38,8 @@ function placeAt(at: number, units: Reading['units']): number {
 
 /** With so many short words the longer ones are not asked: the ay of crayon is at the end of its syllable. */
 const ENOUGH_SHORT = 5;
+
+const placesIn = rememberFor(countPlaces);
 
 function countPlaces(analyses: readonly WordAnalysis[]): Map<PatternId, number[]> {
   const short = countIn(analyses.filter(({ readings }) => readings[0]!.syllables.length === 1));

@@ -31,7 +31,7 @@ export function sayRule(row: Pattern, style: SoundStyle): string {
 /** Words whose beginning or ending does not mean what its rule tells (cracker, understand), read off the bank by hand. */
 const notSo: ReadonlySet<string> = new Set(opaque.words.split(' '));
 
-/** What a base must be for the rule of an ending: of -es `box`, not `size`; of -en `light`, not `eat`; of -ed `walk`, not `skill`. */
+/** The form of a base to which the rule of an ending applies: of -es `box`, not `size`; of -en `light`, not `eat`; of -ed `walk`, not `skill`. */
 const BASES: readonly {
   readonly endings: RegExp;
   readonly isFit: (base: string, parts: string) => boolean;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { wordsCorrectAMinute } from './read-it.ts';
 import { setLines } from './set-lines.ts';
-import { wordsCorrectAMinute } from './words-correct.ts';
 
 test('lines are short, hold every word once, and count the words up to their end', () => {
   const text =

@@ -1,4 +1,4 @@
-import { CLIMB_MARKS, tokenize } from '../../analyze/index.ts';
+import { READING_LEVELS, tokenize } from '../../analyze/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { setLines } from './set-lines.ts';
@@ -21,7 +21,7 @@ export const readIt: PartMaker = {
     if (total === 0)
       return { blocks: [], says: 'Choose a passage to print it large with a count of its words.' };
     const { unread, percent } = unreadWords(input);
-    if (percent < CLIMB_MARKS.withHelp) {
+    if (percent < READING_LEVELS.withHelp) {
       return {
         blocks: [],
         says: 'The group cannot read enough of this passage yet. Replace some of its words, or choose another passage.',
@@ -73,4 +73,16 @@ function unreadWords({ passage, known }: LessonInput): { unread: string[]; perce
     unread: [...new Set(unread)].slice(0, MOST_NAMED),
     percent: words.length === 0 ? 0 : 100 - (100 * unread.length) / words.length,
   };
+}
+
+/**
+ * Words correct a minute: words read without the errors, by the time taken. Common practice, no source. Null where the figures make
+ * none: no time, or more errors than words.
+ * @param seconds Time taken.
+ */
+export function wordsCorrectAMinute(words: number, errors: number, seconds: number): number | null {
+  const isCount = (value: number): boolean => Number.isFinite(value) && value >= 0;
+  if (!isCount(words) || !isCount(errors) || !Number.isFinite(seconds) || seconds <= 0 || errors > words)
+    return null;
+  return Math.round(((words - errors) * 60) / seconds);
 }

@@ -79,8 +79,8 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
 }
 
 /**
- * What a card says of a row: its first letters, its key word where the group can read it, else another word with them, and
- * the sound they have in that word (the al of half, not that of palm). Without a word, the row's first sound.
+ * The text of a card for a row: its first letters, its key word where the group can read it, else another word with them, and the sound they
+ * have in that word (the al of half, not that of palm). Without a word, the row's first sound.
  */
 function showRow(
   row: Pattern,
@@ -100,7 +100,7 @@ function showRow(
   return { letters: first, word: shown.word, sound: unitIn(shown)!.sound };
 }
 
-/** Of the words that show a spelling plainly, one that begins with it where there are some: wh as in whip, ng as in ring. */
+/** A word that shows a spelling plainly, one that begins with it where there is one: wh as in whip, ng as in ring. */
 function pickOne(
   words: readonly KnownWord[],
   letters: string,
@@ -112,7 +112,7 @@ function pickOne(
   return picker.pickEarly(showable(first.length > 0 ? first : fit, letters), 1)[0];
 }
 
-/** Of words with another sound of the row the commonest that is no form of another: the al of half, not that of palm. */
+/** The commonest word with another sound of the row that is no form of another word: half for al, not palm. */
 function pickAny(words: readonly KnownWord[]): KnownWord | undefined {
   return words.find(({ reading }) => reading.affixes.length === 0);
 }

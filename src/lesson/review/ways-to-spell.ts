@@ -1,4 +1,4 @@
-import { catalogue, soundsIn } from '../../analyze/index.ts';
+import { catalogue, rememberFor, soundsIn } from '../../analyze/index.ts';
 import type { PatternId, Unit, WordAnalysis } from '../../analyze/types.ts';
 import { findExamples, plainExamples } from '../find-examples.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
@@ -19,9 +19,9 @@ export interface WayToSpell {
 
 /** A rarer spelling without a word that children know is told only in a lesson on it. */
 const RARE = 1;
-/** Of a consonant a rarer one that was taught is told: the kn and gn of n. */
+/** A taught spelling of a consonant may be rarer: the kn and gn of n. */
 const RARE_CONSONANT = 0.6;
-/** One that only a word or two have is none (the al of salmon). */
+/** A spelling of only a word or two does not count (the al of salmon). */
 const RAREST = 0.1;
 const VOWEL = /^[AEIOU][A-Z]/;
 const COMMON = 10;
@@ -40,8 +40,8 @@ const WEAK_ER = /^(?:(?:ar|or)-weak|re-er)$/;
 const NO_WAYS: ReadonlySet<string> = new Set(['IH e', 'AO o_e']);
 
 /**
- * The ways a sound is spelt that were taught so far, the published order first, then by share; of those under 1% (of a consonant 0.6%)
- * such as children know a word for, and those of `focus`, what the lesson is about.
+ * The spellings of a sound that were taught so far, in the published order first, then by share. A spelling under 1% (of a consonant 0.6%)
+ * counts only if children know a word for it, or if it is in `focus`, the subject of the lesson.
  */
 export function waysToSpell(
   sound: string,
@@ -108,7 +108,7 @@ function sightExamples(known: KnownWords, id: PatternId): KnownWord[] {
   );
 }
 
-/** The words that show a spelling; where none is plain those of the catalogue: the league of gue. */
+/** The words that show a spelling; where none is plain, the words of the catalogue: league for gue. */
 function shownBy(
   all: readonly KnownWord[],
   letters: string,
@@ -127,19 +127,14 @@ function says(sounds: readonly string[], sound: string): boolean {
   return sounds.includes(sound) && (first === sound || asHeard(first) !== asHeard(sound));
 }
 
-const counted = new WeakMap<readonly WordAnalysis[], ReadonlyMap<string, ReadonlyMap<string, number>>>();
-
 /** Percent of each spelling of a sound, over all words. */
 function sharesOf(sound: string, analyses: readonly WordAnalysis[]): Map<string, number> {
-  let all = counted.get(analyses);
-  if (!all) {
-    all = countSpellings(analyses);
-    counted.set(analyses, all);
-  }
-  const spellings = all.get(sound) ?? new Map<string, number>();
+  const spellings = spellingsIn(analyses).get(sound) ?? new Map<string, number>();
   const total = [...spellings.values()].reduce((sum, count) => sum + count, 0);
   return new Map([...spellings].map(([letters, count]) => [letters, (100 * count) / total]));
 }
+
+const spellingsIn = rememberFor(countSpellings);
 
 function countSpellings(analyses: readonly WordAnalysis[]): Map<string, Map<string, number>> {
   const all = new Map<string, Map<string, number>>();

@@ -5,7 +5,7 @@ import { type Frame, readableFrames } from './frames.ts';
 import { makeSentence } from './make-sentence.ts';
 import { createVocabulary } from './vocabulary.ts';
 
-/** What sentences are wanted. */
+/** The wishes for sentences. */
 export interface SentenceWish {
   /** The group's own names: they may be who a sentence is about. */
   readonly names: readonly string[];

@@ -22,7 +22,7 @@ export interface Draft {
   pick<T>(items: readonly T[], count: number): T[];
   used(word: string): boolean;
   use(word: string): void;
-  /** One of them, likelier one that practises what the lesson is about; undefined where all were used. */
+  /** One of the phrases, more likely one that practises the lesson's patterns; undefined where all were used. */
   choose(phrases: readonly string[]): string | undefined;
   /** Null where none of the class can be read or all were used. */
   nounPhrase(nameOfClass: string, article: Article, owner: Subject | null, first: boolean): NounPhrase | null;
@@ -60,34 +60,19 @@ export function startDraft(
     use,
     choose,
     nounPhrase(nameOfClass, article, owner, first) {
-      const nouns = vocabulary.nouns(nameOfClass).filter(({ name }) => !used(name));
-      const focused = nouns.filter((noun) => formsOf(noun).some(practises));
-      const from = focused.length > 0 && picker.below(100) < 75 ? focused : nouns;
-      const noun = from[picker.below(from.length)];
+      const noun = chooseNoun(nameOfClass);
       if (!noun) return null;
       const { name, one, many } = noun;
       const bare = onlyThe.has(name);
-      const manyToo =
-        !bare &&
-        many !== null &&
-        many !== name &&
-        article !== 'a' &&
-        article !== 'one' &&
-        article !== 'bare' &&
-        (article !== 'my' || first);
-      const likesMany = one === null || (manyToo && practises(many) && !practises(one));
-      const plural = manyToo && (likesMany || (article === 'free' && picker.below(8) === 0));
+      const plural = !bare && isPlural(noun, article, first);
       const form = plural ? many : one;
       if (form === null) return null;
       const before = bare ? 'the' : articleFor(article, plural, owner, name, nameOfClass);
       if (before === null) return null;
       use(name);
-      const adjective =
-        bare ||
-        article === 'bare' ||
-        (/^(my|his|her|our|their|your)$/.test(before) && nameOfClass === 'relation')
-          ? undefined
-          : adjectiveFor(noun, before);
+      const isRelation = nameOfClass === 'relation' && /^(my|his|her|our|their|your)$/.test(before);
+      const takesAdjective = !bare && article !== 'bare' && !isRelation;
+      const adjective = takesAdjective ? adjectiveFor(noun, before) : undefined;
       return {
         text: [before, adjective, form].filter(Boolean).join(' '),
         many: plural || (bare && /[^s]s$/.test(name)),
@@ -96,6 +81,20 @@ export function startDraft(
     },
   };
   return draft;
+
+  function chooseNoun(nameOfClass: string): Noun | undefined {
+    const nouns = vocabulary.nouns(nameOfClass).filter(({ name }) => !used(name));
+    const focused = nouns.filter((noun) => formsOf(noun).some(practises));
+    const from = focused.length > 0 && picker.below(100) < 75 ? focused : nouns;
+    return from[picker.below(from.length)];
+  }
+
+  function isPlural({ name, one, many }: Noun, article: Article, first: boolean): boolean {
+    if (many === null || many === name || /^(?:a|one|bare)$/.test(article)) return false;
+    if (article === 'my' && !first) return false;
+    if (one === null || (practises(many) && !practises(one))) return true;
+    return article === 'free' && picker.below(8) === 0;
+  }
 
   function adjectiveFor({ adjectives: all }: Noun, before: string): string | undefined {
     const focused = all.filter((word) => practises(word) && !used(word));
@@ -112,28 +111,38 @@ export function startDraft(
     name: string,
     nameOfClass: string,
   ): string | null {
+    const mayBeOwned = article === 'free' && OWNED.has(nameOfClass);
+    const isOwned = article === 'my' || (mayBeOwned && picker.below(5) === 0);
+    const whose = isOwned ? whoseBefore(owner, name) : undefined;
+    if (whose !== undefined) return whose;
+    if (mayBeOwned && possessives && picker.below(12) === 0) {
+      const somebodys = nameBefore();
+      if (somebodys !== undefined) return somebodys;
+    }
+    if (plural) return article === 'free' ? numberBefore() : 'the';
+    if (article === 'free') return picker.below(2) === 0 ? 'a' : 'the';
+    return article === 'a' ? 'a' : 'the';
+  }
+
+  /** The my or his of an owner; undefined where it cannot be read, and null where a relation needs one: my aunt, not the aunt. */
+  function whoseBefore(owner: Subject | null, name: string): string | null | undefined {
     const whose = owner ? owner.whose : 'my';
-    const relation = RELATIONS.has(name);
-    if (article === 'my' || (article === 'free' && OWNED.has(nameOfClass) && picker.below(5) === 0)) {
-      if (whose !== null && reads(whose)) return whose;
-      if (relation) return reads('my') ? 'my' : null;
-    }
-    if (relation && article === 'my') return null;
-    if (article === 'free' && possessives && OWNED.has(nameOfClass) && picker.below(12) === 0) {
-      const free = names.filter((each) => !used(each));
-      const chosen = free[picker.below(free.length)];
-      if (chosen !== undefined) {
-        use(chosen);
-        return `${chosen}'s`;
-      }
-    }
-    if (plural && article === 'free') {
-      const number = choose(['two', 'six', 'ten', 'three', 'four', 'five', 'some'].filter(reads));
-      if (number !== undefined && picker.below(3) > 0) return number;
-    }
-    if (plural || (article !== 'free' && article !== 'a')) return 'the';
-    if (article === 'a') return 'a';
-    return picker.below(2) === 0 ? 'a' : 'the';
+    if (whose !== null && reads(whose)) return whose;
+    if (!RELATIONS.has(name)) return undefined;
+    return reads('my') ? 'my' : null;
+  }
+
+  function nameBefore(): string | undefined {
+    const free = names.filter((each) => !used(each));
+    const chosen = free[picker.below(free.length)];
+    if (chosen === undefined) return undefined;
+    use(chosen);
+    return `${chosen}'s`;
+  }
+
+  function numberBefore(): string {
+    const number = choose(['two', 'six', 'ten', 'three', 'four', 'five', 'some'].filter(reads));
+    return number !== undefined && picker.below(3) > 0 ? number : 'the';
   }
 }
 

@@ -7,7 +7,7 @@ import type { Vocabulary } from './vocabulary.ts';
 export type Piece =
   | { readonly kind: 'words'; readonly text: string }
   | { readonly kind: 'slot'; readonly slot: Slot }
-  /** What agrees with the subject: `has/have`; `be` for is, are, was or were. */
+  /** A word that agrees with the subject: `has/have`; `be` for is, are, was or were. */
   | { readonly kind: 'agrees'; readonly forms: string };
 
 /** `free`: any article. `one`: the, and no plural; `bare`: nor an adjective. `as-is`: the words as the class has them, `the-as-is` with the before them. */
@@ -34,7 +34,7 @@ export interface Frame {
   readonly verb: VerbForms | null;
   readonly pieces: readonly Piece[];
   readonly tail: 'none' | 'when' | 'how';
-  /** It can have a word that practises what the lesson is about. */
+  /** Whether the sentence can have a word that practises the lesson's patterns. */
   readonly practises: boolean;
 }
 

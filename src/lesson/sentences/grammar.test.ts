@@ -2,11 +2,9 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { lateFrames } from './late-frames.ts';
 import { irregularPlurals, nounKinds, onlyThe, ownAdjectives } from './nouns.ts';
-import { phraseClasses } from './phrase-classes.ts';
 import { plainFrames } from './plain-frames.ts';
 import { subjectClasses, verbFrames } from './verb-frames.ts';
-import { pluralOf } from './vocabulary.ts';
-import { wordClasses } from './word-classes.ts';
+import { phraseClasses, pluralOf, wordClasses } from './vocabulary.ts';
 
 test.each([
   ['hat', 'hats'],

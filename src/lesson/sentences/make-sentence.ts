@@ -1,11 +1,11 @@
 import type { Picker } from '../picker.ts';
 import { type Article, type Draft, startDraft } from './draft.ts';
-import type { Frame, Piece, VerbForms } from './frames.ts';
+import type { Frame, Piece, Slot, VerbForms } from './frames.ts';
 import { chooseOther, choosePerson, nounSubject } from './people.ts';
 import type { Subject } from './subject.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
-/** What a sentence is made from. */
+/** The parts that a sentence is made from. */
 export interface Ingredients {
   readonly vocabulary: Vocabulary;
   readonly names: readonly string[];
@@ -189,30 +189,37 @@ function fill(draft: Draft, pieces: readonly Piece[], about: Subject | null): st
     if (piece.kind === 'words') text += piece.text;
     else if (piece.kind === 'agrees') text += agree(piece.forms, subject, draft);
     else {
-      const { of, article, subject: leads } = piece.slot;
-      let words: string | null | undefined;
-      if (leads) {
-        subject =
-          of === 'people'
-            ? choosePerson(draft, false)
-            : article.endsWith('as-is')
-              ? asIs(draft, of)
-              : nounSubject(draft, of, article as Article);
-        words = subject && (article === 'the-as-is' ? `the ${subject.text}` : subject.text);
-      } else if (of === 'person') words = chooseOther(draft, subject);
-      else if (article === 'as-is' || article === 'the-as-is') {
-        const found = asIs(draft, of);
-        words = found && (article === 'as-is' ? found.text : `the ${found.text}`);
-      } else {
-        // One thing is in one box: `on the steps`, but `in the box`.
-        const within = article === 'the' && /\b(?:in|into|under|behind|from|off) $/.test(text);
-        words = draft.nounPhrase(of, within ? 'one' : article, subject, false)?.text;
-      }
+      const { slot } = piece;
+      if (slot.subject) subject = subjectFor(draft, slot);
+      const words = slot.subject
+        ? subject && withThe(slot.article, subject.text)
+        : sayNoun(draft, slot, subject, text);
       if (!words) return null;
       text += words;
     }
   }
   return text;
+}
+
+function subjectFor(draft: Draft, { of, article }: Slot): Subject | null {
+  if (of === 'people') return choosePerson(draft, false);
+  return article.endsWith('as-is') ? asIs(draft, of) : nounSubject(draft, of, article as Article);
+}
+
+/** The words of a slot that is not the subject; null or undefined where none can be read. */
+function sayNoun(draft: Draft, { of, article }: Slot, subject: Subject | null, before: string) {
+  if (of === 'person') return chooseOther(draft, subject);
+  if (article === 'as-is' || article === 'the-as-is') {
+    const found = asIs(draft, of);
+    return found && withThe(article, found.text);
+  }
+  // One thing is in one box: `on the steps`, but `in the box`.
+  const within = article === 'the' && /\b(?:in|into|under|behind|from|off) $/.test(before);
+  return draft.nounPhrase(of, within ? 'one' : article, subject, false)?.text;
+}
+
+function withThe(article: Slot['article'], text: string): string {
+  return article === 'the-as-is' ? `the ${text}` : text;
 }
 
 function asIs(draft: Draft, of: string): Subject | null {

@@ -1,6 +1,6 @@
 import { peopleVerbs } from './people-verbs.ts';
 
-/** What someone or something can do, by who does it; written as `peopleVerbs` are. */
+/** The verbs of other doers, by who does it; written as `peopleVerbs` are. */
 export const verbFrames: Readonly<Record<string, string>> = {
   people: peopleVerbs,
   runner: `

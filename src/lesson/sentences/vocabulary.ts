@@ -1,11 +1,18 @@
+import { remember, rememberFor } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import { inVariety, isForeign } from '../../variety/index.ts';
 import type { KnownWords } from '../known-words.ts';
 import { irregularPlurals, nounKinds, onlyThe, ownAdjectives } from './nouns.ts';
-import { phraseClasses } from './phrase-classes.ts';
+import phrases from './phrase-classes.json' with { type: 'json' };
 import { subjectClasses } from './verb-frames.ts';
-import { wordClasses } from './word-classes.ts';
+import classes from './word-classes.json' with { type: 'json' };
 import listed from './written-sentences.json' with { type: 'json' };
+
+/** Words that may take the same place in a sentence, by the name of their class. */
+export const wordClasses: Readonly<Record<string, string>> = Object.assign({}, ...Object.values(classes));
+
+/** Ends of sentences and words beside verbs, as they are written, by the name of their class. */
+export const phraseClasses: Readonly<Record<string, readonly string[]>> = phrases;
 
 /** A noun the group can read in one form at least; the other form is null. */
 export interface Noun {
@@ -16,7 +23,7 @@ export interface Noun {
   readonly adjectives: readonly string[];
 }
 
-/** What of the grammar's words a group can read. */
+/** The words of the grammar that a group can read. */
 export interface Vocabulary {
   /** A text of the grammar in the group's variety of English: harbor for harbour. */
   ours(text: string): string;
@@ -38,20 +45,15 @@ const kindOf = new Map(
   Object.values(nounKinds).flatMap((kind) => kind.nouns.split(' ').map((noun) => [noun, kind] as const)),
 );
 
-/** One has no more than one, or would not say so. */
+/** Words for people of whom one has only one, so that their plural is odd. */
 const ONE_OF = new Set('mum dad gran grandad granny boss king queen'.split(' '));
 /** Never an old lamb. */
 const YOUNG = new Set(
   'lamb pup puppy kitten calf foal chick duckling tadpole kid lad boy girl child lass'.split(' '),
 );
 
-/** What a group can read of the grammar's words; `focus` as the lesson has it. */
+/** The words of the grammar that a group can read; `focus` as the lesson has it. */
 export function createVocabulary(known: KnownWords, focus: readonly PatternId[]): Vocabulary {
-  let readable = readables.get(known);
-  if (!readable) {
-    readable = findReadable(known);
-    readables.set(known, readable);
-  }
   const practises = remember((phrase: string) => phrase.split(' ').some((word) => practisesWord(word)));
   const practisesWord = remember((word: string) => {
     // The bank has no words with an apostrophe: didn't, he's; Wilma's.
@@ -66,24 +68,19 @@ export function createVocabulary(known: KnownWords, focus: readonly PatternId[])
       focus.some((id) => found.reading.requires.includes(id))
     );
   });
-  return { ...readable, practises };
+  return { ...readableFor(known), practises };
 }
 
 type Readable = Omit<Vocabulary, 'practises'>;
 
 /** Found once for a group: a sheet is made again at every press of a button. */
-const readables = new WeakMap<KnownWords, Readable>();
-const banks = new WeakMap<KnownWords['analyses'], ReadonlySet<string>>();
+const readableFor = rememberFor(findReadable);
+const bankOf = rememberFor((analyses: KnownWords['analyses']) => new Set(analyses.map(({ word }) => word)));
 
 function findReadable(known: KnownWords): Readable {
-  let bank = banks.get(known.analyses);
-  if (!bank) {
-    bank = new Set(known.analyses.map(({ word }) => word));
-    banks.set(known.analyses, bank);
-  }
-  const banked = bank;
+  const banked = bankOf(known.analyses);
   const readsWord = remember((word: string) =>
-    // What the bank has, the group was asked about already: a look-up in place of an analysis.
+    // The words of the bank were judged for the group already, so a look-up is enough.
     banked.has(word)
       ? known.find(word) !== undefined
       : !/^-?$/.test(word) && !isForeign(word, known.accent) && known.reads(word),
@@ -126,7 +123,7 @@ function findReadable(known: KnownWords): Readable {
   return { ours, reads, readsForm, nouns, phrases, written };
 }
 
-/** What a class calls a noun: that of Britain where there are two, such as cot|crib. */
+/** The name of a noun in its class: the British one where there are two, such as cot|crib. */
 function nameOf(entry: string): string {
   return entry.replace(/\|.*/, '') || entry.slice(1);
 }
@@ -136,12 +133,4 @@ export function pluralOf(noun: string): string {
   if (Object.hasOwn(irregularPlurals, noun)) return irregularPlurals[noun]!;
   if (/(?:s|x|z|ch|sh)$/.test(noun)) return `${noun}es`;
   return /[^aeiou]y$/.test(noun) ? `${noun.slice(0, -1)}ies` : `${noun}s`;
-}
-
-function remember<T>(find: (key: string) => T): (key: string) => T {
-  const found = new Map<string, T>();
-  return (key) => {
-    if (!found.has(key)) found.set(key, find(key));
-    return found.get(key)!;
-  };
 }

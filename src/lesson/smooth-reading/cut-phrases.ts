@@ -1,7 +1,7 @@
 import { type PhraseWord, weighBreak } from './break-rules.ts';
 import { type PhraseClass, phraseClass, takesTo } from './phrase-words.ts';
 
-/** What a phrase of that many words costs: two to five are easily held in one breath (our own figure). */
+/** The cost of a phrase of that many words: two to five are easily held in one breath (our own figure). */
 const COST = [0, 1.4, 0.2, 0, 0, 0.4, 1.2, 2.2, 3.4];
 
 /**

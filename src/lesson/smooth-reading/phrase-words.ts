@@ -1,6 +1,6 @@
 import listed from './phrase-words.json' with { type: 'json' };
 
-/** What a word is to a reader who looks for a place to breathe. */
+/** The class of a word for a reader who looks for a place to breathe. */
 export type PhraseClass =
   | 'determiner'
   | 'subject'
@@ -21,7 +21,7 @@ const classes = new Map(
   ),
 );
 
-/** Those that end a verb as often as they begin a phrase: sat down, put on. */
+/** Particles that end a verb as often as they begin a phrase: sat down, put on. */
 const PARTICLES = new Set(listed.particles);
 /** Verbs that make one idea with what follows: took off his hat; not sat on his hat. A star is any ending. */
 const PHRASAL = new RegExp(

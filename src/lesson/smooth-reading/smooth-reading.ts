@@ -8,7 +8,7 @@ import { composeSentences } from '../sentences/index.ts';
 import { cutPhrases } from './cut-phrases.ts';
 
 const COUNTS = [3, 4, 6, 8, 12];
-/** Of fewer words there is nothing to phrase. */
+/** A sentence of fewer words has no phrases. */
 const FEWEST_WORDS = 4;
 const BREAKS: Readonly<Record<string, string>> = { bar: '  |  ', gap: '\u2003\u2003' };
 

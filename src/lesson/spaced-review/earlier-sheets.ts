@@ -1,10 +1,10 @@
 import type { PatternId } from '../../analyze/types.ts';
 
-/** What pupils met on the sheets of one day. */
+/** The words and patterns on the sheets of one day. */
 export interface EarlierSheet {
   /** `2026-11-25`. */
   readonly day: string;
-  /** What the lesson was about. */
+  /** The patterns of that lesson. */
   readonly patterns: readonly PatternId[];
   readonly words: readonly string[];
   readonly bySight: readonly string[];

@@ -37,7 +37,7 @@ export function lastMet(
   const met = new Map<string, { times: number; days: number }>();
   for (const sheet of sheets) {
     const days = Math.round((Date.parse(day) - Date.parse(sheet.day)) / DAY);
-    // Of today's sheets nothing is due, and another day's may come later.
+    // Nothing of today's sheets is due, and the sheets of another day may come later.
     if (!(days > 0)) continue;
     for (const item of new Set(sheet.items)) {
       const before = met.get(item);

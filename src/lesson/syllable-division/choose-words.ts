@@ -5,9 +5,9 @@ import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
 
-/** Of the words to divide, so many in ten practise what the lesson is about where there are enough. */
+/** So many in ten of the words to divide practise the lesson's patterns, where there are enough. */
 const FOCUS_IN_TEN = 7;
-/** Of the others at most so many in ten are made with an ending. */
+/** So many in ten of the other words, at most, are made with an ending. */
 const BUILT_IN_TEN = 3;
 const NAMES: Readonly<Record<SyllableType, string>> = {
   closed: 'closed',
@@ -72,6 +72,9 @@ export function typesOf(syllables: readonly Syllable[]): string {
   return syllables.map(({ type }) => NAMES[type]).join(', ');
 }
 
+/** Macron and breve, as signs of their own. */
+const LONG_MARK = '\u0304';
+const SHORT_MARK = '\u0306';
 /** More syllables are too many to mark in a row of a table. */
 const MOST_SYLLABLES = 4;
 const LONGEST = 11;
@@ -92,8 +95,8 @@ function isBorneOut(word: string, reading: ListedWord['reading']): boolean {
       // The e is dropped or is no sign of a long vowel: lat·er, mus·tache.
       if (type === 'vce' && !/e[sd]?$/.test(text)) return false;
       if (type === 'closed' && /[^aeiou]e$/.test(text)) return false;
-      if (type === 'open') return !marked[i]!.includes('\u0306');
-      return type !== 'closed' || !marked[i]!.includes('\u0304');
+      if (type === 'open') return !marked[i]!.includes(SHORT_MARK);
+      return type !== 'closed' || !marked[i]!.includes(LONG_MARK);
     })
   );
 }
@@ -119,19 +122,38 @@ export function isPlainlyMarked(
     .split('·');
   const vowels = reading.units.filter(({ sound }) => /(?:^|\.)[AEIOU]/.test(sound));
   if (vowels.length !== marked.length) return false;
-  const isOpenTaught = focus.includes('type-open');
   return reading.syllables.every(({ text, type }, i) => {
     const unit = vowels[i]!;
-    const [long, short] = [marked[i]!.includes('\u0304'), marked[i]!.includes('\u0306')];
-    // The ter of interrupt is no closed syllable to a teacher.
-    if (type === 'closed') return short || (i > 0 && isWeak(unit) && !/[aeiou]r$/.test(text));
+    const syllable = { text, unit, marked: marked[i]!, isFirst: i === 0, next: vowels[i + 1] };
+    if (type === 'closed') return isPlainlyClosed(syllable);
     if (type === 'team') return !isWeak(unit) || focus.includes(unit.pattern);
-    if (type !== 'open') return true;
-    if (text.endsWith('o') && !long) return unit.pattern === 'schwa-o' && focus.includes('schwa-o');
-    const next = vowels[i + 1];
-    if (i === 0 && long && UNSURE_E.test(text) && next && !isWeak(next)) return false;
-    return long || text.endsWith('y') || (isWeak(unit) && known.knows(unit.pattern) && !isOpenTaught);
+    return type !== 'open' || isPlainlyOpen(syllable, { focus, known });
   });
+}
+
+/** A syllable with its vowel, its marks, and the vowel of the next one. */
+interface MarkedSyllable {
+  readonly text: string;
+  readonly unit: Unit;
+  readonly marked: string;
+  readonly isFirst: boolean;
+  readonly next: Unit | undefined;
+}
+
+/** The ter of interrupt is no closed syllable to a teacher. */
+function isPlainlyClosed({ text, unit, marked, isFirst }: MarkedSyllable): boolean {
+  return marked.includes(SHORT_MARK) || (!isFirst && isWeak(unit) && !/[aeiou]r$/.test(text));
+}
+
+function isPlainlyOpen(
+  { text, unit, marked, isFirst, next }: MarkedSyllable,
+  { focus, known }: Pick<LessonInput, 'focus' | 'known'>,
+): boolean {
+  const isLong = marked.includes(LONG_MARK);
+  if (text.endsWith('o') && !isLong) return unit.pattern === 'schwa-o' && focus.includes('schwa-o');
+  if (isFirst && isLong && UNSURE_E.test(text) && next && !isWeak(next)) return false;
+  if (isLong || text.endsWith('y')) return true;
+  return isWeak(unit) && known.knows(unit.pattern) && !focus.includes('type-open');
 }
 
 /** Whether pupils can divide a word by what they are taught of syllables, and no cut parts a soft c or g from what softens it: danc·es. */

@@ -1,5 +1,5 @@
 import { splitKey, tokenize } from '../../analyze/index.ts';
-import type { Reading } from '../../analyze/types.ts';
+import type { Reading, WordKey } from '../../analyze/types.ts';
 import { isForeign } from '../../variety/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { BankWord } from '../word-bank.ts';
@@ -41,20 +41,18 @@ export function findCandidates(input: LessonInput): Candidate[] {
 }
 
 function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string): Candidate[] {
-  const { names, smallNames } = judge.group;
   const candidates = new Map<string, Candidate>();
   const wrong = new Set<string>();
   for (const { kind, key } of tokenize(text)) {
-    const { word: form, reading: place, capital } = splitKey(key);
-    const isName = smallNames.has(form) || (capital !== 'small' && names.has(form));
-    if (kind !== 'word' || place !== null || form !== form.toLowerCase() || isName) continue;
+    const { word: form } = splitKey(key);
+    if (kind !== 'word' || !isPlainWord(key, judge)) continue;
     const base = analyzer.analyze(form).readings[0]!.base ?? form;
     const word = [form, base]
       .map((each) => bank.find(each))
       .find((each) => each !== undefined && isWorth(each));
     if (!word || isForeign(word.word, known.accent)) continue;
     // The passage has the doing: it barked, not the bark of a dog.
-    if (form !== word.word && isDoing(form) && !isOfDoing(word.meaning) && !isOfKind(word.meaning)) {
+    if (form !== word.word && isDoing(form) && isOfThing(word)) {
       wrong.add(word.word);
       continue;
     }
@@ -69,6 +67,18 @@ function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string):
     });
   }
   return [...candidates.values()].filter(({ word }) => !wrong.has(word.word));
+}
+
+/** Whether a word of a passage is no name of the group, no capital, and no homograph with a reading of its own. */
+function isPlainWord(key: WordKey, { group: { names, smallNames } }: LessonInput['judge']): boolean {
+  const { word, reading, capital } = splitKey(key);
+  if (reading !== null || word !== word.toLowerCase()) return false;
+  return !smallNames.has(word) && (capital === 'small' || !names.has(word));
+}
+
+/** Whether the meaning of a word is a thing: the bark of a tree. */
+function isOfThing({ meaning }: BankWord): boolean {
+  return !isOfDoing(meaning) && !isOfKind(meaning);
 }
 
 /** Whether a form is that of a doing: barked, barking. */

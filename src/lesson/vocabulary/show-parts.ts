@@ -9,8 +9,8 @@ const CHANGES: Readonly<Record<SpellingChange, string>> = {
 };
 
 /**
- * What a word is built from, from the base outwards: `sail + or`, `un + happy`, `bake + er (e dropped)`; empty for a word that
- * is not built (quay).
+ * The parts of a built word, from the base outwards: `sail + or`, `un + happy`, `bake + er (e dropped)`; empty for a word that is not built
+ * (quay).
  */
 export function showParts({ base, affixes }: Pick<Reading, 'base' | 'affixes'>): string {
   if (base === null) return '';

@@ -10,12 +10,12 @@ import { showParts } from './show-parts.ts';
 
 /** Offered for the teacher to choose from. */
 const OFFERED = 6;
-/** Of so many of the best one is picked, so that a new sheet has another word: of a passage, and of all words. */
+/** One of so many of the best words is picked, so that a new sheet has another word: of a passage, and of all words. */
 const DRAWN_FROM = { passage: 6, bank: 24 };
 const SENTENCES = 2;
 const FAMILY = 4;
 
-/** One word to talk about: what it means, how it is built, where the passage has it. */
+/** One word to talk about: its meaning, its parts, its place in the passage. */
 export const vocabulary: PartMaker = {
   id: 'vocabulary',
   title: 'Vocabulary word',

@@ -1,6 +1,6 @@
 import type { SpellingChange } from '../../analyze/types.ts';
 
-/** What a teacher says of a spelling change. */
+/** The teacher's sentence about a spelling change. */
 export const changeRules: Readonly<Record<SpellingChange, string>> = {
   none: 'Nothing changes: write the base, then the ending.',
   double:
@@ -22,7 +22,7 @@ export const changeNames: Readonly<Record<SpellingChange, string>> = {
   'f-to-v': 'change f to v',
 };
 
-/** What an ending or beginning does, by its letters and kind; common practice, no source. */
+/** The meaning of an ending or beginning, by its letters and kind; common practice, no source. */
 export const affixMeanings: Readonly<Record<string, string>> = {
   '-s': '-s: more than one, or what he, she or it does.',
   '-es': '-es is -s as a syllable of its own, after a hissing sound.',

@@ -1,3 +1,4 @@
+import { rememberFor } from '../../analyze/index.ts';
 import type { Affix, PatternId } from '../../analyze/types.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
 
@@ -6,35 +7,25 @@ export interface TwoPartWord {
   readonly word: KnownWord;
   readonly base: string;
   readonly affix: Affix;
-  /** What the ending or beginning is called, the change it makes, `compound`; by their ids. */
+  /** The ids of the ending or beginning and of the change it makes, or `compound`. */
   readonly patterns: readonly PatternId[];
   /** How the affix is said (`T` for the ed of jumped); null for a compound. */
   readonly sound: string | null;
 }
 
-const found = new WeakMap<KnownWords, readonly TwoPartWord[]>();
-
 /**
  * The words a group can read that are a base it can read with one thing added, commonest first: hoping, unpack, raincoat; not
  * hopefully (two endings), nor a word whose base is not known yet.
  */
-export function builtWords(known: KnownWords): readonly TwoPartWord[] {
-  let built = found.get(known);
-  if (!built) {
-    built = known.words.flatMap((word) => build(word, known));
-    found.set(known, built);
-  }
-  return built;
-}
+export const builtWords = rememberFor((known: KnownWords): readonly TwoPartWord[] =>
+  known.words.flatMap((word) => build(word, known)),
+);
 
 function build(word: KnownWord, known: KnownWords): TwoPartWord[] {
   const { base, affixes, units, requires, madeOf, source } = word.reading;
   const [affix] = affixes;
-  if (base === null || affix === undefined || affixes.length > 1 || word.homograph) return [];
-  if (!/suffix|prefix|compound/.test(affix.kind) || source === 'guess' || !known.reads(base)) return [];
-  if (affix.kind === 'compound' && !known.reads(affix.text)) return [];
-  // A k is added to panic before -ed: no rule of these lessons.
-  if (affix.kind === 'suffix' && affix.change === 'none' && base + affix.text !== word.word) return [];
+  if (base === null || affix === undefined || affixes.length > 1) return [];
+  if (word.homograph || source === 'guess' || !isOfTwoParts(word.word, base, affix, known)) return [];
   const added = units.filter((unit) => unit.affix === affix.kind);
   const [unit] = added;
   if (affix.kind !== 'compound' && (added.length !== 1 || unit === undefined)) return [];
@@ -49,4 +40,11 @@ function build(word: KnownWord, known: KnownWords): TwoPartWord[] {
       sound: unit?.sound ?? null,
     },
   ];
+}
+
+/** Whether the group can read both parts of a word, and they make it: not panicked, where no rule of these lessons adds the k. */
+function isOfTwoParts(word: string, base: string, { kind, text, change }: Affix, known: KnownWords): boolean {
+  if (!/suffix|prefix|compound/.test(kind) || !known.reads(base)) return false;
+  if (kind === 'compound') return known.reads(text);
+  return kind !== 'suffix' || change !== 'none' || base + text === word;
 }

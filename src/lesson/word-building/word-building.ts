@@ -62,8 +62,8 @@ export const wordBuilding: PartMaker = {
 };
 
 /**
- * What the group can build words with, this step's first, then what was taught last; what only its letters make readable (-teen), or
- * what was taught early, last.
+ * The patterns that the group can build words with: this step's first, then the others from the last step back. Patterns that
+ * only their letters make readable (-teen), and patterns taught early, come last.
  */
 function listBuildable(input: LessonInput): PatternId[] {
   const { known, focus, judge, group, bank } = input;
@@ -185,7 +185,7 @@ function changeOf(base: string, affix: TwoPartWord['affix']): string {
   return isLeBeforeLy(base, affix) ? 'drop -le' : changeNames[affix.change];
 }
 
-/** Of simple and -ly: simply. Of whole and -ly the e goes alone. */
+/** simple + ly makes simply; whole + ly loses the e alone. */
 function isLeBeforeLy(base: string, { text, change }: TwoPartWord['affix']): boolean {
   return text === 'ly' && change !== 'none' && /[^aeiou]le$/.test(base);
 }

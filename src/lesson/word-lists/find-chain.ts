@@ -7,9 +7,9 @@ export type StepKinds = ReadonlySet<OneStep['kind']>;
 
 const STARTS = 12;
 const TRIES_EACH = 600;
-/** Of the words that may follow, so many common ones are tried. */
+/** So many common words are tried of all that may follow. */
 const NEXT = 6;
-/** Of so many words one may lack the pattern, and two in all. */
+/** One in so many words may lack the pattern, and two in all. */
 const OFF_ONE_IN = 3;
 const MOST_OFF = 2;
 

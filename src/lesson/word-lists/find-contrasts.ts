@@ -1,7 +1,7 @@
 import { catalogue, isBlend } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import type { Picker } from '../picker.ts';
-import { differInOneSound, isAffix, isOneSound, isVowel, patternOf, soundOf } from './list-units.ts';
+import { differInOneSound, isAffixUnit, isOneSound, isVowel, patternOf, soundOf } from './list-units.ts';
 import type { ListedWord } from './listed-words.ts';
 import type { FindSteps, OneStep } from './one-unit-apart.ts';
 
@@ -10,9 +10,9 @@ const CHOSEN_FROM = 4;
 const ENOUGH = 4;
 
 /**
- * What a pair shows, and so what the adult asks. `sound`: one sound for another (ship chip); `more`: a sound more (slip lip);
- * `added`: an ending or a beginning (jumped jump); `changed`: an ending that changes its base (ponies pony); `base`: two bases
- * under one ending (hopping hoping).
+ * The point of a pair, which decides the adult's question. `sound`: one sound for another (ship chip); `more`: a sound more (slip lip);
+ * `added`: an ending or a beginning (jumped jump); `changed`: an ending that changes its base (ponies pony); `base`: two bases under one
+ * ending (hopping hoping).
  */
 const KINDS = ['base', 'more', 'changed', 'added', 'sound'] as const;
 export type ContrastKind = (typeof KINDS)[number];
@@ -23,7 +23,7 @@ export interface Contrasts {
   readonly pairs: readonly (readonly [ListedWord, ListedWord])[];
 }
 
-/** What shows a blend or a spelling change best, and is taken where there is enough of it; else the kind with the most pairs. */
+/** The kinds that show a blend or a spelling change best. They are taken where there are enough pairs; else the kind with most pairs. */
 const BEST: readonly ContrastKind[] = ['base', 'more'];
 
 /**
@@ -77,32 +77,33 @@ function whatShows(
   const lost = from.requires.filter((id) => focus.has(id) && !WHOLE.has(familyOf.get(id)!));
   if (lost.length === 0 || lost.some((id) => to.requires.includes(id))) return null;
   const families = lost.map((id) => familyOf.get(id)!);
-  const unit = from.units[place]!;
-  if (kind === 'drop') {
-    if (!isAffix(unit))
-      return families.some((family) => isBlend({ family })) && !from.built && isOneSound(unit)
-        ? 'more'
-        : null;
+  if (kind === 'drop') return shownByDropped(from, from.units[place]!, families);
+  if (isAffixUnit(from.units[place]!) || !differInOneSound(from.units[place]!, to.units[place]!)) return null;
+  // An ending does not say which of two bases has it, but hopping and hoping show how.
+  if (from.built || to.built) {
+    const showsBase = from.built && to.built && families.includes('spelling change') && isOtherChange(to);
+    return showsBase ? 'base' : null;
+  }
+  if (families.some(isEnded)) return null;
+  const isUnit = lost.some((id) => from.units.some((each) => patternOf(each) === id));
+  return !isUnit || lost.includes(patternOf(from.units[place]!)) ? 'sound' : null;
+}
+
+/** The kind of pair that a word makes with the same word without one of its units: slip lip, jumped jump. */
+function shownByDropped(from: ListedWord, unit: string, families: readonly string[]): ContrastKind | null {
+  if (isAffixUnit(unit)) {
     if (families.includes('spelling change')) return 'changed';
     return families.some(isEnded) ? 'added' : null;
   }
-  const other = to.units[place]!;
-  if (isAffix(unit) || !differInOneSound(unit, other)) return null;
-  // An ending does not say which of two bases has it, but hopping and hoping show how.
-  if (from.built || to.built)
-    return families.includes('spelling change') && from.built && to.built && isOtherChange(to)
-      ? 'base'
-      : null;
-  if (families.some(isEnded)) return null;
-  const isUnit = lost.some((id) => from.units.some((each) => patternOf(each) === id));
-  return !isUnit || lost.includes(patternOf(unit)) ? 'sound' : null;
+  const showsBlend = families.some((family) => isBlend({ family }));
+  return showsBlend && !from.built && isOneSound(unit) ? 'more' : null;
 }
 
 const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
 /** Patterns that are no one unit of a word: a pair cannot show them. */
 const WHOLE = new Set(['syllable type', 'syllable count', 'final syllable', 'consonant-le', 'schwa']);
 
-/** What shows beside the word without its ending or beginning. */
+/** The families of patterns that show beside the word without its ending or beginning. */
 function isEnded(family: string): boolean {
   return /^(suffix|prefix|spelling change|word kind)$/.test(family);
 }
@@ -136,7 +137,7 @@ const NEAR = [
   'L R',
 ].map((sounds) => new Set(sounds.split(' ')));
 
-/** Of short-a, a_e, ow-long-o: the letters the pattern is named for. */
+/** The letters that a pattern is named for: short-a, a_e, ow-long-o. */
 function lettersOf(unit: string): string {
   return patternOf(unit)
     .replace(/^(short|long|soft|schwa)-/, '')

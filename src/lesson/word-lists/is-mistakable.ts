@@ -72,7 +72,7 @@ function coarseWays(pronunciation: string): string[] {
   return [pronunciation, ...vowels, ...vowels.flatMap(swaps)];
 }
 
-/** Its consonants: of S L AH M, `S L * M`. */
+/** The consonants of a pronunciation: `S L * M` for S L AH M. */
 export function frameOf(pronunciation: string): string {
   return pronunciation.replace(/\b[AEIOU][A-Z]\b/g, '*');
 }

@@ -1,4 +1,4 @@
-import type { WordAnalysis } from '../../analyze/types.ts';
+import { rememberFor } from '../../analyze/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import { isPlain } from '../plain-words.ts';
 import { asHeard } from './as-heard.ts';
@@ -10,21 +10,19 @@ import { cutInHalves } from './one-syllable.ts';
  */
 export type IsUsualRime = (rime: string, sound: string) => boolean;
 
-/** Of the words with such a rime at least this part says it so: with have and wave -ave, not with bread and bead -ead. */
+/** At least this share of the words with such a rime say it the same way: -ave in have and wave, not -ead in bread and bead. */
 const MOST = 0.85;
 const FEWEST = 2;
-/** What may be a word of one syllable: one run of vowel letters, and a last e. */
+/** Letters that may be a word of one syllable: one run of vowel letters, and a last e. */
 const SHORT = /^[^aeiouy]*y?[aeiouy]+[^aeiouy]*e?$/;
-
-const kept = new WeakMap<readonly WordAnalysis[], IsUsualRime>();
 
 /**
  * How the words of the bank say what they end in, known to the group or not. Kept for each
  * bank and accent.
  */
-export function listRimes({ bank, known }: LessonInput): IsUsualRime {
-  const before = kept.get(known.analyses);
-  if (before) return before;
+export const listRimes = rememberFor(findRimes, ({ known }: LessonInput) => known.analyses);
+
+function findRimes({ bank, known }: LessonInput): IsUsualRime {
   const rimes = new Map<string, Map<string, number>>();
   const plain = new Set<string>();
   for (const [i, { word }] of bank.words.entries()) {
@@ -38,14 +36,12 @@ export function listRimes({ bank, known }: LessonInput): IsUsualRime {
       if (isPlain(word, null, bank)) plain.add(`${rime.letters} ${sound}`);
     }
   }
-  const isUsual: IsUsualRime = (rime, sound) => {
+  return (rime, sound) => {
     const counts = rimes.get(rime);
     const all = [...(counts?.values() ?? [])].reduce((sum, count) => sum + count, 0);
     const saidSo = counts?.get(rimeAsHeard(sound)) ?? 0;
     return saidSo >= Math.max(FEWEST, MOST * all) && plain.has(`${rime} ${rimeAsHeard(sound)}`);
   };
-  kept.set(known.analyses, isUsual);
-  return isUsual;
 }
 
 /** The oo of rule and the yoo of mule are one way to read u_e. */

@@ -1,9 +1,9 @@
 import type { PatternId, Reading } from '../../analyze/types.ts';
 
 /**
- * What a word is made of, in order, as pattern and sound: `sh:SH`, `short-i:IH`, `p:P`; an ending or a beginning as the
- * pattern alone, because -s says s or z by the sound before it and is one ending still. The p of hop, hops and hopping
- * is the same; the c of cat and the k of kite are not.
+ * The units of a word in order, as pattern and sound: `sh:SH`, `short-i:IH`, `p:P`; an ending or a beginning as the pattern alone, because -s
+ * says s or z by the sound before it and is one ending still. The p of hop, hops and hopping is the same; the c of cat and the k of kite are
+ * not.
  */
 export function listUnits({ units }: Reading): string[] {
   return units.map(({ pattern, sound, affix }) =>
@@ -20,7 +20,7 @@ export function patternOf(unit: string): PatternId {
 }
 
 /** Whether a unit is an ending or a beginning: -ing, un-, the n't of didn't. */
-export function isAffix(unit: string): boolean {
+export function isAffixUnit(unit: string): boolean {
   return !unit.includes(':');
 }
 
@@ -31,7 +31,7 @@ export function isVowel(unit: string): boolean {
 
 const VOWEL = /[:.](A[AEHOWXY]|E[HRY]|I[HXY]|O[WY]|U[HW])/;
 
-/** What a unit says: `SH`, `AA.R`. */
+/** The sound of a unit: `SH`, `AA.R`. */
 export function soundOf(unit: string): string {
   return unit.slice(unit.indexOf(':') + 1);
 }

@@ -1,11 +1,24 @@
+import { rememberFor } from '../../analyze/index.ts';
 import type { PatternId, Reading } from '../../analyze/types.ts';
 import { inVariety } from '../../variety/index.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import { isPlain } from '../plain-words.ts';
 import type { WordBank } from '../word-bank.ts';
-import { owners, shortForms } from './apostrophes.ts';
 import { listUnits } from './list-units.ts';
+
+/** Short forms pupils meet first, commonest first (from memory). */
+export const shortForms: readonly string[] = (
+  "it's don't I'm that's you're can't I'll didn't he's we're let's I've there's what's isn't she's they're won't " +
+  "we'll you'll doesn't wasn't couldn't haven't wouldn't you've aren't hasn't who's we've she'll he'll they'll I'd " +
+  "shouldn't weren't hadn't they've you'd where's"
+).split(' ');
+
+/** Owners that are often named in stories for children: our own list. */
+const owners: readonly string[] = (
+  "man's dad's mum's dog's cat's king's hen's pig's fox's ship's boat's queen's boy's girl's sister's brother's " +
+  "baby's teacher's farmer's sailor's captain's crab's gull's town's"
+).split(' ');
 
 /** A word that may be in a list: read by its patterns in its usual reading, and no other word spelt alike. */
 export interface ListedWord {
@@ -14,19 +27,17 @@ export interface ListedWord {
   readonly order: number;
   readonly reading: Reading;
   readonly requires: readonly PatternId[];
-  /** What it is made of (`listUnits`). */
+  /** Its units (`listUnits`). */
   readonly units: readonly string[];
   readonly syllables: number;
   readonly pronunciation: string;
-  /** It or the word it is made from; a list has one word of a family. */
+  /** The word itself, or the word it is made from; a list has one word of a family. */
   readonly family: string;
-  /** It has an ending or a beginning, or is two words. */
+  /** Whether the word has an ending or a beginning, or is two words. */
   readonly built: boolean;
   /** Children of the primary grades know it (`isPlain`). */
   readonly plain: boolean;
 }
-
-const lists = new WeakMap<KnownWords, readonly ListedWord[]>();
 
 /** A form of another word (needs) comes as late as a word this many times rarer. */
 const FORM_RARER = 3;
@@ -35,18 +46,16 @@ const FORM_RARER = 3;
  * The words fit for a list, commonest first, forms of other words later than these, short forms and owners last. Kept for
  * each `known`.
  */
-export function listWords(input: LessonInput): readonly ListedWord[] {
-  const before = lists.get(input.known);
-  if (before) return before;
+export const listWords = rememberFor(findListed, ({ known }: LessonInput) => known);
+
+function findListed(input: LessonInput): readonly ListedWord[] {
   const ranked = input.known.words
     .filter((each) => isExample(each, input.known))
     .map((each) => ({ each, rank: each.rank * (each.reading.base === null ? 1 : FORM_RARER) }))
     .sort((a, b) => a.rank - b.rank);
-  const listed = [...ranked.map(({ each }) => each), ...withApostrophe(input)].map((each, order) =>
+  return [...ranked.map(({ each }) => each), ...withApostrophe(input)].map((each, order) =>
     toListed(each, order, input.bank),
   );
-  lists.set(input.known, listed);
-  return listed;
 }
 
 /** Not words learnt as a whole (said), not lead or bow, not words only some people say as the group can read. */

@@ -1,4 +1,4 @@
-import { AMERICAN } from '../../analyze/index.ts';
+import { AMERICAN, rememberFor } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
@@ -83,16 +83,14 @@ interface Halves {
   /** Common beginnings and ends are there many times, and so are likelier. */
   readonly onsets: readonly Half[];
   readonly rimes: readonly Half[];
-  /** What words are said like. */
+  /** The pronunciations of words. */
   readonly heard: ReadonlySet<string>;
 }
 
-const kept = new WeakMap<LessonInput['known'], Halves>();
+/** The beginnings and ends of the words that a group knows; found once for it. */
+const halvesOf = rememberFor(findHalves, ({ known }) => known);
 
-/** What the words a group knows begin and end with; found once for it. */
-function halvesOf(input: LessonInput): Halves {
-  const before = kept.get(input.known);
-  if (before) return before;
+function findHalves(input: LessonInput): Halves {
   const isUsual = listRimes(input);
   const cut = listWords(input).flatMap(({ word, reading }) => cutInHalves(word, reading) ?? []);
   const begins = new Map<string, number>();
@@ -105,7 +103,5 @@ function halvesOf(input: LessonInput): Halves {
     );
   const rimes = cut.map(({ rime }) => rime).filter(({ letters, sound }) => isUsual(letters, sound));
   const heard = new Set(input.known.analyses.map(({ readings }) => readings[0]!.pronunciation));
-  const halves = { onsets, rimes, heard };
-  kept.set(input.known, halves);
-  return halves;
+  return { onsets, rimes, heard };
 }

@@ -1,5 +1,5 @@
 import { asHeard } from './as-heard.ts';
-import { isAffix, isVowel } from './list-units.ts';
+import { isAffixUnit, isVowel } from './list-units.ts';
 import type { ListedWord } from './listed-words.ts';
 
 /** How one word becomes another. */
@@ -51,7 +51,7 @@ export function createFindSteps(words: readonly ListedWord[]): FindSteps {
 
 /** A vowel becomes a vowel, an ending another. */
 function isSameKind(a: string, b: string): boolean {
-  return isVowel(a) === isVowel(b) && isAffix(a) === isAffix(b);
+  return isVowel(a) === isVowel(b) && isAffixUnit(a) === isAffixUnit(b);
 }
 
 function leaveOut(units: readonly string[], place: number, sign: string): string {

@@ -1,4 +1,4 @@
-import { catalogue, isBlend } from '../../analyze/index.ts';
+import { catalogue, isBlend, rememberFor } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import { patternLabel } from '../../marks/pattern-label.ts';
 import { isLate } from '../fit-words.ts';
@@ -9,7 +9,7 @@ import type { Picker } from '../picker.ts';
 import { areTypesTaught, isOnSyllables } from '../syllable-division/choose-words.ts';
 import { findChain, type StepKinds } from './find-chain.ts';
 import { type ContrastKind, type Contrasts, findContrasts } from './find-contrasts.ts';
-import { differInOneSound, isAffix, isOneSound, isVowel, patternOf } from './list-units.ts';
+import { differInOneSound, isAffixUnit, isOneSound, isVowel, patternOf } from './list-units.ts';
 import { type ListedWord, listWords } from './listed-words.ts';
 import { makeNonsense } from './make-nonsense.ts';
 import { createFindSteps, type FindSteps, type OneStep } from './one-unit-apart.ts';
@@ -185,7 +185,7 @@ function listByLength(
   });
 }
 
-/** What to ask about a pair, by what it shows. */
+/** The question about a pair, by its point. */
 const PAIR_NOTES: Readonly<Record<ContrastKind, string>> = {
   sound: 'Say both words. Which sound is not the same, and which letters spell it?',
   more: 'Say both words. Which sound does only the first word have, and which letter spells it?',
@@ -234,36 +234,25 @@ function chainBlock(
 
 /** The steps to words that children know, by one sound that is plainly heard: six to sit is two. Each word's are found once. */
 function plainSteps(findSteps: FindSteps, isAlone: (word: ListedWord) => boolean): FindSteps {
-  const found = new Map<ListedWord, readonly OneStep[]>();
-  return (from, kinds = ANY) => {
-    const before =
-      found.get(from) ??
-      findSteps(from).filter(
-        ({ to, ...step }) => to.plain && isAlone(to) && isOneSoundApart(from, { to, ...step }),
-      );
-    found.set(from, before);
-    return before.filter(({ kind }) => kinds.has(kind));
-  };
+  const stepsFrom = rememberFor((from: ListedWord) =>
+    findSteps(from).filter(
+      ({ to, ...step }) => to.plain && isAlone(to) && isOneSoundApart(from, { to, ...step }),
+    ),
+  );
+  return (from, kinds = ANY) => stepsFrom(from).filter(({ kind }) => kinds.has(kind));
 }
 
 /** Whether no other word of the list is said like a word, so that it is written in one way when it is heard: not mail, where male is known. */
-function aloneBySound(words: readonly ListedWord[]): (word: ListedWord) => boolean {
-  let times = said.get(words);
-  if (!times) {
-    times = new Map();
-    for (const { pronunciation } of words) times.set(pronunciation, (times.get(pronunciation) ?? 0) + 1);
-    said.set(words, times);
-  }
-  const found = times;
-  return ({ pronunciation }) => found.get(pronunciation) === 1;
-}
-
-const said = new WeakMap<readonly ListedWord[], Map<string, number>>();
+const aloneBySound = rememberFor((words: readonly ListedWord[]): ((word: ListedWord) => boolean) => {
+  const times = new Map<string, number>();
+  for (const { pronunciation } of words) times.set(pronunciation, (times.get(pronunciation) ?? 0) + 1);
+  return ({ pronunciation }) => times.get(pronunciation) === 1;
+});
 
 function isOneSoundApart(from: ListedWord, { to, place, kind }: OneStep): boolean {
   const unit = (kind === 'add' ? to : from).units[place]!;
   // The s of hips is not that of hills.
-  if (isAffix(unit) || endingsOf(from) !== endingsOf(to)) return false;
+  if (isAffixUnit(unit) || endingsOf(from) !== endingsOf(to)) return false;
   return kind === 'change' ? differInOneSound(unit, to.units[place]!) : isOneSound(unit);
 }
 
@@ -271,20 +260,17 @@ function endingsOf({ reading }: ListedWord): string {
   return reading.units.flatMap(({ affix, sound }) => (affix === undefined ? [] : [sound])).join(' ');
 }
 
-const steps = new WeakMap<readonly ListedWord[], Map<boolean, FindSteps>>();
-
 /** One step away among short bare words where these show the pattern, else (endings, long words) among all. Kept for each list. */
 function stepsAmong(input: LessonInput, examples: readonly ListedWord[]): FindSteps {
-  const listed = listWords(input);
-  const isShort = ({ syllables, built }: ListedWord): boolean => syllables === 1 && !built;
-  const isCommon = ({ order }: ListedWord): boolean => order < COMMON;
-  const short = examples.filter(isShort).length >= ENOUGH;
-  const kept = steps.get(listed) ?? new Map<boolean, FindSteps>();
-  steps.set(listed, kept);
-  const found = kept.get(short) ?? createFindSteps(listed.filter(short ? isShort : isCommon));
-  kept.set(short, found);
-  return found;
+  const find = examples.filter(isShort).length >= ENOUGH ? stepsAmongShort : stepsAmongCommon;
+  return find(listWords(input));
 }
+
+const isShort = ({ syllables, built }: ListedWord): boolean => syllables === 1 && !built;
+const stepsAmongShort = rememberFor((words: readonly ListedWord[]) => createFindSteps(words.filter(isShort)));
+const stepsAmongCommon = rememberFor((words: readonly ListedWord[]) =>
+  createFindSteps(words.filter(({ order }) => order < COMMON)),
+);
 
 function block(
   id: string,

@@ -1,4 +1,4 @@
-import { soundsIn } from '../../analyze/index.ts';
+import { rememberFor, soundsIn } from '../../analyze/index.ts';
 import type { Unit } from '../../analyze/types.ts';
 import { fitWords, isEndTaught, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -25,8 +25,6 @@ const SPARE = 2;
 /** Letters that are no spelling of their own to a teacher: the rr of carry is, the err of cherry is not. */
 const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
 
-const kept = new WeakMap<LessonInput['known'], ReadonlyMap<string, Spellings>>();
-
 /**
  * The sounds a sort can be made of: the lesson's first, then of the steps before, the latest first; a sound whose other
  * spelling is the letter doubled comes last.
@@ -51,9 +49,9 @@ export function sortableSounds(input: LessonInput): string[] {
  * spelling, the letters saying nothing else there. Of ā `ai` rain, `ay` play, `a_e` cake; not daybreak, not they. The spelling with
  * most words first.
  */
-function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
-  const before = kept.get(input.known);
-  if (before) return before;
+const soundsOf = rememberFor(findSounds, ({ known }) => known);
+
+function findSounds(input: LessonInput): ReadonlyMap<string, Spellings> {
   const words = new Map<string, Map<string, ListedWord[]>>();
   for (const word of oneOfFamily(fitWords(input).filter(({ built }) => !built))) {
     if (!isEndTaught(word, input)) continue;
@@ -67,7 +65,7 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
       ofSound.set(unit.letters, [...(ofSound.get(unit.letters) ?? []), word]);
     }
   }
-  const found = new Map(
+  return new Map(
     [...words].map(([sound, ofSound]): [string, Spellings] => [
       sound,
       new Map(
@@ -81,8 +79,6 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
       ),
     ]),
   );
-  kept.set(input.known, found);
-  return found;
 }
 
 /** The e of report, which many say weakly. */
@@ -98,31 +94,35 @@ export function hasOneBetween(word: string, letters: string): boolean {
 
 /** Whether a word shows a unit as a spelling of its sound: the only one of that sound in it, and the only one of those letters. */
 function isPlainly(unit: Unit, { word, reading: { units } }: ListedWord): boolean {
-  const { letters, sound, affix, pattern } = unit;
+  const { letters, sound, pattern } = unit;
   const row = correspondenceOf(pattern);
-  if (!row || row.family === 'schwa' || affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters))
+  if (!row || row.family === 'schwa' || !isOwnSpelling(unit, units) || isSaidInTwoWays(unit, units))
     return false;
-  if (pattern.endsWith('-weak')) return false;
-  // The e of ve and se is silent at the end: solve, not evening.
-  if (/^[csvz]e$/.test(letters) && units.at(-1) !== unit) return false;
   const heard = heardAs(sound);
   const holds = (other: Unit): boolean =>
     other.sound === sound || other.sound.split('.').some((one) => heardAs(one) === heard);
-  // The o of dog is short o to many, and a vowel before r is said in several ways (worry).
-  const next = units[units.indexOf(unit) + 1]?.sound ?? '';
-  if (
-    /^(?:o-aw|a-ah)$/.test(pattern) ||
-    isUnsure(unit, units) ||
-    (/^[AEIOU]/.test(sound) && next.startsWith('R'))
-  )
-    return false;
   return (
     row.letters.split(' ').includes(letters) &&
     units.every((other) => other === unit || (!holds(other) && other.letters !== letters)) &&
-    (letters.includes('_') ? hasOneBetween(word, letters) : word.split(letters).length === 2) &&
-    // The gue of vague is no gu.
-    (letters !== 'gu' || units.at(-1) !== unit)
+    (letters.includes('_') ? hasOneBetween(word, letters) : word.split(letters).length === 2)
   );
+}
+
+/** Whether a unit is a whole spelling with a sound that is fully said: not a weak one, nor an affix. */
+function isOwnSpelling(unit: Unit, units: readonly Unit[]): boolean {
+  const { letters, sound, affix, pattern } = unit;
+  if (affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters) || pattern.endsWith('-weak'))
+    return false;
+  const isLast = units.at(-1) === unit;
+  // The e of ve and se is silent at the end: solve, not evening. The gu at the end of vague belongs to the spelling gue.
+  return letters === 'gu' ? !isLast : isLast || !/^[csvz]e$/.test(letters);
+}
+
+/** The o of dog is short o to many, and a vowel before r is said in several ways (worry). */
+function isSaidInTwoWays(unit: Unit, units: readonly Unit[]): boolean {
+  const next = units[units.indexOf(unit) + 1]?.sound ?? '';
+  const isBeforeR = /^[AEIOU]/.test(unit.sound) && next.startsWith('R');
+  return /^(?:o-aw|a-ah)$/.test(unit.pattern) || isBeforeR || isUnsure(unit, units);
 }
 
 /** The letters a sound is spelt with in a sort. */

@@ -28,7 +28,7 @@ interface CardViewProps {
 interface Said {
   readonly text: string;
   readonly fault: boolean;
-  /** What takes it back. */
+  /** The action that takes it back. */
   readonly undo?: WordAction;
 }
 

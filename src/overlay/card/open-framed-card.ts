@@ -37,7 +37,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
     let isPlaced = false;
     let natural = { width: 0, height: 0 };
     let fit = { width: 0, height: 0 };
-    /** Its height where it had to be made narrower. */
+    /** The card's height where it had to be made narrower. */
     let grown: number | null = null;
 
     function tellHindrance(): void {

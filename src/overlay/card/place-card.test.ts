@@ -5,7 +5,7 @@ import { type Box, type CardPlace, LEAST_HEIGHT, LEAST_WIDTH, placeCard, type Si
 const view = box(0, 0, 1000, 700);
 const card = { width: 340, height: 260 };
 
-describe('a card stands', () => {
+describe('a card is placed', () => {
   test.each<[string, Parameters<typeof placeCard>[0], Partial<CardPlace>]>([
     ['below', { word: [box(100, 200, 60, 20)], card, view }, { side: 'below', left: 100, top: 226 }],
     ['above near the foot', { word: [box(100, 600, 60, 20)], card, view }, { side: 'above', top: 334 }],

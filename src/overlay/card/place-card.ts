@@ -17,7 +17,7 @@ interface PlaceRequest {
   readonly word: readonly Box[];
   /** The size the card would have with nothing in its way. */
   readonly card: { readonly width: number; readonly height: number };
-  /** What can be seen of the page. */
+  /** The part of the page that can be seen. */
   readonly view: Box;
   /** Whether the word's text runs from right to left: the card is then flush with its right edge. */
   readonly rtl?: boolean;

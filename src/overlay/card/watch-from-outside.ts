@@ -1,6 +1,6 @@
 import type { Hindrance } from '../../contract/card-contract.ts';
 
-/** What the content script sees of a card's place. */
+/** The view of a card's place from the content script. */
 export interface OutsideWatch {
   /** Looks where the card is now, and what covers it. */
   look(now?: { readonly closely: boolean }): void;
@@ -108,7 +108,7 @@ export function watchFromOutside(
   };
 }
 
-/** What could hide an element, or let another be seen in its place. */
+/** Styles that could hide an element, or let another be seen in its place. */
 const HIDING = [
   'display opacity visibility content-visibility filter clip-path mask-image mix-blend-mode',
   'transform translate rotate scale zoom perspective offset-path z-index pointer-events',

@@ -1,5 +1,5 @@
 import type { Groups } from '../../host/store/groups-store.ts';
-import type { Passage } from '../../host/store/passages-store.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { say } from '../../wording/say.ts';
 import { listBeside, type PassageState } from './passage-state.ts';
 import { AS_FOUND } from './use-versions.ts';

@@ -1,7 +1,12 @@
-import type { Passage } from '../../host/store/passages-store.ts';
+import { useState } from 'preact/hooks';
+import { beginFile } from '../../host/files/wordreach-file.ts';
+import { today } from '../../host/store/move-group.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
+import { saveFile } from '../../ui/save-file.ts';
 import { sayDay } from '../../ui/say-day.ts';
 import { say } from '../../wording/say.ts';
-import { AllPassages } from './all-passages.tsx';
+import { OpenFilePart } from '../files/open-file-part.tsx';
+import { findDraft } from './draft.ts';
 
 /** The passages on the desk, the last saved first. */
 export function DeskContents({ passages, opened }: { passages: readonly Passage[]; opened: string | null }) {
@@ -27,5 +32,26 @@ export function DeskContents({ passages, opened }: { passages: readonly Passage[
       </ul>
       <AllPassages passages={passages} />
     </nav>
+  );
+}
+
+/** Saves all passages in a file, with edits that could not be stored of late, and adds the passages of such a file. */
+function AllPassages({ passages }: { passages: readonly Passage[] }) {
+  const [isOpen, setOpen] = useState(false);
+  const save = (): void => {
+    const file = beginFile({ whole: false });
+    file.add(passages.map((passage) => ({ passage: findDraft(passage.id) ?? passage })));
+    saveFile(`wordreach-passages-${today()}.jsonl`, file.end());
+  };
+  return (
+    <details class="unfold" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary>{say('desk.allPassages')}</summary>
+      <div class="part">
+        <button type="button" class="plain" disabled={passages.length === 0} onClick={save}>
+          {say('desk.saveAll')}
+        </button>
+        {isOpen && <OpenFilePart />}
+      </div>
+    </details>
   );
 }

@@ -1,5 +1,5 @@
 import { beforeEach, expect, test, vi } from 'vitest';
-import type { Passage } from '../../host/store/passages-store.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { dropDraft, findDraft, keepDraft } from './draft.ts';
 
 vi.mock('../../host/browser.ts', () => ({ browser: {} }));

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { passageSchema } from '../../host/store/passage-schema.ts';
-import type { Passage } from '../../host/store/passages-store.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 
 const PREFIX = 'draft ';
 

@@ -1,6 +1,6 @@
 import { say } from '../../wording/say.ts';
 
-/** What the editing library says itself, by its own English; `$` is where it puts a number. */
+/** The phrases of the editing library, by its own English; it puts a number in place of `$`. */
 export function editorPhrases(): Readonly<Record<string, string>> {
   return {
     Find: say('desk.find'),

@@ -1,4 +1,5 @@
-import { type Passage, savePassage, watchPassages } from '../../host/store/passages-store.ts';
+import { savePassage, watchPassages } from '../../host/store/passages-store.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { dropDraft, keepDraft } from './draft.ts';
 
 /** Saves this long after the last change, and at the latest so long after the first that is not saved, in milliseconds. */
@@ -10,14 +11,14 @@ export interface Keeper {
   readonly passage: () => Passage;
   /** Changes it; it is saved a moment later. */
   change(change: (passage: Passage) => Passage): void;
-  /** Saves now all changes not saved yet. */
+  /** Saves all unsaved changes at once. */
   flush(): Promise<void>;
 }
 
 export interface KeeperEvents {
-  /** It was stored as given; `isParted` when another window had changed it too, so that both are kept. */
+  /** The passage was stored as given; `isParted` when another window had changed it too, so that both are kept. */
   onSaved(passage: Passage, isParted: boolean): void;
-  /** It could not be stored. It is kept as a draft, and saved as soon as that works. */
+  /** The passage could not be stored. It is kept as a draft, and saved as soon as that works. */
   onFault(error: unknown): void;
 }
 

@@ -24,7 +24,7 @@ import { readLine } from '../../passage/passage-lines.ts';
 import type { ShadedLine, ShadedWord } from '../../passage/shade-line.ts';
 import { editorPhrases } from './editor-phrases.ts';
 
-/** What the policy of the extension's pages (wxt.config.ts) lets a style sheet of the library stand with. */
+/** The nonce with which the policy of the extension's pages (wxt.config.ts) allows a style sheet of the library. */
 const NONCE = 'wordreach';
 
 /** A word in the passage, by its place in the whole text. */

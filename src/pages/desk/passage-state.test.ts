@@ -1,6 +1,6 @@
 import { expect, test, vi } from 'vitest';
 import type { Groups } from '../../host/store/groups-store.ts';
-import type { Passage } from '../../host/store/passages-store.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { versionFor } from '../../passage/versions.ts';
 import {
   addStoryWords,

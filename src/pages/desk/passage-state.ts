@@ -1,7 +1,7 @@
 import { splitKey } from '../../analyze/index.ts';
 import type { WordKey } from '../../analyze/types.ts';
 import type { Groups } from '../../host/store/groups-store.ts';
-import type { Passage, StoryWord } from '../../host/store/passages-store.ts';
+import type { Passage, StoryWord } from '../../passage/kept/passage.ts';
 import { setVersion } from '../../passage/versions.ts';
 
 /** The part of a passage that is looked at. */

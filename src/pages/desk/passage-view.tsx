@@ -2,8 +2,9 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { countedAs } from '../../host/store/change-group.ts';
 import { setCountsAs, setTaught } from '../../host/store/edit-group.ts';
 import { findGroup, type Groups } from '../../host/store/groups-store.ts';
-import { deletePassage, putPassages, type StoryWord } from '../../host/store/passages-store.ts';
+import { deletePassage, putPassages } from '../../host/store/passages-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
+import type { StoryWord } from '../../passage/kept/passage.ts';
 import { OutMenu } from '../../passage/print/out-menu.tsx';
 import { createShader } from '../../passage/shade-line.ts';
 import { versionFor } from '../../passage/versions.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Passage } from '../../host/store/passages-store.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { nameSource } from '../../passage/source-line.ts';
 import { say } from '../../wording/say.ts';
 
@@ -9,7 +9,7 @@ interface SourceFieldsProps {
   readonly onDelete: () => void;
 }
 
-/** What a passage is called. */
+/** The title of a passage. */
 export function PassageTitle({ passage, onChange }: Omit<SourceFieldsProps, 'onDelete'>) {
   return (
     <div class="picker">

@@ -1,4 +1,4 @@
-import type { StoryWord } from '../../host/store/passages-store.ts';
+import type { StoryWord } from '../../passage/kept/passage.ts';
 import { say } from '../../wording/say.ts';
 
 interface StoryWordsProps {

@@ -38,7 +38,7 @@ export function TakeView({ tab, swap, onNote }: TakeViewProps) {
   );
 }
 
-/** What came of taking a text from a page. */
+/** The outcome of taking a text from a page. */
 interface Taken {
   readonly id: string;
   /** How many pictures were left out. */

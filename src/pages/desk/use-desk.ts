@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
-import { loadPassages, type Passage, watchPassages } from '../../host/store/passages-store.ts';
+import { loadPassages, watchPassages } from '../../host/store/passages-store.ts';
 import { loadSequences, type Sequences, watchSequences } from '../../host/store/sequences-store.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { readAddress, useAddress, writeAddress } from '../../ui/address.ts';
 
 /** The content of the desk, and the passage the address names. */

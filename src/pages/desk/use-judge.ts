@@ -6,7 +6,7 @@ import { withinSequence } from '../../host/store/move-group.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 
-/** What words are to a group; null until the word table is there, `fault` says why where it cannot be had. */
+/** The judge of words for a group; null until the word table is there. `fault` says why where it cannot be had. */
 export function useJudge(
   group: Group | null,
   sequences: Sequences | null,
@@ -19,7 +19,7 @@ export function useJudge(
     const sequence = findSequence(sequences, group.sequence);
     return createJudge(engine, compileGroup(withinSequence(group, sequence), sequence));
   }, [engine, group, sequences]);
-  // Its analyses are in the group's accent.
+  // The analyses are in the group's accent.
   const spoken = useMemo(
     () => (engine && judge ? engine.speaking(judge.group.speech) : engine),
     [engine, judge],

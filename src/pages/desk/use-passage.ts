@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import { loadPassage, type Passage } from '../../host/store/passages-store.ts';
+import { loadPassage } from '../../host/store/passages-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { findDraft } from './draft.ts';
 import { type Keeper, keepPassage } from './keep-passage.ts';
 import { noteSaved } from './use-desk.ts';

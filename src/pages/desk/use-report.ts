@@ -5,7 +5,7 @@ import { countWords } from '../../passage/count-words.ts';
 import type { ShadedLine } from '../../passage/shade-line.ts';
 import { judgeWithStoryWords } from '../../passage/with-story-words.ts';
 
-/** What words are to a group, and how a line is shaded for it. */
+/** The judge of words for a group, and the shading of a line for it. */
 export interface Judging {
   readonly judge: Judge;
   readonly shade: (line: string) => ShadedLine;

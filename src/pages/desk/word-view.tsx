@@ -19,7 +19,7 @@ interface WordViewProps {
   readonly analysis: WordAnalysis;
   readonly judge: Judge;
   readonly isStoryWord: boolean;
-  /** What the group says of the word. */
+  /** How the word counts for the group. */
   readonly counts: CountsAs;
   readonly onCounts: (as: CountsAs, says: string) => void;
   /** Puts a swap in the place of the word wherever it is. */
@@ -132,7 +132,7 @@ const SHOWN = 5;
 interface FoundSwaps {
   /** Null while they are looked for. */
   readonly swaps: readonly FittedSwap[] | null;
-  /** What the word may be explained by. */
+  /** A short meaning of the word. */
   readonly gloss: string;
 }
 
@@ -143,7 +143,7 @@ interface FittedSwap {
   readonly reads: boolean;
   /** The a or an before the word, by its place in the passage, when it has to change too. */
   readonly article: TextEdit | undefined;
-  /** What it takes the place of, by its place in the passage and in words, when that is more than the word. */
+  /** The text that it replaces, by its place in the passage and in words, when that is more than the word. */
   readonly span: { readonly from: number; readonly to: number } | undefined;
   readonly replaced: string | null;
 }

@@ -66,7 +66,7 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
   );
 }
 
-/** What differs, with its step and its day here and in the file, so that the teacher can tell which is newer. */
+/** The differing things, with step and day here and in the file, so that the teacher can tell which is newer. */
 function Clashes({ clashes }: { clashes: readonly Clash[] }) {
   const more = clashes.length - NAMED;
   return (

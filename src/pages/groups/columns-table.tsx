@@ -12,7 +12,7 @@ const kinds = [
 
 interface ColumnsTableProps {
   readonly table: PastedTable;
-  /** What each column is taken for, from the left. */
+  /** The kind of each column, from the left. */
   readonly chosen: readonly CellKind[];
   readonly onChoose: (column: number, kind: CellKind) => void;
 }

@@ -9,8 +9,8 @@ export interface CostOfGap {
 }
 
 /**
- * What a sequence leaves untaught, by the words of a list that a group cannot read for it after the last step; the
- * dearest first. A word that lacks two patterns counts for both; by-sight words cost nothing.
+ * The patterns that a sequence leaves untaught, by the words of a list that a group cannot read for it after the last step; those with most
+ * words come first. A word that lacks two patterns counts for both; by-sight words cost nothing.
  */
 export function costOfGaps(
   words: readonly string[],

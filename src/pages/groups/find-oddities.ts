@@ -20,9 +20,8 @@ export interface Oddity {
 const rows = new Map<PatternId, Pattern>(catalogue.map((row) => [row.id, row]));
 
 /**
- * What looks odd in the order: a step without content, a by-sight word twice, a blend before its letters, a spelling
- * change before an ending it happens at; with the engine also a by-sight word that can be decoded by then. Advice only:
- * common practice, no source.
+ * The oddities of the order: a step without content, a by-sight word twice, a blend before its letters, a spelling change before an ending it
+ * happens at; with the engine also a by-sight word that can be decoded by then. Advice only: common practice, no source.
  */
 export function findOddities(
   { id, accent = 'american', steps }: Sequence,

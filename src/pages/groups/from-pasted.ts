@@ -51,7 +51,7 @@ export function fromPasted(imported: ImportedSequence, name: string): Omit<Seque
     : { ...sequence, note: say('sequences.pastedNote', { pieces: left.join('; ') }) };
 }
 
-/** What a pasted step is called; nothing, or a bare number in it, makes it `Step 3`. `place` counts from 0. */
+/** The title of a pasted step; an empty title, or a bare number, becomes `Step 3`. `place` counts from 0. */
 export function pastedTitle({ title }: ImportedStep, place: number): string {
   if (title.trim() === '') return say('sequences.numberedStep', { step: place + 1 });
   return title

@@ -80,7 +80,7 @@ interface GroupHeadProps extends Pick<GroupViewProps, 'id' | 'groups'> {
   readonly group: Group;
 }
 
-/** What a group is called, and what can be done with it as a whole. */
+/** The name of a group, and the actions on it as a whole. */
 function GroupHead({ id, group, groups }: GroupHeadProps) {
   return (
     <div class="part">
@@ -144,7 +144,7 @@ interface BesidesProps {
   readonly edit: (says: EditText, change: (group: Group) => Group) => Promise<void>;
 }
 
-/** What a group was taught, or not, besides its steps: patterns, words by sight, names. */
+/** The exceptions of a group besides its steps: patterns, words by sight, names. */
 function Besides({ id, group, sequence, edit }: BesidesProps) {
   return (
     <section class="part" aria-labelledby="besides-title">

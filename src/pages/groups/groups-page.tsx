@@ -47,7 +47,7 @@ export function GroupsPage() {
   );
 }
 
-/** What the address names. */
+/** The part of the page that the address names. */
 function ShownPart({ profiles, route, engine }: { profiles: Profiles; route: Route; engine: EngineState }) {
   useFocusOnMain(route.view + ('id' in route ? originOf(route.id ?? '') : ''));
   if (route.view === 'paste') return <PasteView {...profiles} engine={engine} />;

@@ -19,7 +19,7 @@ interface NeverTaughtListProps {
   readonly group: Group | null;
 }
 
-/** What the pasted sequence never teaches, by how many of the commonest words need it. */
+/** The patterns that the pasted sequence never teaches, by how many of the commonest words need them. */
 export function NeverTaughtList({ imported, engine, group }: NeverTaughtListProps) {
   const costs = useMemo(() => {
     if (engine.kind !== 'ready') return [];

@@ -114,7 +114,7 @@ describe('the step that is proposed for a group', () => {
     expect([at(0), at(2), at(3)]).toEqual([1, 2, 4]);
   });
 
-  test('counts what was taught early, and not what is not secure', () => {
+  test('counts patterns taught early, and none that are not secure', () => {
     expect(at(2, { alsoTaught: ['ch'] })).toBe(3);
     expect(at(3, { notYet: ['ai'] })).toBe(3);
   });

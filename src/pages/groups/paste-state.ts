@@ -15,7 +15,7 @@ import { type ItemToSettle, itemsToSettle } from './from-pasted.ts';
 /** Longer than any scope and sequence, in UTF-16 units: one of a whole school has some 20,000. */
 const LONGEST = 200_000;
 
-/** What the teacher said the columns of a table are. It goes as long as the head of the table stays. */
+/** The teacher's kinds for the columns of a table. They hold as long as the head of the table stays. */
 export interface SaidColumns {
   readonly heads: string;
   readonly kinds: readonly CellKind[];
@@ -71,7 +71,7 @@ export function choiceOf(choices: ImportChoices, key: string): ItemChoice | unde
   return Object.hasOwn(choices, key) ? choices[key] : undefined;
 }
 
-/** What the page says of a text that gives no steps; null where it gives some, or nothing is pasted. */
+/** The sentence about a text that gives no steps; null where it gives some, or nothing is pasted. */
 export function findTrouble(
   pasted: string,
   { isTooLong, unaided }: PastedText,
@@ -80,7 +80,7 @@ export function findTrouble(
   return pasted.trim() !== '' && unaided.steps.length === 0 ? 'noSteps' : null;
 }
 
-/** What the sequence will be called: as the teacher typed it, else as the text does. */
+/** The name of the sequence: as the teacher typed it, else as the text has it. */
 export function nameOf({ title }: ImportedSequence, typed: string | null): string {
   return typed ?? (title.trim() || say('sequences.ourSequence'));
 }

@@ -9,7 +9,7 @@ const SHOWN = 8;
 
 interface PatternPickerProps {
   readonly label: string;
-  /** What the list is for, in a sentence. */
+  /** The purpose of the list, in a sentence. */
   readonly hint?: string;
   readonly chosen: readonly PatternId[];
   /** Says of a pattern where it is already (`now in step 3`); empty for none. */

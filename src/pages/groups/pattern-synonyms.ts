@@ -22,8 +22,8 @@ const LONG: Readonly<Record<string, readonly string[]>> = {
 const SHORT: Readonly<Record<string, string>> = { a: 'AE', e: 'EH', i: 'IH', o: 'AA', u: 'AH' };
 
 /**
- * What teachers call patterns beside the catalogue's own words, as whole searches (common practice, no source): silent e is
- * vowel-consonant-e and the e of house; r blends are br, cr, dr, not rope.
+ * Other names that teachers have for patterns, as whole searches (common practice, no source): silent e is vowel-consonant-e and the e of
+ * house; r blends are br, cr, dr, not rope.
  */
 const SYNONYMS: readonly (readonly [name: RegExp, test: (found: RegExpMatchArray) => Test])[] = [
   [

@@ -5,7 +5,7 @@ import { stepTitle } from '../../ui/step-title.ts';
 import { say } from '../../wording/say.ts';
 import { teachable } from './search-patterns.ts';
 
-/** What a group can read of a list of words, with words to show for each pattern it knows. */
+/** The words of a list that a group can read, with examples for each pattern it knows. */
 export interface ReadNow {
   readonly of: number;
   /** Decodable, by-sight words apart. */

@@ -27,7 +27,7 @@ export function searchPatterns(typed: string): readonly Pattern[] {
     .map(({ pattern }) => pattern);
 }
 
-/** What the trade calls a pattern counts for more than letters or words of a label. */
+/** A trade name of a pattern counts for more than letters or words of a label. */
 const NAMED = 50;
 
 /** Families whose patterns are met in most words, and those that are met in few; the others are between. */
@@ -66,7 +66,7 @@ function rank({ id, family, label, letters, sounds, keyWord, examples }: Pattern
   }
   const spelt = word.replace(/^-+|-+$/g, '').replace(/^([a-z])-e$/, '$1_e');
   if (spelt !== '' && letters.split(' ').includes(spelt)) {
-    if (isAffix(family)) return /^-|-$/.test(word) ? 8 : 5;
+    if (isAffixFamily(family)) return /^-|-$/.test(word) ? 8 : 5;
     return 7;
   }
   if (id === word || keyWord === word) return 6;
@@ -82,6 +82,6 @@ function hasSound(sounds: readonly string[], wanted: string): boolean {
   return sounds.some((sound) => soundName(sound) === wanted.normalize('NFC'));
 }
 
-function isAffix(family: string): boolean {
+function isAffixFamily(family: string): boolean {
   return family === 'suffix' || family === 'prefix';
 }

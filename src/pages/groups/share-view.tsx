@@ -101,7 +101,7 @@ interface Thing {
   readonly key: string;
   readonly name: string;
   readonly isKept: boolean;
-  /** It goes with a group that is kept. */
+  /** The sequence goes with a group that is kept. */
   readonly isBound?: boolean;
 }
 

@@ -9,7 +9,7 @@ import { StepRow } from './step-row.tsx';
 
 interface StepListProps {
   readonly steps: readonly SequenceStep[];
-  /** What the step at a place is called. */
+  /** The title of the step at a place. */
   readonly titleAt: (place: number) => string;
   /** The language of their titles, where it is known. */
   readonly lang: 'en' | undefined;

@@ -18,7 +18,7 @@ interface StepRowProps {
   readonly onToggle: () => void;
   /** `on` is the button that was pressed. */
   readonly onMove: (by: -1 | 1, on: 'up' | 'down') => void;
-  /** What its handle hears. */
+  /** The events that its handle hears. */
   readonly drag: ReturnType<RowDrag['handleEvents']>;
 }
 

@@ -3,11 +3,11 @@ import { patternsInShort } from '../../ui/patterns-in-short.ts';
 import { sayWith } from '../../wording/say.ts';
 
 interface TaughtLineProps extends Pick<SequenceStep, 'teaches' | 'bySight'> {
-  /** What parts the words taught by sight from the patterns. */
+  /** The sign between the patterns and the words taught by sight. */
   readonly between?: string;
 }
 
-/** What a step or a pasted piece teaches, in a line: `ai as in rain; bl, cl at the start of a word; by sight: the, of`. */
+/** The patterns and words that a step or a pasted piece teaches, in a line: `ai as in rain; bl, cl at the start of a word; by sight: the, of`. */
 export function TaughtLine({ teaches, bySight, between = '; ' }: TaughtLineProps) {
   return (
     <>

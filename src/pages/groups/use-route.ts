@@ -1,6 +1,6 @@
 import { useAddress, writeAddress } from '../../ui/address.ts';
 
-/** What the page shows, as its address says behind the #. */
+/** The view that the address names behind the #. */
 export type Route =
   | { readonly view: 'group'; readonly id: string | null }
   | { readonly view: 'sequence'; readonly id: string }

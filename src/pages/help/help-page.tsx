@@ -59,7 +59,7 @@ const CANNOT = [
   'help.cannotLanguage',
 ] as const satisfies readonly TextId[];
 
-/** What the page has, in its order. */
+/** The sections of the page, in order. */
 const SECTIONS = [
   ['figure', 'help.figure'],
   ['marks', 'help.marks'],

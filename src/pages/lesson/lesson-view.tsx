@@ -1,6 +1,5 @@
 import { useMemo } from 'preact/hooks';
 import { noteSheet } from '../../host/store/earlier-sheets-store.ts';
-import type { Passage } from '../../host/store/passages-store.ts';
 import {
   applyPreset,
   decide,
@@ -17,6 +16,7 @@ import {
   renew,
   wordsOnSheet,
 } from '../../lesson/index.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { patternName } from '../../ui/pattern-name.ts';
 import { sayList } from '../../ui/say-list.ts';
 import { say } from '../../wording/say.ts';
@@ -35,7 +35,7 @@ interface LessonViewProps {
   readonly passage: Passage | null;
 }
 
-/** What pupils meet on the sheet, so that it can come back. */
+/** The words and patterns on the sheet, so that they can come back. */
 function sheetOf(made: ReturnType<typeof makeSheet>, { day, focus, judge }: LessonInput): EarlierSheet {
   const words = wordsOnSheet(made.map(({ part }) => part).filter(({ plan }) => !plan.out));
   const isBySight = (word: string): boolean => judge(word).standing === 'by-sight';
@@ -53,7 +53,7 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
   const input = useLessonInput(tools, stored, groupId, passage);
   const plan = kept?.plan;
   const made = useMemo(() => (plan && input ? makeSheet(parts, plan, input) : []), [plan, input]);
-  // What can be chosen goes by the group alone, and takes as long to find as a lesson to make.
+  // The choices depend on the group alone, and finding them takes as long as making a lesson.
   const choices = useMemo(() => {
     const found = new Map<string, readonly PartChoice[]>();
     return (maker: PartMaker): readonly PartChoice[] => {

@@ -14,7 +14,7 @@ interface PartViewProps {
   readonly onAgain: () => void;
 }
 
-/** One part of the lesson with what can be done about it: made again, chosen otherwise, written, pinned, left out. */
+/** One part of the lesson with its controls: shuffle, choose, edit, pin, leave out. */
 export function PartView({ part, choices, reads, onChange, onAgain }: PartViewProps) {
   const { title, plan, blocks, says } = part;
   const [writing, setWriting] = useState(false);

@@ -6,8 +6,8 @@ import { lessonTexts } from './lesson-texts.ts';
 const patterns = new Map(patternNames.map(({ id, label }) => [label, id]));
 
 /**
- * What a label of a lesson says in the reader's language: of a part, a choice, an option of one, or why a part is empty. Words and
- * numbers among them stay as they are.
+ * A label of a lesson in the reader's language: of a part, a choice, an option of one, or why a part is empty. Words and numbers among them
+ * stay as they are.
  */
 export function sayLabel(label: string): string {
   const text = lessonTexts.get(label);

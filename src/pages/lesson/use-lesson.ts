@@ -7,7 +7,7 @@ import { forgetSheets, loadSheets } from '../../host/store/earlier-sheets-store.
 import { findGroup, type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
 import { forgetLessons } from '../../host/store/lessons-store.ts';
 import { today, withinSequence } from '../../host/store/move-group.ts';
-import { loadPassages, type Passage, watchPassages } from '../../host/store/passages-store.ts';
+import { loadPassages, watchPassages } from '../../host/store/passages-store.ts';
 import {
   findSequence,
   loadSequences,
@@ -22,18 +22,19 @@ import {
   rememberAnalyses,
   type WordBank,
 } from '../../lesson/index.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { versionFor } from '../../passage/versions.ts';
 import { judgeWithStoryWords } from '../../passage/with-story-words.ts';
 import { useWatched } from '../../ui/use-watched.ts';
 
-/** What a lesson can be made for, kept up to date; null until all is read. */
+/** The groups and passages that a lesson can be made for, kept up to date; null until all are read. */
 export interface LessonShelf {
   readonly groups: Groups;
   readonly sequences: Sequences;
   readonly passages: readonly Passage[];
 }
 
-/** What the package gives for making lessons. */
+/** The data of the package for making lessons. */
 export interface LessonTools {
   readonly engine: Analyzer;
   readonly bank: WordBank;
@@ -70,7 +71,7 @@ export const loadTools = loadOnce<LessonTools>(async () => {
   return { engine, bank, knownTo: createKnownWords(bank, engine) };
 });
 
-/** What the parts of a lesson are made from. */
+/** The input of the parts of a lesson. */
 export function useLessonInput(
   tools: LessonTools | null,
   { groups, sequences }: LessonShelf,

@@ -10,7 +10,7 @@ export interface KeptPlan {
   readonly undo: (() => void) | null;
 }
 
-/** The kept plan of a lesson, or a new one; every change is kept at once. Null until it is read. */
+/** The saved plan of a lesson, or a new plan. Every change is saved at once. Null until the plan is read. */
 export function usePlan({ group, passage }: LessonName): KeptPlan | null {
   const [plans, setPlans] = useState<readonly LessonPlan[] | null>(null);
   const last = useRef<readonly LessonPlan[] | null>(null);

@@ -3,7 +3,7 @@ import { say } from '../../wording/say.ts';
 
 interface FaultDetailsProps {
   readonly says: string;
-  /** What a person who mends it needs to know. */
+  /** The details for a person who mends it. */
   readonly details: string;
   readonly onRetry: () => void;
 }

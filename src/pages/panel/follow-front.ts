@@ -10,7 +10,7 @@ export type PageState =
   | { readonly kind: 'closed'; readonly why: string; readonly isPdf?: boolean }
   /** `allowed` when the button was pressed here before, so that the panel may shade it too. */
   | { readonly kind: 'unshaded'; readonly allowed: boolean }
-  /** What happened, and what a person who mends it needs to know. */
+  /** The fault in a sentence, and the details for a person who mends it. */
   | { readonly kind: 'failed'; readonly why: string; readonly details: string }
   | { readonly kind: 'shaded'; readonly tab: number; readonly page: PageWords; readonly report: PageReport };
 
@@ -52,7 +52,7 @@ export function followFront(onState: (state: PageState) => void, signal: AbortSi
   return () => void look();
 }
 
-/** What a page is; with `wholeOnly` not before its frames have answered too. */
+/** The state of a page; with `wholeOnly` only after its frames have answered too. */
 async function* readPage(tab: Tab, wholeOnly: boolean): AsyncGenerator<PageState> {
   try {
     if (!tab) return yield { kind: 'closed', why: say('panel.noTab') };

@@ -13,7 +13,7 @@ interface MissingPatternsProps {
   readonly step: number;
 }
 
-/** What the page asks for and the group lacks: the next steps in sight, the rest folded. */
+/** The patterns that the page needs and the group lacks: the next steps in sight, the rest folded. */
 export function MissingPatterns({ gaps, links, onTaught, stepOf, step }: MissingPatternsProps) {
   const { next, later, never } = foldPatterns(gaps, stepOf, step);
   const inSequence = next.length + later.length > 0;

@@ -17,7 +17,7 @@ export async function readPdfInFront(tab: number): Promise<Found | null> {
   if (last?.of !== of) last = { of, found: read(tab) };
   const { found } = last;
   const words = await found;
-  // What failed is tried again.
+  // A PDF that failed is tried again.
   if ('why' in words && last?.found === found) last = null;
   return words;
 }

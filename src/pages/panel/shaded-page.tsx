@@ -59,7 +59,7 @@ interface ShadedPageProps {
   readonly children: ComponentChildren;
 }
 
-/** What a shaded page asks of the group: its readable share, the missing patterns, and one word taken apart. */
+/** A shaded page in the panel: its readable share, the missing patterns, and one word taken apart. */
 export function ShadedPage({ tab, page, report, groups, sequences, children }: ShadedPageProps) {
   const group = groups && shownGroup(groups);
   const steps = (sequences && group && findSequence(sequences, group.sequence)?.steps) ?? [];
@@ -195,7 +195,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
   );
 }
 
-/** Brings what was opened from the bar into view. */
+/** Brings the part that the bar opened into view. */
 function showFromTop(part: Element | null): void {
   part?.scrollIntoView();
 }
@@ -252,7 +252,7 @@ function DrawnPart({ tab }: { tab: number }) {
   );
 }
 
-/** What a screen reader says when a word is opened, before its card is read. */
+/** The words of a screen reader when a word is opened, before its card is read. */
 function describeInShort({ analysis, verdict }: WordExplanation): string {
   const needed = patternNames(verdict.missing);
   const short = `${analysis.word}: ${standingSentence(verdict)}`;

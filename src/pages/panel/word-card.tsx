@@ -15,7 +15,7 @@ interface WordCardProps {
   /** Words that say the same and can be read; null while they are looked for, or when none are wanted. */
   readonly swaps: readonly WordSwap[] | null;
   readonly tab: number;
-  /** What the group says of the word. */
+  /** How the word counts for the group. */
   readonly counts: CountsAs;
   readonly onCounts: (as: CountsAs, says: string) => void;
   readonly onNext: () => void;

@@ -39,7 +39,7 @@ export function drawPages(pdf: OpenPdf, holder: HTMLElement, signal: AbortSignal
   const sizes = new ResizeObserver(setScale);
   sizes.observe(holder);
 
-  /** The drawing of each page that is near, which ends when it is aborted. */
+  /** The controller that stops the drawing, for each page near the view. */
   const drawings = new Map<Element, AbortController>();
   const near = new IntersectionObserver(
     (entries) => {
@@ -103,7 +103,7 @@ async function drawPage(pdf: OpenPdf, n: number, sheet: HTMLElement, signal: Abo
     'abort',
     () => {
       canvas.remove();
-      // Its memory is given back at once.
+      // This gives the canvas's memory back at once.
       canvas.width = 0;
     },
     { once: true },

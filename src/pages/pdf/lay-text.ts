@@ -11,7 +11,7 @@ interface Run {
   readonly isUnsure: boolean;
 }
 
-/** What says how far below the top of a line its letters stand. */
+/** The measure of how far below the top of a line its letters are. */
 const ruler = new OffscreenCanvas(1, 1).getContext('2d')!;
 
 /** Where the runs of text that were laid are drawn; forgotten with them. */

@@ -9,7 +9,7 @@ import '../../ui/wide-page.css';
 import './pdf.css';
 import { type PdfState, usePdf } from './use-pdf.ts';
 
-/** What shades pages, and its libraries, are not needed before there is a PDF. */
+/** The shading of pages and its libraries are not needed before there is a PDF. */
 const loadPages = () => import('./pdf-pages.tsx').then(({ PdfPages }) => PdfPages);
 
 /** A PDF of a tab, or of a file, its words shaded as on a web page. */

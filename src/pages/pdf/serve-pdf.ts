@@ -68,7 +68,7 @@ export function listPicturePages(pages: readonly PdfPage[]): number[] {
   return pages.flatMap(({ lines }, n) => (hasLetters(lines) ? [] : [n + 1]));
 }
 
-/** What the paragraphs say on some pages, from 1: of one that runs over, the part that is there. */
+/** The text of the paragraphs on some pages, from 1. A paragraph that runs over a page gives the part that is there. */
 export function takeFromPages(
   paragraphs: readonly PdfParagraph[],
   pages: ReadonlySet<number>,

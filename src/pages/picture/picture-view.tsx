@@ -10,7 +10,6 @@ import { Reach } from '../../ui/reach.tsx';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { say } from '../../wording/say.ts';
 import './picture.css';
-import { PICTURE_KINDS } from './picture-kinds.ts';
 import { PictureSheet } from './picture-sheet.tsx';
 import { ReadingNote } from './reading-note.tsx';
 import { markName, type PictureMark, shadePictures } from './shade-picture.ts';
@@ -18,8 +17,11 @@ import { TakeButtons } from './take-buttons.tsx';
 import { type GivenPicture, usePictures } from './use-pictures.ts';
 import { WordsToCheck } from './words-to-check.tsx';
 
+/** Files that may be pictures of text; whether the browser reads one (HEIC) it says itself. */
+const PICTURE_KINDS = 'image/png,image/jpeg,image/webp,image/avif,image/bmp,.heic,.heif';
+
 interface PictureViewProps {
-  /** Those that are there from the start; more may come. */
+  /** The pictures that are there from the start; more may come. */
   readonly given: readonly GivenPicture[];
   readonly groups: Groups;
   readonly sequences: Sequences;

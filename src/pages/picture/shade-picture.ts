@@ -26,14 +26,14 @@ export interface ShadedPictures {
   readonly tally: Tally;
 }
 
-/** Of several words in one place (well-known), the one to be shown. */
+/** The standing that is shown where several words are in one place (well-known): the first of these. */
 const ORDER: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'by-sight', 'reads', 'name', 'skipped'];
 /** Stands for all words whose reading is not sure. */
 const OPEN = '?';
 
 /**
- * What the words of pictures are to the group, by the text as it was corrected. A word whose reading is not sure is never beyond the group, neither
- * in the picture nor in the figures. `checked`: places in the text that the teacher says are right.
+ * The standings of the words of pictures, by the corrected text. A word whose reading is not sure is never beyond the group, neither in the
+ * picture nor in the figures. `checked`: places in the text that the teacher says are right.
  */
 export function shadePictures(
   lines: readonly ScreenLine[],
@@ -49,7 +49,7 @@ export function shadePictures(
     written.map((word) => word.text),
   );
   const judged = judgeText(text, shade);
-  // Both are in the order of the text.
+  // Both lists are in the order of the text.
   let next = 0;
   const insides = written.map(({ end }) => {
     const from = next;
@@ -74,7 +74,7 @@ export function shadePictures(
   };
 }
 
-/** What a word of a picture is called among those that were checked. */
+/** The name of a picture's word among the checked words. */
 export function markName({ screen, box }: Pick<PictureMark, 'screen' | 'box'>): string {
   return `${screen} ${box.left} ${box.top}`;
 }

@@ -1,10 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { loadButtonShortcut } from '../../host/background/load-shortcuts.ts';
+import { findArticle } from '../../overlay/find-article.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { say } from '../../wording/say.ts';
 import '../../ui/page.css';
 import './practice.css';
-import { servePractice } from './serve-practice.ts';
+import { serveOwnPage } from './serve-own-page.ts';
 
 /** A story to press the button on, with what to do next beside it. */
 export function PracticePage() {
@@ -61,4 +62,16 @@ function StoryText() {
     return () => controller.abort();
   }, []);
   return <main ref={place} class="practice-story" lang="en" dir="ltr" tabIndex={-1} />;
+}
+
+/** Shades the practice page; `onShaded` is told of each start and stop. */
+function servePractice(onShaded: (isShaded: boolean) => void): void {
+  serveOwnPage({
+    article: findArticle,
+    onStart: (page, signal) => {
+      onShaded(true);
+      signal.addEventListener('abort', () => onShaded(false), { once: true });
+      return page;
+    },
+  });
 }

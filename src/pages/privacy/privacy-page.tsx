@@ -4,7 +4,7 @@ import '../../ui/wide-page.css';
 import { say } from '../../wording/say.ts';
 import './privacy.css';
 
-/** What becomes of what the teacher reads and keeps. */
+/** The statement on privacy: where the teacher's texts and groups are kept and who can see them. */
 export function PrivacyPage() {
   return (
     <div class="page">

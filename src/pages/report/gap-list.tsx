@@ -10,7 +10,7 @@ interface GapListProps {
   readonly most?: number;
 }
 
-/** What the group lacks for this text: when its sequence teaches it, what it opens, and in which words it is. */
+/** The patterns that the group lacks for this text: when its sequence teaches them, how many words they open, and in which words they are. */
 export function GapList({ gaps, group, most = Number.POSITIVE_INFINITY }: GapListProps) {
   if (gaps.length === 0) return <p>{say('report.noGaps')}</p>;
   return (

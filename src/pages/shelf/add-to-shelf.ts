@@ -10,7 +10,7 @@ import {
 /** A text that was counted and may go to the shelf. */
 export type VettedText = Omit<WholeShelfText, 'id' | 'shelved' | 'tags' | 'notes'>;
 
-/** What came of it: put there, or found there already. */
+/** The outcome: put there, or found there already. */
 export interface Shelving {
   readonly id: string;
   readonly outcome: 'shelved' | 'there';

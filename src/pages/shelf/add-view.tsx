@@ -27,7 +27,7 @@ const TAGS = 'tags for all';
 /** Many texts at once: files and open pages, onto the shelf or only into a table. */
 export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewProps) {
   const [goesTo, setGoesTo] = useState<IntakeChoices['goesTo']>('shelf');
-  // They are the teacher's own files as a rule.
+  // The texts are the teacher's own files as a rule.
   const [keepsText, setKeepsText] = useState(true);
   const { typed, type: setTags } = useTyped(typedStore, TAGS);
   const tags = typed ?? '';
@@ -37,7 +37,7 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
     tags: joinTags([], tags.split(',')),
     lookUp: (key) => void shelf.weigher.weigh(key),
   };
-  // They stay in the field for more, but are not offered again at the next start.
+  // The tags stay in the field for more texts, but are not offered again at the next start.
   const noteUsed = (): void => void typedStore.forget(TAGS);
   return (
     <div class="sheet">

@@ -9,7 +9,7 @@ import type { Ranker } from './use-ranks.ts';
 export interface GroupNews {
   readonly id: string;
   readonly group: Group;
-  /** Those that reach highest first. */
+  /** The texts with the highest share come first. */
   readonly texts: readonly IndexedText[];
 }
 

@@ -1,4 +1,4 @@
-/** One thing to be read, and what became of it. */
+/** One thing to be read, and its outcome. */
 export interface IntakeItem<T> {
   readonly id: number;
   /** What the teacher knows it by: the name of a file, the title of a page. */

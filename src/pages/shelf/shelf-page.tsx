@@ -158,7 +158,7 @@ function ShownPart({ shelf, groups, sequences, mark, route, intake }: ShownPartP
   }
 }
 
-/** What groups came to read since it was last put away; moves that brought nothing are noted as seen. */
+/** The texts that groups came to read since the news was last dismissed; moves that brought nothing are noted as seen. */
 function useNews(
   shelf: ReadyShelf,
   groups: Groups,

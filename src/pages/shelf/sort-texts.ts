@@ -19,7 +19,7 @@ export type Band = 'now' | 'soon' | 'later';
 /** So many steps ahead are soon. */
 export const SOON = 5;
 
-/** What a teacher looks for on the shelf. */
+/** The teacher's search on the shelf. */
 export interface Wanted {
   /** Words that all are in title, tags, notes, address or author. */
   readonly search: string;
@@ -67,7 +67,7 @@ const letters = new Intl.Collator('en', { numeric: true });
 function byFit({ fit: a }: RankedText, { fit: b }: RankedText): number {
   if (a.now !== b.now) return a.now ? -1 : 1;
   if (a.now && a.opened > 0 !== b.opened > 0) return a.opened > 0 ? -1 : 1;
-  // Of those that read now, the step since which they do says nothing of today.
+  // For texts that are ready now, the step since when does not matter.
   const ahead = a.now ? 0 : (a.step ?? Infinity) - (b.step ?? Infinity);
   return (Number.isNaN(ahead) ? 0 : ahead) || b.reach - a.reach;
 }

@@ -65,7 +65,7 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
               disabled={chosen.length === 0}
               onClick={() => {
                 onTake(chosen);
-                // Those that are still missing stay.
+                // The tabs that are still missing stay.
                 if (missing.length === 0) done();
               }}
             >

@@ -10,7 +10,7 @@ interface TextRowProps {
   readonly fit: Fit;
   /** The group's step. */
   readonly step: number;
-  /** It is under a heading that says that it is ready now. */
+  /** Whether the row is under a heading that says that it is ready now. */
   readonly isUnderNow: boolean;
   /** The day it was saved is said. */
   readonly isDated: boolean;

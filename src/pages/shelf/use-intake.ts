@@ -11,16 +11,16 @@ import { createIntakeQueue, type IntakeQueue, type IntakeSource, type IntakeView
 import { readFile } from './read-file.ts';
 import { readTab } from './read-tab.ts';
 
-/** What became of one file or page. */
+/** The outcome of one file or page. */
 export interface IntakeResult {
   readonly shelved: number;
-  /** Those that were on the shelf already. */
+  /** The texts that were on the shelf already. */
   readonly there: number;
-  /** Those that are only looked at. */
+  /** The texts that are only looked at. */
   readonly looked: readonly VettedText[];
 }
 
-/** What to do with the texts that are read. */
+/** The choices for the texts that are read. */
 export interface IntakeChoices {
   readonly goesTo: 'shelf' | 'table';
   readonly keepsText: boolean;

@@ -1,6 +1,6 @@
 import { useAddress, writeAddress } from '../../ui/address.ts';
 
-/** What the page shows, as its address says. */
+/** The view that the address names. */
 export type Route =
   | { readonly view: 'texts' | 'groups' | 'add' | 'file' }
   | { readonly view: 'text'; readonly id: string };

@@ -20,7 +20,7 @@ export interface ReadyShelf {
   /** The texts of the index; another list whenever one of them changed. */
   readonly texts: readonly IndexedText[];
   readonly engine: Analyzer;
-  /** What the engine knows of the words of the shelf. */
+  /** The engine's memory of the words of the shelf. */
   readonly weigher: WordWeigher;
 }
 
@@ -46,7 +46,7 @@ export function useShelf(): Shelf {
 
 async function followShelf(show: (shelf: Shelf) => void, signal: AbortSignal): Promise<void> {
   const index = createShelfIndex();
-  // What changes while it is loaded is looked at afterwards.
+  // Changes during the loading are looked at afterwards.
   let news: ShelfNews[] = [];
   let follow = (given: ShelfNews): void => void news.push(given);
   watchShelf((given) => follow(given), signal);

@@ -5,7 +5,7 @@ import { say, sayWith } from '../../wording/say.ts';
 
 interface SequenceStepProps {
   readonly sequences: Sequences;
-  /** Its id. */
+  /** The id of the chosen sequence. */
   readonly chosen: string;
   readonly onChoose: (id: string) => void;
 }

@@ -127,7 +127,7 @@ export function WelcomePage() {
   );
 }
 
-/** What the product does, in four pictures (`npm run pictures` takes them). */
+/** The product in four pictures (`npm run pictures` takes them). */
 function Guide() {
   const parts = [
     { picture: 'shade', text: say('welcome.guideShade') },

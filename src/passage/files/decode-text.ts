@@ -1,4 +1,4 @@
-/** What a file begins with when it says how its letters are written. */
+/** The first bytes of a file that says how its letters are written. */
 const MARKS: readonly (readonly [encoding: string, bytes: readonly number[]])[] = [
   ['utf-8', [0xef, 0xbb, 0xbf]],
   ['utf-16le', [0xff, 0xfe]],

@@ -13,13 +13,13 @@ const NOT_COUNTED = new Set(
 );
 /** Within these `/>` ends an element; in a page itself it does not. */
 const FOREIGN = new Set(['svg', 'math']);
-/** What cannot be within those, and ends them (WHATWG HTML, 13.2.6.5). */
+/** Elements that cannot be within those, and end them (WHATWG HTML, 13.2.6.5). */
 const BREAKS_OUT = new Set(
   'b big blockquote center code div dl em font h1 h2 h3 h4 h5 h6 i menu nobr ol pre ruby s small span strong strike sub sup table tt u ul var'.split(
     ' ',
   ),
 );
-/** What holds no elements, whatever is in it. */
+/** Elements that hold no others, whatever is in them. */
 const TEXT = new Set(['script', 'style', 'textarea', 'title', 'xmp', 'iframe', 'noembed', 'noframes']);
 
 /** Elements that are open again in the next block where they were not closed in the one before; only one of `a` and `nobr` (WHATWG HTML, 13.2.4.3). */

@@ -15,8 +15,8 @@ const DICTIONARY = 400;
 
 /**
  * Lets a PDF through in which no stream unpacks to more than there is memory for, nor all of them together (ISO 32000-1, 7.4). A stream's own
- * bytes say whether it is packed by Flate, also several times over, since its dictionary may say so in many ways. What is
- * broken is left to who reads the file. Throws `FileFault`.
+ * bytes say whether it is packed by Flate, also several times over, since its dictionary may say so in many ways. A
+ * broken stream is left to the reader of the file. Throws `FileFault`.
  */
 export function expectSmallStreams(pdf: Uint8Array): void {
   const text = new TextDecoder('latin1').decode(pdf);

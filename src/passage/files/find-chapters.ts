@@ -45,7 +45,7 @@ export async function findChapters(documents: readonly BookDocument[], time: Fil
   return chapters.filter(({ words }) => words > 0);
 }
 
-/** Added to until the next chapter begins: a book may have thousands of documents. */
+/** A chapter that lines are still added to. It has fields that change, since a book may have thousands of documents. */
 interface ChapterInTheMaking extends Chapter {
   readonly lines: FoundLine[];
   words: number;

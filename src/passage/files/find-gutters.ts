@@ -14,7 +14,7 @@ interface Blank {
   readonly left: number;
   readonly right: number;
   readonly letters: number;
-  /** Of the two sides, how many begin with a small letter. */
+  /** How many of the two sides begin with a small letter. */
   readonly goOn: number;
 }
 
@@ -42,7 +42,7 @@ export function findGutters(pieces: readonly PdfPiece[]): number[] {
   return gutters.sort((one, other) => one - other);
 }
 
-/** Gaps between pieces that are drawn one after the other in a row, with the letters of the shorter side. */
+/** Gaps between neighbouring pieces that are drawn one after the other in a row, each with the number of letters of its shorter neighbour. */
 function findBlanks(pieces: readonly PdfPiece[]): Blank[] {
   const parts: { left: number; right: number; letters: number; y: number; size: number; goesOn: number }[] =
     [];

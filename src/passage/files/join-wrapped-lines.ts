@@ -1,7 +1,7 @@
 /** A text wrapped narrower than this is verse or a list, wider is not wrapped by hand, in letters. */
 const NARROWEST = 45;
 const WIDEST = 100;
-/** Of the line ends of a wrapped paragraph, so many are there because the next word had no room. */
+/** At least this share of the line ends of a wrapped paragraph are there because the next word had no room. */
 const MOST = 0.8;
 
 /**

@@ -1,6 +1,6 @@
 import type { OpenPdf } from './open-pdf.ts';
 
-/** What a PDF is called: its first heading, else as it calls itself, else as its file. */
+/** The name of a PDF: its first heading, else its own title, else the name of its file. */
 export function nameOfPdf({ paragraphs, title }: OpenPdf, address: string): string {
   const heading = paragraphs.find(({ kind }) => kind === 'heading')?.text;
   return heading ?? (title || nameOfFile(address));

@@ -23,7 +23,7 @@ export interface OpenPdf {
   /** The text read of pages such as its own. */
   readonly findParagraphs: (pages: readonly PdfPage[]) => readonly PdfParagraph[];
   readonly paragraphs: readonly PdfParagraph[];
-  /** What the file calls itself, and who wrote it; empty where it does not say. */
+  /** The title that the file gives itself, and its author; empty where it does not say. */
   readonly title: string;
   readonly author: string;
   /** The language it says it is in (`en-GB`); empty where it does not say. */

@@ -5,7 +5,7 @@ import type { PassageLine } from '../passage-lines.ts';
 /** A line as it comes out of a file. */
 export type FoundLine = Pick<PassageLine, 'kind' | 'level' | 'text'>;
 
-/** What a file has that a passage cannot hold. */
+/** The things in a file that a passage cannot hold. */
 export interface LeftOut {
   readonly pictures: number;
   readonly footnotes: number;
@@ -33,7 +33,7 @@ export interface OpenedBook {
   readonly first: number;
 }
 
-/** What the teacher should know after opening: “3 pictures were left out.”; null when all is there. */
+/** A note for the teacher after opening: “3 pictures were left out.”; null when all is there. */
 export function sayLeftOut({ pictures, footnotes }: LeftOut): string | null {
   if (pictures > 0 && footnotes > 0)
     return say('files.bothLeftOut', {

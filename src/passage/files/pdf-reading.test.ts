@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { dropContents } from './drop-contents.ts';
-import { mendSeams } from './mend-seams.ts';
+import { mendSeams } from './find-pdf-text.ts';
 import type { PdfLine } from './pdf-text.ts';
 import { readPdfPicture } from './read-pdf-picture.ts';
 

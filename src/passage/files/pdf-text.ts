@@ -31,7 +31,7 @@ export interface PdfLine {
   readonly spans: readonly PdfSpan[];
 }
 
-/** What a page has; its size and `turn` say where its lines are on it. */
+/** The content of a page. Its size and `turn` say where its lines are on it. */
 export interface PdfPage {
   /** As it is shown, in points. */
   readonly width: number;
@@ -49,7 +49,7 @@ export interface PdfParagraph {
   readonly kind: 'heading' | 'item' | 'paragraph';
   readonly level: number;
   readonly text: string;
-  /** Its lines on the pages; the joint of the last one says nothing. */
+  /** The lines of the paragraph on the pages; the joint of the last one does not count. */
   readonly parts: readonly { readonly line: PdfLine; readonly joint: PdfJoint }[];
 }
 

@@ -58,7 +58,7 @@ export async function readEpub(bytes: Uint8Array, name: string, time: FileTime):
   };
 }
 
-/** What the table of contents calls each document; more than one name where it has several chapters. */
+/** The names of each document in the table of contents; more than one where it has several chapters. */
 async function readContents(
   items: readonly { readonly path: string; readonly properties: string }[],
   parts: ReadonlyMap<string, Uint8Array>,

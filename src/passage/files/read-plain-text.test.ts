@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { readPlainText } from './read-plain-text.ts';
 
-test('headings and lists get the signs of a passage', () => {
+test('headings and lists are written with the signs of a passage (# and -)', () => {
   expect(
     readPlainText('The Ferry\n=========\n\n#### Nets\n* one\n• two\n\n---\n\nWhat next\n---\nBed.'),
   ).toBe('# The Ferry\n### Nets\n- one\n- two\n## What next\nBed.');

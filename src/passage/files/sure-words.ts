@@ -3,9 +3,9 @@ import { loadEngine } from '../../host/data/load-engine.ts';
 import type { PictureLine, PictureWord } from '../../picture/picture-reading.ts';
 
 /**
- * A word of the dictionary is sure with less than a piece that is none, as “lcft” or “Iam”. Measured on rendered pages
- * (`tests/accuracy/measure-pictures.ts`): one right word in a hundred is to be checked; of wrong pieces that are no words seven in eight are, of
- * wrong words hardly any, since the reader is as sure of them.
+ * The sureness from which a word counts as sure. A dictionary word needs less than a piece such as “lcft” or “Iam”. Measured on rendered pages
+ * (`tests/accuracy/measure-pictures.ts`): the teacher has to check one right word in a hundred. Seven in eight of the wrong pieces
+ * that are no words are marked. Wrong words of the dictionary are hardly ever marked, since the reader is as sure of them as of right ones.
  */
 const SURE = { known: 0.7, other: 0.9 } as const;
 

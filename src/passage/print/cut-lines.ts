@@ -1,8 +1,8 @@
-import { type SheetRun, textOf } from './make-sheet.ts';
+import { type SheetRun, textOfRuns } from './make-sheet.ts';
 
 /** Cuts runs into lines that begin at the given offsets; spaces at a line's end are left out, as in print. */
 export function cutLines(runs: readonly SheetRun[], starts: readonly number[]): SheetRun[][] {
-  const text = textOf(runs);
+  const text = textOfRuns(runs);
   return starts.map((start, i) => {
     const length = text.slice(start, starts[i + 1] ?? text.length).trimEnd().length;
     return sliceRuns(runs, start, start + length);

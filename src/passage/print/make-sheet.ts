@@ -1,5 +1,5 @@
 import type { Analyzer } from '../../analyze/index.ts';
-import type { Passage, PassageVersion, StoryWord } from '../../host/store/passages-store.ts';
+import type { Passage, PassageVersion, StoryWord } from '../kept/passage.ts';
 import { type PassageLine, readLine } from '../passage-lines.ts';
 import type { ShadedLine } from '../shade-line.ts';
 import { sourceLine } from '../source-line.ts';
@@ -27,7 +27,7 @@ export interface Sheet {
   readonly nameLine: boolean;
 }
 
-/** What knows the words, while it is there. */
+/** The shading of words, once it is there. */
 export interface SheetWords {
   readonly shade: (line: string) => ShadedLine;
   readonly engine: Pick<Analyzer, 'analyze'>;
@@ -73,7 +73,7 @@ export function makeSheet(
 }
 
 /** The letters of some runs. */
-export function textOf(runs: readonly SheetRun[]): string {
+export function textOfRuns(runs: readonly SheetRun[]): string {
   return runs.map(({ text }) => text).join('');
 }
 

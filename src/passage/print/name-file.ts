@@ -3,8 +3,7 @@ import { cleanText } from './clean-text.ts';
 const LONGEST = 80;
 
 /**
- * What a file of a passage is called: its title and the group's name, without what file systems or readers stumble
- * over (`Who? Me!` is `Who Me!`; names that Windows keeps for itself, such as CON, get a line before them).
+ * The name of a passage's file: its title and the group's name, without signs that file systems or readers stumble over (`Who? Me!` is `Who Me!`; names that Windows keeps for itself, such as CON, get a line before them).
  * @param extension Without its dot.
  */
 export function nameFile(title: string, group: string | null, extension: string): string {

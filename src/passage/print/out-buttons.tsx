@@ -15,7 +15,7 @@ interface OutButtonsProps {
   readonly richText: () => string;
   /** The view in which it is printed; it closes itself by the given function. */
   readonly print: (close: () => void) => ComponentChildren;
-  /** What else can be chosen, beside the print button. */
+  /** Other choices beside the print button. */
   readonly children?: ComponentChildren;
 }
 

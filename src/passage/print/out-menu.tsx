@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { Analyzer } from '../../analyze/index.ts';
-import type { Passage, PassageVersion } from '../../host/store/passages-store.ts';
+import type { Passage, PassageVersion } from '../kept/passage.ts';
 import type { ShadedLine } from '../shade-line.ts';
 import { makeSheet, plainContent } from './make-sheet.ts';
 import { nameFile } from './name-file.ts';

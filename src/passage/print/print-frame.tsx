@@ -7,7 +7,7 @@ interface PrintFrameProps {
   /** `Back to the passage`. */
   readonly back: string;
   readonly onClose: () => void;
-  /** What can be chosen about the sheet. */
+  /** The choices for the sheet. */
   readonly options: ComponentChildren;
   /** The sheet. */
   readonly children: ComponentChildren;

@@ -52,7 +52,7 @@ const MARGIN_NAMES: Names<(typeof MARGINS)[number]> = {
 };
 const PAPER_NAMES: Names<keyof typeof PAPERS> = { a4: 'print.paperA4', letter: 'print.paperLetter' };
 
-/** What the teacher may choose about a sheet. */
+/** The teacher's choices for a sheet. */
 export function PrintOptions({ choices, canMark, only, onChange }: PrintOptionsProps) {
   const select = (key: keyof SheetChoices, label: string, options: readonly Option[]) => (
     <label class="print-option">

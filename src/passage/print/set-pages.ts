@@ -5,7 +5,7 @@ import { numberLines } from './number-lines.ts';
 import { PAPERS, type SheetChoices } from './sheet-choices.ts';
 import type { SetLine, SheetPart, SheetPiece } from './sheet-parts.ts';
 
-/** What the margins of print.css take of a page's height, and a hair for what paper has higher than the screen. */
+/** The height that the margins of print.css take of a page, and a hair more, since lines are a little higher on paper than on the screen. */
 const MARGINS = 39;
 const PIXELS = 96 / 25.4;
 

@@ -1,4 +1,4 @@
-import type { StoryWord } from '../../host/store/passages-store.ts';
+import type { StoryWord } from '../kept/passage.ts';
 import type { Sheet, SheetLine, SheetRun } from './make-sheet.ts';
 
 /** One part of a sheet, in the order of its text. */
@@ -14,12 +14,12 @@ export interface SetLine {
   readonly number: number | null;
 }
 
-/** What of a part is on one page. */
+/** The rows of a part on one page. */
 export interface SheetPiece {
   readonly part: SheetPart;
   /** The lines on this page; null while the browser breaks them itself, and for a part that is never broken. */
   readonly lines: readonly SetLine[] | null;
-  /** It began on the page before. */
+  /** Whether the part began on the page before. */
   readonly goesOn: boolean;
 }
 

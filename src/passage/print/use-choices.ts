@@ -25,7 +25,7 @@ function loadChoices(): SheetChoices {
   }
 }
 
-/** Keeps the choices for the next sheet. Nothing is said where the browser refuses: the sheet in hand is right anyway. */
+/** Saves the choices for the next sheet. Where the browser cannot save them there is no message, since this sheet is right all the same. */
 function keepChoices(choices: SheetChoices): void {
   try {
     localStorage.setItem(KEY, JSON.stringify(choices));

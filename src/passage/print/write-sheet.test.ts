@@ -3,9 +3,9 @@ import { strFromU8, unzipSync } from 'fflate';
 import mammoth from 'mammoth';
 import { describe, expect, test } from 'vitest';
 import { nastyText } from '../../../tests/e2e/nasty-text.ts';
-import type { Passage } from '../../host/store/passages-store.ts';
+import type { Passage } from '../kept/passage.ts';
 import { cleanText } from './clean-text.ts';
-import { makeSheet, plainContent, type Sheet, type SheetWords, textOf } from './make-sheet.ts';
+import { makeSheet, plainContent, type Sheet, type SheetWords, textOfRuns } from './make-sheet.ts';
 import { paperOf, parseChoices, usualChoices } from './sheet-choices.ts';
 import { writeDocx } from './write-docx.ts';
 import { writeHtml } from './write-html.ts';
@@ -40,7 +40,7 @@ const source = 'Source: Wilma Falk, https://tarn-quay.example/a?b=1&c=2, 3 May';
 
 describe('a sheet', () => {
   test('has the title once, though the text begins with it', () => {
-    expect(sheet.lines.map(({ kind, level, runs }) => [kind, level, textOf(runs)])).toEqual([
+    expect(sheet.lines.map(({ kind, level, runs }) => [kind, level, textOfRuns(runs)])).toEqual([
       ['paragraph', 0, 'Bram ran to the <b>dock</b>.'],
       ['item', 0, 'rope'],
       ['item', 0, 'nets & bags'],
@@ -48,7 +48,7 @@ describe('a sheet', () => {
       ['paragraph', 0, 'The lamp was lit.'],
     ]);
     const other = makeSheet({ ...passage, title: 'News' }, version, plainContent, null);
-    expect(textOf(other.lines[0]!.runs)).toBe('The ferry <Marigold> & "co."');
+    expect(textOfRuns(other.lines[0]!.runs)).toBe('The ferry <Marigold> & "co."');
   });
 
   test('marks words where it is asked to, and knows the title under marks', () => {

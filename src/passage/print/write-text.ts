@@ -1,4 +1,4 @@
-import { type Sheet, textOf } from './make-sheet.ts';
+import { type Sheet, textOfRuns } from './make-sheet.ts';
 
 /** A sheet as plain text: its parts with an empty line between them. */
 export function writeText({ title, storyWords, lines, source }: Sheet): string {
@@ -7,7 +7,7 @@ export function writeText({ title, storyWords, lines, source }: Sheet): string {
   for (const [i, { kind, runs }] of lines.entries()) {
     const inList = kind === 'item' && lines[i - 1]?.kind === 'item';
     if (i > 0) text += inList ? '\n' : '\n\n';
-    text += (kind === 'item' ? '- ' : '') + textOf(runs);
+    text += (kind === 'item' ? '- ' : '') + textOfRuns(runs);
   }
   const parts = [
     title,

@@ -1,4 +1,4 @@
-/** What patterns are called; `names.json` has the same in English, and a test holds the two together. */
+/** The names of patterns; `names.json` has the same in English, and a test holds the two together. */
 export const patterns = {
   asIn: '{spelling} as in {word}',
   silentAsIn: 'silent {spelling} as in {word}',

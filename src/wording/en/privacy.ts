@@ -1,4 +1,4 @@
-/** What becomes of what the teacher reads and keeps. */
+/** The statement on privacy: where the teacher's texts and groups are kept and who can see them. */
 export const privacy = {
   title: 'Privacy',
   inShort: 'In short',

@@ -25,7 +25,7 @@ export const sequences = {
   newStep: 'New step',
   firstStep: 'First step',
 
-  // What a sequence says of itself, written into it when it is made.
+  // The texts that a sequence gets about itself when it is made.
   nameOfCopy: '{name}, ours',
   adaptedFrom: 'Adapted from “{name}”. {source}',
   madeByTeacher: 'Made in Wordreach by a teacher.',

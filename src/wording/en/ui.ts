@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** What several pages share: reach, gaps, climb, readings, options of a group. */
+/** The texts that several pages share: reach, gaps, climb, readings, options of a group. */
 export const ui = {
   pages: 'Pages of Wordreach',
   groupsPage: 'Groups',
@@ -62,10 +62,6 @@ export const ui = {
   rControlled: 'r-controlled',
   consonantLe: 'consonant-le',
   otherType: 'irregular',
-  doubled: 'double the final consonant',
-  eDropped: 'drop the e',
-  yBecomesI: 'change y to i',
-  fBecomesV: 'change f to v',
   isSilent: 'the {letters} is silent',
   saysSound: 'the {letters} says {sound}',
   silent: 'silent',

@@ -1,7 +1,7 @@
 import type { privacy as english } from '../en/privacy.ts';
 import type { Translated } from '../translation.ts';
 
-/** What becomes of what the teacher reads and keeps. */
+/** The statement on privacy: where the teacher's texts and groups are kept and who can see them. */
 export const privacy: Translated<typeof english> = {
   title: 'Privacidad',
   inShort: 'En pocas palabras',

@@ -2,7 +2,7 @@ import type { ui as english } from '../en/ui.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** What several pages share: reach, gaps, climb, readings, options of a group. */
+/** The texts that several pages share: reach, gaps, climb, readings, options of a group. */
 export const ui: Translated<typeof english> = {
   pages: 'Páginas de Wordreach',
   groupsPage: 'Grupos',
@@ -70,10 +70,6 @@ export const ui: Translated<typeof english> = {
   rControlled: 'vocal controlada por r',
   consonantLe: 'consonante-le',
   otherType: 'irregular',
-  doubled: 'doblar la consonante final',
-  eDropped: 'quitar la e',
-  yBecomesI: 'cambiar y por i',
-  fBecomesV: 'cambiar f por v',
   isSilent: '{letters} no suena',
   saysSound: '{letters} suena {sound}',
   silent: 'muda',

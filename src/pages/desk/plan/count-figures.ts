@@ -1,7 +1,7 @@
 import { findSentences } from '../../../passage/find-sentences.ts';
 import type { CountWords } from './possible-changes.ts';
 
-/** What a plan is measured by. */
+/** The figures that measure a plan. */
 export interface Figures {
   /** Percent of the words that the group can read. */
   readonly readable: number;

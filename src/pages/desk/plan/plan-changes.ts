@@ -16,7 +16,7 @@ export type Change =
   | {
       readonly kind: 'story-word';
       readonly word: string;
-      /** What it may be explained by, to begin with. */
+      /** A first explanation of it. */
       readonly meaning: string;
       readonly places: readonly number[];
     }
@@ -24,7 +24,7 @@ export type Change =
   | {
       readonly kind: 'drop';
       readonly sentence: number;
-      /** It begins a paragraph, or later sentences speak of it: it is left out only where more is asked for. */
+      /** The sentence begins a paragraph, or later sentences speak of it. It is left out only where more is asked for. */
       readonly isNeeded?: boolean;
     };
 
@@ -33,7 +33,7 @@ export interface RewriteChange {
   readonly kind: 'rewrite';
   readonly sentence: number;
   readonly text: string;
-  /** What it is, as the teacher reads it. */
+  /** Its description for the teacher. */
   readonly what: string;
   readonly isSafe: boolean;
   /** The teacher asked for it: it is planned before all else, the first where several are for one sentence. */
@@ -42,7 +42,7 @@ export interface RewriteChange {
   readonly gone: readonly number[];
   /** How many words come, and how many of them the group cannot read. */
   readonly comes: { readonly words: number; readonly unread: number };
-  /** What it takes out and puts in, by places in the whole text. */
+  /** The texts that it takes out and puts in, by places in the whole text. */
   readonly edits: readonly { readonly from: number; readonly to: number; readonly text: string }[];
   /** Words of the longest sentence before and after. */
   readonly longest: { readonly before: number; readonly after: number };
@@ -66,7 +66,7 @@ export interface PlanOptions {
   readonly longest?: number | null;
 }
 
-/** Of two changes that do as much, the one that leaves more of the text comes first. */
+/** If two changes do as much, the one that leaves more of the text comes first. */
 const GENTLE: readonly Change['kind'][] = ['swap', 'story-word', 'rewrite', 'drop'];
 
 type Outcome = { readonly change: Change; readonly running: number; readonly reads: number };
@@ -160,7 +160,7 @@ export function planChanges(
     return best;
   }
 
-  /** It parts a sentence that is too long, and leaves no less of the text within reach. */
+  /** Whether a change parts a sentence that is too long, and makes no less of the text readable. */
   function partsLong(change: Change, longest: number): boolean {
     if (change.kind !== 'rewrite') return false;
     if (rewritten.has(change.sentence) || dropped.has(change.sentence)) return false;

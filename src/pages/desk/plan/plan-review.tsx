@@ -168,7 +168,7 @@ function sayDistance({ distance, sentences, same, shortened }: HowFar, count: nu
   return `${say('desk.textIsSomeWay', { count })} ${say('desk.sentencesShortened', { count: shortened, all: sentences })}`;
 }
 
-/** What else can be done with a text that is too far. */
+/** Other ways to use a text that is too far. */
 function WaysOut({ planner, findStep, report, onRewrite }: PlanReviewProps) {
   const { target } = planner.plan;
   const step = useMemo(() => findStep(target), [findStep, target]);
@@ -257,7 +257,7 @@ function PlanFigures({
   );
 }
 
-/** What a change does, in words. */
+/** A change in words. */
 function labelOf(change: Change, { possible, text }: Proposal): string {
   if (change.kind === 'story-word') return say('desk.teachAsStoryWord', { word: change.word });
   if (change.kind === 'rewrite') return change.what;

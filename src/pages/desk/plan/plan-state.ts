@@ -1,5 +1,5 @@
-import { CLIMB_MARKS } from '../../../analyze/index.ts';
-import type { StoryWord } from '../../../host/store/passages-store.ts';
+import { READING_LEVELS } from '../../../analyze/index.ts';
+import type { StoryWord } from '../../../passage/kept/passage.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import { type Change, type PlannedChange, planChanges } from './plan-changes.ts';
 import type { PossibleChanges } from './possible-changes.ts';
@@ -28,7 +28,7 @@ export interface Proposal {
 }
 
 export const NO_PLAN: PlanState = {
-  target: CLIMB_MARKS.withHelp,
+  target: READING_LEVELS.withHelp,
   mostStoryWords: 3,
   longest: null,
   dropsMore: false,
@@ -94,7 +94,7 @@ export function isOutdated({ proposal }: PlanState, text: string): boolean {
   return proposal !== null && proposal.text !== text;
 }
 
-/** What the ticked changes do, in the order of the plan: edits of the text, and words to teach. */
+/** The ticked changes in the order of the plan: edits of the text, and words to teach. */
 export function makeTicked({ proposal, ticked }: PlanState): {
   readonly edits: readonly TextEdit[];
   readonly storyWords: readonly StoryWord[];

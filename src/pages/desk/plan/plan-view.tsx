@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { CLIMB_MARKS } from '../../../analyze/index.ts';
+import { READING_LEVELS } from '../../../analyze/index.ts';
 import { say } from '../../../wording/say.ts';
 import { isOutdated, type PlanState } from './plan-state.ts';
 import type { Planner } from './use-plan.ts';
@@ -7,8 +7,8 @@ import './plan.css';
 
 const TARGETS = [
   [90, 'desk.percent'],
-  [CLIMB_MARKS.withHelp, 'desk.targetWithHelp'],
-  [CLIMB_MARKS.alone, 'desk.targetAlone'],
+  [READING_LEVELS.withHelp, 'desk.targetWithHelp'],
+  [READING_LEVELS.alone, 'desk.targetAlone'],
   [100, 'desk.targetEveryWord'],
 ] as const;
 

@@ -9,13 +9,13 @@ export interface PlanPlace extends PlanWord {
   readonly to: number;
 }
 
-/** What a passage may be changed by. */
+/** The changes that are possible in a passage. */
 export interface PossibleChanges {
   readonly places: readonly PlanPlace[];
   readonly changes: readonly Change[];
   /** The a or an that has to change with the swap of a place, by the number of the place. */
   readonly articles: ReadonlyMap<number, TextEdit>;
-  /** What the swap of a place takes the place of, where it is more than the word, by the number of the place. */
+  /** The text that the swap of a place replaces, where it is more than the word, by the number of the place. */
   readonly spans?: ReadonlyMap<number, { readonly from: number; readonly to: number }>;
   /** Where each sentence is in the whole text. */
   readonly sentences: readonly { readonly from: number; readonly to: number }[];
@@ -30,7 +30,7 @@ export interface SentenceProposal {
   readonly sentence: number;
   /** The text in its place; several sentences are separated by a blank. */
   readonly text: string;
-  /** What it is, as the teacher reads it. */
+  /** Its description for the teacher. */
   readonly what: string;
   /** Ticked at once; else the teacher ticks it. */
   readonly isSafe?: boolean;

@@ -1,7 +1,7 @@
 import { flushSync } from 'preact/compat';
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { loadSwapper, loadSwapTable } from '../../../host/data/load-swapper.ts';
-import type { StoryWord } from '../../../host/store/passages-store.ts';
+import type { StoryWord } from '../../../passage/kept/passage.ts';
 import { say } from '../../../wording/say.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import type { Judging } from '../use-report.ts';
@@ -44,7 +44,7 @@ export function usePlan(
   const asked = useRef(0);
   const rewritings = useRef<readonly Rewriting[]>([]);
   const judge = judging?.judge;
-  // They were judged for that group.
+  // The changes were judged for that group.
   useEffect(() => {
     rewritings.current = [];
   }, [judge]);

@@ -6,7 +6,7 @@ import { reachFor, type Swapper } from '../../../swap/index.ts';
 /** Prefixes and a suffix that turn what follows or precedes into its opposite. */
 const DENYING = new Set('un dis im in ir il non less'.split(' '));
 
-/** What a rewriting is judged with: the passage's own shading, the engine, and the swaps. */
+/** The tools that judge a rewriting: the passage's own shading, the engine, and the swaps. */
 export function makeTools(
   shade: (line: string) => ShadedLine,
   judge: Judge,

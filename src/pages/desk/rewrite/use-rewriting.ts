@@ -13,14 +13,14 @@ export interface Rewritten {
   readonly candidates: readonly JudgedCandidate[];
 }
 
-/** What the rewriting is at. */
+/** The state of a rewriting. */
 export interface Rewriting {
   /** Null until the browser was asked. */
   readonly model: ModelState | null;
   readonly working: { readonly number: number; readonly all: number } | null;
   readonly download: Download | null;
   readonly found: readonly Rewritten[];
-  /** It was asked for and has ended. */
+  /** The rewriting was asked for and has ended. */
   readonly isDone: boolean;
   /** How many sentences were to be rewritten. */
   readonly asked: number;

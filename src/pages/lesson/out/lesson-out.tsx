@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { accentOf } from '../../../analyze/index.ts';
 import type { Group } from '../../../analyze/types.ts';
-import type { Passage } from '../../../host/store/passages-store.ts';
 import type { PlannedPart } from '../../../lesson/index.ts';
+import type { Passage } from '../../../passage/kept/passage.ts';
 import { cleanText } from '../../../passage/print/clean-text.ts';
 import { nameFile } from '../../../passage/print/name-file.ts';
 import { OutButtons } from '../../../passage/print/out-buttons.tsx';

@@ -55,7 +55,7 @@ export function LessonPrintView(props: LessonPrintViewProps) {
   );
 }
 
-/** What `lesson-paper.css` takes from the choices. */
+/** The values that `lesson-paper.css` takes from the choices. */
 export function paperStyle({ font, size, gaps, lineSpacing }: SheetChoices): Record<string, string> {
   return {
     '--sheet-font': FONTS[font].css,

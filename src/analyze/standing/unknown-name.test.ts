@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nearestName } from './nearest-name.ts';
+import { nearestName } from './unknown-name.ts';
 
 test.each([
   ['ai-long', ['oa', 'ai', 'ai-long-a', 'ai-short-e'], 'ai-long-a'],

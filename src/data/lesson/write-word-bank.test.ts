@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { readOwnMeanings } from './own-meanings.ts';
+import { readOwnMeanings } from './write-word-bank.ts';
 
 test('each word has one short meaning, without the word itself, and no meaning is of a word unfit for lessons', () => {
   const own = [...readOwnMeanings()];
