@@ -74,6 +74,7 @@ export default defineConfig({
         test: {
           name: 'apart',
           env,
+          globalSetup: 'tests/bundle-commands.ts',
           setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts'],
           include: apart,
           testTimeout: PATIENCE,
