@@ -22,12 +22,6 @@ const apart = all
     ),
   )
   .map(({ file }) => file);
-/** Of the others, tests that ask the real tables: they run in processes that keep the tables from file to file. */
-const language = all
-  .filter(
-    ({ file, text }) => /(?:load-(?:analyzer|lesson)|check-sheet)\.ts'/.test(text) && !apart.includes(file),
-  )
-  .map(({ file }) => file);
 
 /**
  * The build that tests without a browser see is Chromium's. The path of a browser may be in FIREFOX too, by hand or from
@@ -47,9 +41,10 @@ const inBrowsers = {
   // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
   retry: 1,
   // Two browsers at once, each for all the files of its worker, which it forgets between them. They come after the tests without one, which use
-  // all of the machine.
+  // all of the machine; Firefox begins as soon as a worker is free.
   isolate: false,
   maxWorkers: 2,
+  sequence: { groupOrder: 1 },
 };
 
 export default defineConfig({
@@ -64,7 +59,7 @@ export default defineConfig({
           env,
           setupFiles: ['tests/speak-english.ts'],
           include: unit,
-          exclude: [...apart, ...language],
+          exclude: apart,
           isolate: false,
           testTimeout: PATIENCE,
         },
@@ -77,17 +72,6 @@ export default defineConfig({
           globalSetup: 'tests/bundle-commands.ts',
           setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts'],
           include: apart,
-          testTimeout: PATIENCE,
-        },
-      },
-      {
-        extends: true,
-        test: {
-          name: 'language',
-          env,
-          setupFiles: ['tests/speak-english.ts'],
-          include: language,
-          isolate: false,
           testTimeout: PATIENCE,
         },
       },
@@ -112,7 +96,6 @@ export default defineConfig({
           ...inBrowsers,
           include: ['tests/e2e/*.spec.ts', 'tests/attack/*.spec.ts'],
           exclude: ['tests/e2e/firefox.spec.ts'],
-          sequence: { groupOrder: 1 },
         },
       },
       {
@@ -142,7 +125,6 @@ export default defineConfig({
             ].map((name) => `tests/e2e/${name}.spec.ts`),
           ],
           env: { TEST_BROWSER: 'firefox' },
-          sequence: { groupOrder: 2 },
         },
       },
     ],
