@@ -29,6 +29,15 @@ const apart = all
  */
 const env = { FIREFOX: '' };
 
+/** A teacher's main jobs in the built extension, one file a browser. */
+const journeys = { e2e: 'tests/e2e/eight-jobs.spec.ts', firefox: 'tests/e2e/firefox.spec.ts' } as const;
+/** `npm test` runs them alone in the browsers, `npm run test:browsers` all; where they are done already, all others. */
+function specsOf(browser: keyof typeof journeys, all: string[], not: string[] = []) {
+  const { JOURNEYS } = process.env;
+  if (JOURNEYS === 'only') return { include: [journeys[browser]] };
+  return { include: all, exclude: [...not, ...(JOURNEYS === 'done' ? [journeys[browser]] : [])] };
+}
+
 /** In milliseconds. Whole tables are gone through, which takes some seconds, and minutes on a machine that is busy with much else. */
 const PATIENCE = 240_000;
 
@@ -94,8 +103,7 @@ export default defineConfig({
         test: {
           name: 'e2e',
           ...inBrowsers,
-          include: ['tests/e2e/*.spec.ts', 'tests/attack/*.spec.ts'],
-          exclude: ['tests/e2e/firefox.spec.ts'],
+          ...specsOf('e2e', ['tests/e2e/*.spec.ts', 'tests/attack/*.spec.ts'], [journeys.firefox]),
         },
       },
       {
@@ -103,7 +111,7 @@ export default defineConfig({
         test: {
           name: 'firefox',
           ...inBrowsers,
-          include: [
+          ...specsOf('firefox', [
             'tests/attack/*.spec.ts',
             ...[
               'bundle',
@@ -123,7 +131,7 @@ export default defineConfig({
               'scope',
               'sweep',
             ].map((name) => `tests/e2e/${name}.spec.ts`),
-          ],
+          ]),
           env: { TEST_BROWSER: 'firefox' },
         },
       },
