@@ -1,11 +1,14 @@
-// Says what failed in a run of .ci/run and ends with the line of counts. The argument is how the test command ended; the reports are in .output.
+// Says what failed in a run of .ci/run and ends with the line of counts. The arguments are how its two test commands ended; the reports are in .output.
 import { existsSync, readFileSync } from 'node:fs';
 
-const ended = process.argv[2];
-const { numPassedTests, numFailedTests, success, testResults } = JSON.parse(
-  readFileSync('.output/tests.json', 'utf8'),
-);
-let failed = numFailedTests;
+const runs = ['tests', 'tests-browsers'].map((name, i) => ({
+  name,
+  ended: process.argv[2 + i],
+  report: JSON.parse(readFileSync(`.output/${name}.json`, 'utf8')),
+}));
+const passed = runs.reduce((sum, { report }) => sum + report.numPassedTests, 0);
+const testResults = runs.flatMap(({ report }) => report.testResults);
+let failed = 0;
 for (const { name, message, assertionResults } of testResults) {
   for (const { status, fullName, failureMessages } of assertionResults) {
     if (failureMessages.length === 0) continue;
@@ -14,14 +17,15 @@ for (const { name, message, assertionResults } of testResults) {
   }
   if (message) console.log(`FAILED ${name}: ${message}`);
 }
-if (failed === 0 && !success) failed++;
-// Vitest ends with 1 for an error outside every test, which no count of its report holds.
-if (failed === 0 && ended !== '0') {
+for (const { name, ended, report } of runs) {
+  failed += report.numFailedTests;
+  if (report.numFailedTests > 0 || (report.success && ended === '0')) continue;
+  // Vitest ends with 1 for an error outside every test, which no count of its report holds.
   failed++;
-  const printed = readFileSync('.output/tests.txt', 'utf8');
+  const printed = readFileSync(`.output/${name}.txt`, 'utf8');
   const errors = printed.indexOf('Unhandled Errors');
   console.log(
-    `FAILED the test command ended with ${ended}, though no test failed:\n${printed.slice(errors < 0 ? -3000 : errors)}`,
+    `FAILED the command of ${name} ended with ${ended}, though no test failed:\n${printed.slice(errors < 0 ? -3000 : errors)}`,
   );
 }
 if (existsSync('.output/sweeps-failed.txt')) {
@@ -41,5 +45,5 @@ console.log(
     .map(([time, name]) => `${name} ${time}`)
     .join(', ')}`,
 );
-console.log(`${numPassedTests} passed, ${failed} failed`);
+console.log(`${passed} passed, ${failed} failed`);
 process.exit(failed === 0 ? 0 : 1);

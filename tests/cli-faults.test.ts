@@ -1,4 +1,4 @@
-import { execFileSync, spawn } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import {
   chmodSync,
@@ -16,7 +16,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { getSystemErrorMap } from 'node:util';
 import { strToU8, zipSync, zlibSync } from 'fflate';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { afterAll, describe, expect, test, vi } from 'vitest';
 import { explainReading, explainWriting } from '../src/cli/explain-errno.ts';
 import { VET_USAGE } from '../src/cli/read-vet-options.ts';
 import { runCommand } from '../src/cli/run-command.ts';
@@ -28,7 +28,6 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
 const at = (name: string): string => join(folder, name);
 vi.setConfig({ testTimeout: 60_000 });
-beforeAll(() => execFileSync(process.execPath, [join(root, 'src/tools/bundle-commands.mjs')]));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const group = { name: 'Herons', sequence: null, alsoTaught: ['f', 'sh', 'short-i'], bySight: ['the'] };
@@ -188,7 +187,7 @@ describe('no words', () => {
     );
     expect(csv.code).toBe(1);
     const input = empty.map(([, text], id) => `${JSON.stringify({ id, text })}\n`).join('');
-    const lines = await run('vet', ['--group', 'herons.json', '--jsonl'], { input });
+    const lines = await vet(['--group', 'herons.json', '--jsonl'], { input });
     expect(
       lines.out
         .trimEnd()
@@ -237,11 +236,11 @@ test('texts, pages and groups in files are read alike however they are written',
 describe.each(WRITTEN)('%s on stdin', (_name, write) => {
   test('a text, a page, words and lines are read alike', async () => {
     for (const page of ['the fish', '<!doctype html><p>the fish']) {
-      const { out } = await run('vet', ['--group', 'herons.json', '--json', '-'], { input: write(page) });
+      const { out } = await vet(['--group', 'herons.json', '--json', '-'], { input: write(page) });
       expect(JSON.parse(out).tally).toMatchObject({ running: 2, reach: 100 });
     }
     const lines = '{"id":1,"text":"the fish"}\n{"id":2,"text":"fish"}\n';
-    const answers = await run('vet', ['--group', 'herons.json', '--jsonl'], { input: write(lines) });
+    const answers = await vet(['--group', 'herons.json', '--jsonl'], { input: write(lines) });
     expect(
       answers.out
         .trimEnd()
@@ -376,8 +375,9 @@ function save(name: string, content: string | Buffer): void {
   writeFileSync(at(name), content);
 }
 
-function vet(args: readonly string[]): Promise<Done> {
-  return run('vet', args);
+/** On one thread: each reads the tables for itself. */
+function vet(args: readonly string[], given: Given = {}): Promise<Done> {
+  return run('vet', ['--jobs', '1', ...args], given);
 }
 
 /** The same in the process of the tests: as nobody, in the folder, and what it prints is caught. */
@@ -411,11 +411,14 @@ async function vetHere(args: readonly string[]): Promise<Done> {
   }
 }
 
-async function run(
-  command: string,
-  args: readonly string[],
-  given: { readonly input?: string | Buffer; readonly stdin?: number; readonly stdout?: number } = {},
-): Promise<Done> {
+/** What a command reads, and the files that are its stdin and stdout where they are not caught. */
+interface Given {
+  readonly input?: string | Buffer;
+  readonly stdin?: number;
+  readonly stdout?: number;
+}
+
+async function run(command: string, args: readonly string[], given: Given = {}): Promise<Done> {
   const { INIT_CWD: _, ...env } = process.env;
   const isOurs = command !== 'bash';
   const start = [join(root, `.output/cli/${command}.mjs`)];

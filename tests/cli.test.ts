@@ -1,16 +1,15 @@
-import { execFileSync, spawn } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import type { Report } from '../src/analyze/types.ts';
 
 /** The commands as scripts call them; what they print is a format others rely on. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
-beforeAll(() => execFileSync(process.execPath, [join(root, 'src/tools/bundle-commands.mjs')]));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const story = 'The Marigold is late. “Is it the fog?” said Bram. He had 12 boxes of fish on it.';

@@ -1,11 +1,10 @@
-import { execFileSync, spawnSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 
 /** The command as scripts call it; what it prints is a format others rely on. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-beforeAll(() => execFileSync(process.execPath, [`${root}src/tools/bundle-commands.mjs`]));
 const herons = 'profiles/groups/herons.json';
 const wave = '{"sentence":"It was an enormous wave.","start":10,"end":18}';
 

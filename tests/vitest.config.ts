@@ -22,18 +22,21 @@ const apart = all
     ),
   )
   .map(({ file }) => file);
-/** Of the others, tests that ask the real tables: they run in processes that keep the tables from file to file. */
-const language = all
-  .filter(
-    ({ file, text }) => /(?:load-(?:analyzer|lesson)|check-sheet)\.ts'/.test(text) && !apart.includes(file),
-  )
-  .map(({ file }) => file);
 
 /**
  * The build that tests without a browser see is Chromium's. The path of a browser may be in FIREFOX too, by hand or from
  * `get-browsers.ts`, and Vitest gives the environment to `import.meta.env`.
  */
 const env = { FIREFOX: '' };
+
+/** A teacher's main jobs in the built extension, one file a browser. */
+const journeys = { e2e: 'tests/e2e/eight-jobs.spec.ts', firefox: 'tests/e2e/firefox.spec.ts' } as const;
+/** `npm test` runs them alone in the browsers, `npm run test:browsers` all; where they are done already, all others. */
+function specsOf(browser: keyof typeof journeys, all: string[], not: string[] = []) {
+  const { JOURNEYS } = process.env;
+  if (JOURNEYS === 'only') return { include: [journeys[browser]] };
+  return { include: all, exclude: [...not, ...(JOURNEYS === 'done' ? [journeys[browser]] : [])] };
+}
 
 /** In milliseconds. Whole tables are gone through, which takes some seconds, and minutes on a machine that is busy with much else. */
 const PATIENCE = 240_000;
@@ -47,9 +50,10 @@ const inBrowsers = {
   // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
   retry: 1,
   // Two browsers at once, each for all the files of its worker, which it forgets between them. They come after the tests without one, which use
-  // all of the machine.
+  // all of the machine; Firefox begins as soon as a worker is free.
   isolate: false,
   maxWorkers: 2,
+  sequence: { groupOrder: 1 },
 };
 
 export default defineConfig({
@@ -64,7 +68,7 @@ export default defineConfig({
           env,
           setupFiles: ['tests/speak-english.ts'],
           include: unit,
-          exclude: [...apart, ...language],
+          exclude: apart,
           isolate: false,
           testTimeout: PATIENCE,
         },
@@ -74,19 +78,9 @@ export default defineConfig({
         test: {
           name: 'apart',
           env,
+          globalSetup: 'tests/bundle-commands.ts',
           setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts'],
           include: apart,
-          testTimeout: PATIENCE,
-        },
-      },
-      {
-        extends: true,
-        test: {
-          name: 'language',
-          env,
-          setupFiles: ['tests/speak-english.ts'],
-          include: language,
-          isolate: false,
           testTimeout: PATIENCE,
         },
       },
@@ -109,9 +103,7 @@ export default defineConfig({
         test: {
           name: 'e2e',
           ...inBrowsers,
-          include: ['tests/e2e/*.spec.ts', 'tests/attack/*.spec.ts'],
-          exclude: ['tests/e2e/firefox.spec.ts'],
-          sequence: { groupOrder: 1 },
+          ...specsOf('e2e', ['tests/e2e/*.spec.ts', 'tests/attack/*.spec.ts'], [journeys.firefox]),
         },
       },
       {
@@ -119,7 +111,7 @@ export default defineConfig({
         test: {
           name: 'firefox',
           ...inBrowsers,
-          include: [
+          ...specsOf('firefox', [
             'tests/attack/*.spec.ts',
             ...[
               'bundle',
@@ -139,9 +131,8 @@ export default defineConfig({
               'scope',
               'sweep',
             ].map((name) => `tests/e2e/${name}.spec.ts`),
-          ],
+          ]),
           env: { TEST_BROWSER: 'firefox' },
-          sequence: { groupOrder: 2 },
         },
       },
     ],

@@ -1,5 +1,5 @@
 import type { Browser, BrowserContextOptions } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { runAxe } from './axe-faults.ts';
 import { startPlainBrowser } from './browser.ts';
 import type { CardPage } from './card-page.ts';
@@ -8,9 +8,6 @@ import { openOn, openStory, type Setting, STORY } from './card-story.ts';
 let browser: Browser;
 beforeAll(async () => {
   browser = await startPlainBrowser();
-});
-afterEach(async () => {
-  for (const context of browser.contexts()) await context.close();
 });
 afterAll(() => browser?.close());
 

@@ -42,15 +42,18 @@ export interface CardPage {
 
 let code: Promise<string> | undefined;
 
-/** Fills a page with `html` and starts cards for the elements `<w>` in it. The clock is stopped for the test. */
-export async function openCardPage(page: Page, html: string, options: CardPageOptions): Promise<CardPage> {
+/** Stops the clock of a new page, and gives the code of cards to whatever it shows, and to the frames of its cards. */
+export async function prepareCardPage(page: Page): Promise<void> {
   code ??= bundleCards();
   await page.clock.install({ time: 0 });
   await page.clock.pauseAt(1000);
-  await page.setContent(html);
-  await page.evaluate(await code);
-  // And in the card's frame, when it is there.
   await page.addInitScript(await code);
+  await page.goto('about:blank');
+}
+
+/** Fills a page that was prepared with `html`, and starts cards for the elements `<w>` in it. */
+export async function openCardPage(page: Page, html: string, options: CardPageOptions): Promise<CardPage> {
+  await page.setContent(html);
   await page.evaluate(startInPage, { mode: 'open' as const, ...options });
   const card = page.frameLocator('[popover] iframe').getByRole('dialog', { name: /./ });
   const word = (text: string): Locator => page.locator('w', { hasText: new RegExp(`^${text}$`) }).first();

@@ -1,8 +1,9 @@
-import type { Browser, BrowserContextOptions } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { onTestFailed, onTestFinished } from 'vitest';
 import type { Standing } from '../../src/analyze/types.ts';
 import type { WordExplanation } from '../../src/contract/page-contract.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
-import { type CardPage, type CardPageOptions, openCardPage } from './card-page.ts';
+import { type CardPage, type CardPageOptions, openCardPage, prepareCardPage } from './card-page.ts';
 
 const analyzer = loadAnalyzer();
 /** The words of the story, each with its explanation. */
@@ -22,16 +23,48 @@ export const STORY = `<!doctype html><title>Tarn Quay</title><body style="font: 
 
 export interface Setting extends BrowserContextOptions, Partial<CardPageOptions> {}
 
-/** A page of the story, or of other html, with cards. */
+/** The page of the usual setting serves one test after the other, since a new one takes a second; not two in one test. */
+const usual: { page: Page | null; isTaken: boolean } = { page: null, isTaken: false };
+
+/** A page of the story, or of other html, with cards, until the test ends. */
 export async function openStory(
   browser: Browser,
   html = STORY,
   { swaps, mode, rest, ...setting }: Setting = {},
 ): Promise<CardPage> {
-  const context = await browser.newContext({ viewport: { width: 800, height: 900 }, ...setting });
+  const isUsual = Object.keys(setting).length === 0 && !usual.isTaken;
+  const page = isUsual ? await takeUsualPage(browser) : await newPage(browser, setting);
+  if (!isUsual) onTestFinished(() => page.context().close());
   const given = { swaps, mode, rest };
   const options = Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
-  return openCardPage(await context.newPage(), html, { words, ...options });
+  return openCardPage(page, html, { words, ...options });
+}
+
+async function newPage(browser: Browser, setting: BrowserContextOptions): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 800, height: 900 }, ...setting });
+  const page = await context.newPage();
+  await prepareCardPage(page);
+  return page;
+}
+
+async function takeUsualPage(browser: Browser): Promise<Page> {
+  usual.isTaken = true;
+  const page = usual.page ?? (await newPage(browser, {}));
+  usual.page = page;
+  page.once('close', () => {
+    if (usual.page === page) usual.page = null;
+  });
+  // Nothing that a failed test has left behind comes into the next.
+  onTestFailed(() => page.context().close());
+  onTestFinished(() => {
+    usual.isTaken = false;
+  });
+  // Whatever was held down or pointed at.
+  await page.keyboard.up('Alt');
+  await page.mouse.up();
+  await page.goto('about:blank');
+  await page.mouse.move(0, 0);
+  return page;
 }
 
 /** Alt+click on a word, and its card. */

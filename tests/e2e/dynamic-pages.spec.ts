@@ -1,17 +1,16 @@
-import type { BrowserContext } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
-let context: BrowserContext;
+/** One tab shows one page after the other: a new one takes a second. */
+let tab: Page;
 beforeAll(async () => {
   const browser = await startPlainBrowser();
-  context = await browser.newContext();
+  tab = await browser.newPage();
 });
-afterEach(async () => {
-  for (const page of context.pages()) await page.close();
-});
-afterAll(() => context?.browser()?.close());
+beforeEach(() => tab.goto('about:blank'));
+afterAll(() => tab?.context().browser()?.close());
 
 /** Ways in which pages show and hide text: what they have, what they do, and the words that are marked then. */
 const ways: readonly (readonly [way: string, body: string, how: () => void, marked: string])[] = [
@@ -135,7 +134,7 @@ function addSlots(): void {
 }
 
 test.each(ways)('text is followed: %s', async (_way, body, how, marked) => {
-  const at = await openOverlayPage(await context.newPage(), `<!doctype html><body>${body}`, addSlots);
+  const at = await openOverlayPage(tab, `<!doctype html><body>${body}`, addSlots);
   await at.page.evaluate(how);
   await expect.poll(at.marked, { timeout: 8000 }).toBe(marked);
 });

@@ -5,12 +5,15 @@ import { startPlainBrowser } from './browser.ts';
 import { type OverlayPage, openOverlayPage } from './overlay-page.ts';
 
 let context: BrowserContext;
+/** One tab shows one page after the other, since a new one takes a second; tests that change more than its page have their own. */
+let tab: Page;
 beforeAll(async () => {
   const browser = await startPlainBrowser();
   context = await browser.newContext({ viewport: { width: 600, height: 200 } });
+  tab = await context.newPage();
 });
 afterEach(async () => {
-  for (const page of context.pages()) await page.close();
+  for (const page of context.pages()) if (page !== tab) await page.close();
 });
 afterAll(() => context?.browser()?.close());
 
@@ -38,15 +41,15 @@ type Standing = 'beyond' | 'soon' | 'fresh' | 'unsure';
 /**
  * A page with one word, marked as asked. Without descenders, so that below the letters there is the underline alone. The
  * word comes after black words on white, which are marked too, in the
- * same font: Chromium then tends to take one colour for both. In a tab of its own unless one is given.
+ * same font: Chromium then tends to take one colour for both. In the one tab unless another is given.
  */
-async function marked(style: string, standing: Standing, on?: Page): Promise<OverlayPage> {
+async function marked(style: string, standing: Standing, on = tab): Promise<OverlayPage> {
   const html = `<!doctype html><style>html{background:${style.includes('background') ? '#fff' : '#101418'}}
     body{margin:0;font:700 48px/2 sans-serif}p{margin:0;padding:20px}</style>
     <header style="position:absolute;right:0;background:#fff;color:#000">calm</header><main style="${style}"><p>mnmnm`;
   // Another document: of this one the marks would stay.
-  await on?.goto('about:blank');
-  return openOverlayPage(on ?? (await context.newPage()), html, undefined, 'page', standing);
+  await on.goto('about:blank');
+  return openOverlayPage(on, html, undefined, 'page', standing);
 }
 
 type Colour = readonly [number, number, number];
@@ -114,10 +117,10 @@ describe('contrast, measured in pictures', () => {
   test.each(SCHEMES)('%s', async (_name, style) => {
     const plain = await marked(style, 'beyond');
     await plain.stop();
-    const own = await colours(plain.page);
+    const own = await colours(tab);
     const before = contrast(own.letters, own.ground);
     for (const standing of ['beyond', 'fresh', 'unsure'] as const) {
-      const at = await marked(style, standing, plain.page);
+      const at = await marked(style, standing);
       const { ground, letters, line, below } = await colours(at.page);
       // WCAG 2.2, 1.4.3: text 4.5:1; where the page gives less, none may be lost, but for the rounding of colours.
       expect(contrast(letters, ground), `${standing}: text`).toBeGreaterThanOrEqual(
@@ -220,9 +223,9 @@ describe('letters that are not painted with the colour of their text', () => {
   test.each(INKS)('%s: are still there, with their line', async (_name, style) => {
     const plain = await marked(style, 'beyond');
     await plain.stop();
-    const own = await colours(plain.page);
+    const own = await colours(tab);
     for (const standing of ['beyond', 'fresh', 'unsure'] as const) {
-      const at = await marked(style, standing, plain.page);
+      const at = await marked(style, standing);
       const { ground, letters, line, below } = await colours(at.page);
       expect(contrast(letters, ground), `${standing}: text`).toBeGreaterThanOrEqual(
         Math.min(4.5, contrast(own.letters, own.ground) * 0.9),
@@ -312,17 +315,17 @@ describe('marks are told apart', () => {
   test('by readers with any kind of colour sight, on light and dark pages', async () => {
     for (const style of ['background:#fff;color:#222', 'background:#14181c;color:#e8e8e8']) {
       const pictures = new Map(VISIONS.map((type) => [type, [] as Buffer[]]));
-      const tab = await context.newPage();
-      const session = await context.newCDPSession(tab);
+      const own = await context.newPage();
+      const session = await context.newCDPSession(own);
       for (const standing of standings) {
-        await marked(style, standing, tab);
+        await marked(style, standing, own);
         for (const [type, taken] of pictures) {
           await session.send('Emulation.setEmulatedVisionDeficiency', { type });
-          taken.push(await tab.screenshot({ clip }));
+          taken.push(await own.screenshot({ clip }));
         }
       }
       for (const [type, taken] of pictures)
-        for (const [n, difference] of (await differences(tab, taken)).entries())
+        for (const [n, difference] of (await differences(own, taken)).entries())
           expect(difference, `${type}: ${pairs[n]!.map((of) => standings[of]).join(', ')}`).toBeGreaterThan(
             0.5,
           );
@@ -331,15 +334,16 @@ describe('marks are told apart', () => {
 
   test('with forced colours, where text stays readable', async () => {
     const pictures: Buffer[] = [];
-    let page: Page | undefined;
+    const page = await context.newPage();
     for (const standing of standings) {
-      ({ page } = await marked('background:#fff;color:#222', standing));
+      await page.emulateMedia({ forcedColors: 'none' });
+      await marked('background:#fff;color:#222', standing, page);
       await page.emulateMedia({ forcedColors: 'active' });
       const { ground, letters } = await colours(page);
       expect(contrast(letters, ground)).toBeGreaterThanOrEqual(4.5);
       pictures.push(await page.screenshot({ clip }));
     }
-    for (const difference of await differences(page!, pictures)) expect(difference).toBeGreaterThan(0.5);
+    for (const difference of await differences(page, pictures)) expect(difference).toBeGreaterThan(0.5);
   });
 
   test('by underlines alone when that is chosen, and as before when it is not', async () => {

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import type { BrowserContext } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { splitKey } from '../../src/analyze/index.ts';
 import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
@@ -14,12 +14,17 @@ const FOLDER = new URL('../pages/kinds/', import.meta.url);
 const kinds = readdirSync(FOLDER).flatMap((file) => /^(.*)\.html$/.exec(file)?.[1] ?? []);
 
 let context: BrowserContext;
+/** Two pages show one kind after the other, with the overlay and without it: new ones take a second. */
+let read: Page;
+let clean: Page;
 beforeAll(async () => {
   const browser = await startPlainBrowser();
   context = await browser.newContext({ viewport: { width: 1200, height: 2000 } });
+  [read, clean] = [await context.newPage(), await context.newPage()];
 });
-afterEach(async () => {
-  for (const page of context.pages()) await page.close();
+beforeEach(async () => {
+  for (const page of [clean, read]) await page.goto('about:blank');
+  await read.bringToFront();
 });
 afterAll(() => context?.browser()?.close());
 
@@ -38,12 +43,11 @@ describe('words of a page', () => {
     const expected = readFileSync(words, 'utf8');
     const [first, later] = expected.split('after the change\n').map(wordsOf);
 
-    const clean = await context.newPage();
     await clean.setContent(html);
     const source = () => document.documentElement.outerHTML;
     const untouched = await clean.evaluate(source);
 
-    const at = await openOverlayPage(await context.newPage(), html);
+    const at = await openOverlayPage(read, html);
     await expectWords(first!);
     expect(await at.page.evaluate(source)).toBe(untouched);
     if (later) {

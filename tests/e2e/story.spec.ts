@@ -1,18 +1,22 @@
-import type { BrowserContext } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { TRIM_RULES } from '../../src/overlay/trim-story.ts';
 import { startPlainBrowser } from './browser.ts';
-import { openOverlayPage } from './overlay-page.ts';
+import { type OverlayPage, openOverlayPage } from './overlay-page.ts';
 
-let context: BrowserContext;
+/** One tab shows one story after the other: a new one takes a second. */
+let tab: Page;
 beforeAll(async () => {
   const browser = await startPlainBrowser();
-  context = await browser.newContext();
+  tab = await browser.newPage();
 });
-afterEach(async () => {
-  for (const page of context.pages()) await page.close();
-});
-afterAll(() => context?.browser()?.close());
+afterAll(() => tab?.context().browser()?.close());
+
+/** Reads a page as the extension does where nothing is said about the part to read. */
+async function open(html: string): Promise<OverlayPage> {
+  await tab.goto('about:blank');
+  return openOverlayPage(tab, html, undefined, null);
+}
 
 /** Parts that are put into the story: over its headline, under it, between two paragraphs, and at its end. */
 interface Parts {
@@ -33,7 +37,7 @@ const news = ({ above = '', under = '', within = '', below = '' }: Parts): strin
 
 /** All words of the story, and whether it was one. */
 async function read(parts: Parts): Promise<string[]> {
-  const at = await openOverlayPage(await context.newPage(), news(parts), undefined, null);
+  const at = await open(news(parts));
   expect(await at.page.evaluate(() => wordreachTest.overlay.words().scope)).toBe('story');
   const words = (await at.keys())
     .toLowerCase()
@@ -206,7 +210,7 @@ describe('a line of the story', () => {
       <p>After a long time one claw came out, then the next. The crab looked up at her, and she looked at the crab.</p>
       <p>Then a wave came in, and when it had gone there was no crab and no claw at all.</p></article>
       <footer>Printed on the quay.</footer>`;
-    const at = await openOverlayPage(await context.newPage(), page, undefined, null);
+    const at = await open(page);
     expect(await at.page.evaluate(() => wordreachTest.overlay.words().scope)).toBe('story');
     expect(await at.keys()).not.toMatch(/gossip|printed/);
     expect(await at.keys()).toContain('claw');

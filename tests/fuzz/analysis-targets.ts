@@ -69,10 +69,7 @@ export function analysisTargets(analyzer: Analyzer): readonly FuzzTarget[] {
     }),
     target({
       name: 'sequence importer',
-      input: fc.oneof(
-        nastyText,
-        mutateText(fc.constantFrom(...readTexts('sequences', '.txt')).map((list) => list.slice(0, 1500))),
-      ),
+      input: fc.oneof(nastyText, mutateText(pieceOf(readTexts('sequences', '.txt')))),
       share: 6,
       check: (input) => {
         const imported = importSequence(input);
@@ -86,6 +83,15 @@ export function analysisTargets(analyzer: Analyzer): readonly FuzzTarget[] {
       },
     }),
   ];
+}
+
+/** Some lines of one of the texts, as often from its first on as from any other. */
+function pieceOf(texts: readonly string[]): fc.Arbitrary<string> {
+  const place = fc.oneof(fc.constant(0), fc.double({ min: 0, max: 1, noNaN: true }));
+  return fc.tuple(fc.constantFrom(...texts), place).map(([text, from]) => {
+    const start = text.lastIndexOf('\n', Math.floor(from * text.length)) + 1;
+    return text.slice(start, start + 500);
+  });
 }
 
 function expectInOrder(tokens: readonly Token[], text: string): void {

@@ -20,6 +20,28 @@ export const sequences: readonly Sequence[] = readdirSync(new URL('profiles/sequ
   parseSequence(JSON.parse(readFileSync(new URL(`profiles/sequences/${file}`, root), 'utf8'))),
 );
 
+/** So many groups are kept with what they know: a file goes through twenty or so, and the next through the same ones. */
+const MOST_KEPT = 30;
+const kept = new Map<string, Pick<LessonInput, 'judge' | 'known'>>();
+
+/** What a group knows of the whole bank, which takes longer to find than a lesson to make. */
+function knownOf(group: Group, sequence: Sequence | undefined): Pick<LessonInput, 'judge' | 'known'> {
+  const key = JSON.stringify([sequence?.id, { ...group, accent: group.accent ?? 'american' }]);
+  let found = kept.get(key);
+  if (!found) {
+    const judge = createJudge(analyzer, compileGroup(group, sequence ?? null));
+    found = { judge, known: knownTo(judge) };
+  }
+  kept.delete(key);
+  kept.set(key, found);
+  if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value!);
+  return found;
+}
+
+/** Steps of a sequence that tests of some steps go through, so that they share what a group knows there: every eighth. */
+export const someSteps = ({ steps }: Sequence): number[] =>
+  steps.map((_, i) => i + 1).filter((step) => step % 8 === 0);
+
 /** What a lesson is made from, for a group at a step of a starter sequence, in its accent; a group may be given in part. */
 export function lessonInput(
   sequenceId: string,
@@ -40,8 +62,7 @@ export function lessonInput(
     ...(sequence?.accent ? { accent: sequence.accent } : {}),
     ...more,
   };
-  const judge = createJudge(analyzer, compileGroup(group, sequence));
-  const known = knownTo(judge);
+  const { judge, known } = knownOf(group, sequence);
   const focus = findFocus(group, sequence, known.knows);
   return {
     group,

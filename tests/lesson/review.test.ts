@@ -4,10 +4,7 @@ import type { PatternId } from '../../src/analyze/types.ts';
 import { isPlainBase } from '../../src/lesson/plain-words.ts';
 import { correspondences } from '../../src/lesson/review/correspondences.ts';
 import { publishedShares } from '../../src/lesson/review/published-shares.ts';
-import { review } from '../../src/lesson/review/review.ts';
 import { waysToSpell } from '../../src/lesson/review/ways-to-spell.ts';
-import { soundName } from '../../src/marks/sound-names.ts';
-import { makeOf } from './check-sheet.ts';
 import { lessonInput, sequences } from './load-lesson.ts';
 
 const all = lessonInput('steady-steps', sequences.find(({ id }) => id === 'steady-steps')!.steps.length, {
@@ -111,24 +108,3 @@ test('an example is a base word in which the letters say this sound and nothing 
   }
   expect(looked).toBeGreaterThan(2000);
 });
-
-test('the word of a card is no form of another and has the card’s letters and sound', () => {
-  let looked = 0;
-  for (const { id, steps } of sequences) {
-    for (let step = 3; step <= steps.length; step += 7) {
-      const input = lessonInput(id, step);
-      const cards = makeOf(review, input, step, { count: '20' }).blocks.find(
-        (block) => block.id === 'letters',
-      )!;
-      for (const [letters, word, sound] of cards.rows) {
-        if (word === '') continue;
-        looked++;
-        const { units, affixes } = input.known.find(word!)!.reading;
-        const said = units.filter((unit) => unit.letters === letters).map((unit) => soundName(unit.sound));
-        expect(said, `${id} ${step} ${letters} ${word}`).toContain(sound);
-        expect(affixes, `${id} ${step} ${letters} ${word}`).toEqual([]);
-      }
-    }
-  }
-  expect(looked).toBeGreaterThan(300);
-}, 120_000);

@@ -11,8 +11,8 @@ import { phraseClasses, wordClasses } from '../../src/lesson/sentences/vocabular
 import written from '../../src/lesson/sentences/written-sentences.json' with { type: 'json' };
 import { shortForms } from '../../src/lesson/word-lists/listed-words.ts';
 import { inVariety } from '../../src/variety/index.ts';
-import { makeOf, steps, storm, unreadable } from './check-sheet.ts';
-import { lessonInput } from './load-lesson.ts';
+import { makeOf, storm, unreadable } from './check-sheet.ts';
+import { lessonInput, sequences, someSteps } from './load-lesson.ts';
 
 /** Left out as words of their own, harmless as half of another: landlord. */
 const PLAIN = new Set(['lord']);
@@ -28,8 +28,10 @@ const banned = new Set(
   ].filter((word) => word.length > 2 && !spellings.has(word) && !PLAIN.has(word)),
 );
 
-/** Twenty steps from all three sequences. */
-const twenty = steps.filter((_, i) => i % 9 === 4);
+/** Some twenty steps from all three sequences. */
+const twenty = sequences.flatMap((sequence) =>
+  someSteps(sequence).map((step) => ({ id: sequence.id, step })),
+);
 
 interface Item {
   readonly from: string;
@@ -99,7 +101,7 @@ test('two thousand items from twenty steps are fit for a class', { timeout: 240_
       const from = `${maker.id} at ${id} ${step}`;
       for (const seed of [step, step + 500]) {
         const part = makeOf(maker, input, seed);
-        expect(makeOf(maker, input, seed), from).toEqual(part);
+        if (seed === step) expect(makeOf(maker, input, seed), from).toEqual(part);
         expect(unreadable(part, input), from).toEqual([]);
         items.push(...itemsOf(from, part, () => true));
         for (const { block, head, text } of itemsOf(

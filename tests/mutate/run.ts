@@ -160,7 +160,7 @@ function run(tests: readonly string[], project: string): string | null {
       ...['vitest', 'run', '--config', 'tests/vitest.config.ts', '--bail', '1', '--retry', '0'],
       ...(project
         ? ['--project', project]
-        : ['unit', 'apart', 'language', 'views'].flatMap((name) => ['--project', name])),
+        : ['unit', 'apart', 'views'].flatMap((name) => ['--project', name])),
       ...['--reporter=json', `--outputFile.json=${report}`],
       ...tests,
     ],
