@@ -59,6 +59,12 @@ export const saidNotations: readonly NotationRule[] = [
     applies: unitFamilies,
   },
   {
+    name: 'word families of one short vowel',
+    example: 'short a word families -at, -ap',
+    counterExample: 'short a words -ed, -ing',
+    applies: shortFamilies,
+  },
+  {
     name: 'a part of a word that is named behind it',
     example: '-an as a suffix',
     counterExample: '-an words',
@@ -402,6 +408,28 @@ function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
   }
   const [unit, ...others] = list.given;
   return { taken: end - i, given: [{ ...unit!, start: lexemes[i]!.start }, ...others] };
+}
+
+/** "short a word families (-at, -an)", "short i families: -it and -ip": what they teach is the vowel. */
+function shortFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const vowel = wordAt(lexemes, i + 1);
+  if (wordAt(lexemes, i) !== 'short' || !/^[aeiou]$/.test(vowel)) return null;
+  let at = i + 2;
+  while (/^(?:vowel|cvc|word)$/.test(wordAt(lexemes, at))) at += 1;
+  if (!/^(?:famil(?:y|ies)|rimes?|chunks?|rhymes?)$/.test(wordAt(lexemes, at))) return null;
+  at += 1;
+  const opens = lexemes[at]?.kind === 'open';
+  if (opens || lexemes[at]?.kind === 'is') at += 1;
+  const ending = new RegExp(`^${vowel}[bdgmnptx]$`);
+  let end = 0;
+  for (; at < lexemes.length; at++) {
+    if (ending.test(wordAt(lexemes, at))) end = at + 1;
+    else if (!divides(lexemes[at])) break;
+  }
+  if (end === 0 || lexemes[end]?.kind === 'word') return null;
+  if (opens && lexemes[end]?.kind === 'close') end += 1;
+  const ids = [`short-${vowel}`];
+  return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
 }
 
 /** Endings from a place on, each with a row of its own; null where none stands there, or one has no row. */

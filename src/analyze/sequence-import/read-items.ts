@@ -15,8 +15,10 @@ import {
   deniesTeaching,
   goesOver,
   isLegend,
+  isPreparation,
   isRestWeek,
   isSignature,
+  mayPrepare,
   saysNothingAtAll,
   saysNothingNew,
 } from './rest-weeks.ts';
@@ -71,6 +73,7 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
     if (clause.words !== undefined) return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
     if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
     if (clause.kind === 'by-sight') return sightItems(clause.text);
+    if (isPreparation(clause.text)) return [item(clause.text, 'ignored')];
     // "sight words as they come up" is no list.
     if (listsWords(clause.text))
       return [
@@ -84,7 +87,8 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       return [item(clause.text, 'ignored')];
     const evident = shown.length > 0 && own.examples.length === 0 ? { ...own, examples: shown } : own;
     const near = listed(clause.text) ? { ...evident, headings: [contracted!, ...evident.headings] } : evident;
-    return clause.prose === true ? guesses(readPatterns(clause.text, near)) : readPatterns(clause.text, near);
+    const read = withoutWords(readPatterns(clause.text, near), clause.text);
+    return clause.prose === true || mayPrepare(clause.text) ? guesses(read) : read;
   });
   const read =
     /\b(?:will be|only(?! ha[sdv])|just|first|starting)\b/i.test(text) ||
@@ -96,6 +100,18 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   return none
     ? read.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
     : read;
+}
+
+/** Words behind a dash: "- scrap, split, strum". */
+const dashed = /\s[-–—]\s+[a-z']{3,20}(?:,\s+[a-z']{3,20}){1,20}$/;
+
+/** "/k/ at the start - kid, kit, cot": of several words behind a dash those that nothing is known of are examples. */
+function withoutWords(items: readonly ReadItem[], text: string): readonly ReadItem[] {
+  if (text.length > LONGEST_SHOWN || !dashed.test(text)) return items;
+  return items.map(
+    (one): ReadItem =>
+      one.status === 'unknown' && /^[a-z']{3,20}$/.test(one.text) ? { ...one, status: 'ignored' } : one,
+  );
 }
 
 const withExample = /(?<![\p{L}\p{N}'’-])(\p{L}{1,4})\s*(?:[([]|as in\b|like\b)\s*\p{L}/giu;
@@ -429,7 +445,9 @@ function listsWords(text: string): boolean {
         .replace(/^\(|\)$/g, ''),
     ];
     const [name] = ends.filter(
-      (end, i) => findColumnKind(end) === 'by-sight' && (i === 0 || words.length <= LONGEST_BEFORE_NAME),
+      (end, i) =>
+        findColumnKind(end) === 'by-sight' &&
+        (i === 0 || (words.length <= LONGEST_BEFORE_NAME && !(/wall/i.test(end) && !/[,(]/.test(text)))),
     );
     // "irregular" or "tricky" alone may begin a sentence.
     if (name !== undefined && (/[ -]/.test(name) || /^(hfw?|cew)s?$/i.test(name))) return true;

@@ -34,6 +34,8 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       break;
     case 'every':
       if (reader.last !== undefined) reader.last.every = Number(lexeme.text) || Number.POSITIVE_INFINITY;
+      // "silent e with long u, both sounds": all that was meant.
+      else if (reader.chunk !== null && reader.chunk.known > 0) reader.touch();
       else reader.wait(lexeme);
       break;
     case 'meant':

@@ -278,6 +278,9 @@ function shownBy({ spelled, beside, others, left }: Known): readonly PatternId[]
   const all = weakEnd.length > 0 ? weakEnd : left.filter((id) => shown.has(id));
   // "er, ir, ur" beside faster: its ending is not what the list is about.
   const stems = all.filter((id) => !isSuffix(id));
+  // "-s" beside maps and dishes: -es is what another cell says of dishes.
+  if (examples.length === 0 && spelling.letters === 's' && all.includes('suffix-s'))
+    return all.filter((id) => id !== 'suffix-es');
   return examples.length === 0 && spelling.sure && stems.length > 0 ? stems : all;
 }
 

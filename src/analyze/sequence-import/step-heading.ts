@@ -107,7 +107,9 @@ export function readStepHeading(line: string): StepHeading | null {
     // "May we", "Group a few": a name goes on with a sign, or is all there is.
     // "March brings wind" is a sentence like any other.
     const says = found === counted ? (sentence.exec(after)?.[0] ?? '') : '';
-    if (says === '' && !/^\s*(?:$|[:.,;–—(|/·-])/.test(after) && !/\d$/.test(found[0])) break;
+    // "Kindergarten Unit 2", "Fall Week 3"
+    const counts = /\d$/.test(found[0]) || numbered.test(after.trimStart());
+    if (says === '' && !counts && !/^\s*(?:$|[:.,;–—(|/·-])/.test(after)) break;
     kind = unitOf(found.groups!.kind!);
     rest = after.slice(says.length).replace(/^(?:[\s:.,;–—|·•»→]|>>|[=-]>|-{1,3}(?=\s|$))+/, '');
     if (says !== '') break;
