@@ -410,26 +410,52 @@ function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
   return { taken: end - i, given: [{ ...unit!, start: lexemes[i]!.start }, ...others] };
 }
 
-/** "short a word families (-at, -an)", "short i families: -it and -ip": what they teach is the vowel. */
+/** "short a word families (-at, -an)", "-ap, -at families": what endings of one vowel teach is the vowel; where it is not named, that is a guess. */
 function shortFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const vowel = wordAt(lexemes, i + 1);
-  if (wordAt(lexemes, i) !== 'short' || !/^[aeiou]$/.test(vowel)) return null;
-  let at = i + 2;
+  const vowel = wordAt(lexemes, i) === 'short' ? wordAt(lexemes, i + 1) : '';
+  const named = /^[aeiou]$/.test(vowel);
+  if (!named && (i > 0 || vowel !== '')) return null;
+  let at = named ? i + 2 : i;
   while (/^(?:vowel|cvc|word)$/.test(wordAt(lexemes, at))) at += 1;
-  if (!/^(?:famil(?:y|ies)|rimes?|chunks?|rhymes?)$/.test(wordAt(lexemes, at))) return null;
-  at += 1;
-  const opens = lexemes[at]?.kind === 'open';
-  if (opens || lexemes[at]?.kind === 'is') at += 1;
-  const ending = new RegExp(`^${vowel}[bdgmnptx]$`);
-  let end = 0;
-  for (; at < lexemes.length; at++) {
-    if (ending.test(wordAt(lexemes, at))) end = at + 1;
-    else if (!divides(lexemes[at])) break;
+  const first = families.test(wordAt(lexemes, at)) || /^(?:chunks?|rhymes?)$/.test(wordAt(lexemes, at));
+  if (first) at += 1;
+  else if (named || at > i) return null;
+  const opens = first && lexemes[at]?.kind === 'open';
+  if (opens || (first && lexemes[at]?.kind === 'is')) at += 1;
+  const list = endingsOfVowel(lexemes, at, vowel);
+  if (list === null) return null;
+  let { end } = list;
+  if (!first) {
+    if (wordAt(lexemes, end) === 'word') end += 1;
+    if (!families.test(wordAt(lexemes, end))) return null;
+    end += 1;
   }
-  if (end === 0 || lexemes[end]?.kind === 'word') return null;
+  if (lexemes[end]?.kind === 'word') return null;
   if (opens && lexemes[end]?.kind === 'close') end += 1;
-  const ids = [`short-${vowel}`];
-  return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
+  const ids = [`short-${list.vowel}`];
+  const whole = { ...lexemes[i]!, end: lexemes[end - 1]!.end };
+  return { taken: end - i, given: [{ ...whole, kind: 'meant', ids, ...(named ? {} : { open: true }) }] };
+}
+
+/** Endings of one vowel and a consonant from a place on; null where there is none, or each is a unit with a row of its own. */
+function endingsOfVowel(
+  lexemes: readonly Lexeme[],
+  from: number,
+  named: string,
+): { readonly vowel: string; readonly end: number } | null {
+  let vowel = named;
+  let end = 0;
+  let others = named === '' ? 0 : 1;
+  for (let at = from; at < lexemes.length; at++) {
+    const { text, mark } = lexemes[at]!;
+    if (end > 0 && divides(lexemes[at])) continue;
+    const [, own = ''] = /^([aeiou])[bdgmnptx]$/.exec(mark === 'prefix' ? '' : wordAt(lexemes, at)) ?? [];
+    if (own === '' || (vowel !== '' && own !== vowel) || (named === '' && mark === 'none')) break;
+    vowel = own;
+    if (!units.has(text)) others += 1;
+    end = at + 1;
+  }
+  return end > 0 && others > 0 ? { vowel, end } : null;
 }
 
 /** Endings from a place on, each with a row of its own; null where none stands there, or one has no row. */

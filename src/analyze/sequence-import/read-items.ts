@@ -17,6 +17,7 @@ import {
   isLegend,
   isPreparation,
   isRestWeek,
+  isReviewWeek,
   isSignature,
   mayPrepare,
   saysNothingAtAll,
@@ -51,6 +52,8 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       piece.words ? [bySightItem(piece.text, 'matched')] : readItems(trimEdges(piece.text), kind, others),
     );
   }
+  if (kind !== 'by-sight' && beside.first !== true && isReviewWeek(text))
+    return [item(text.trim(), 'ignored')];
   const clauses = cutClauses(text, onlyAffixes.test(text) ? 'patterns' : kind);
   const apart = shownApart(clauses.map((clause) => clause.text));
   const contracted =
@@ -480,7 +483,7 @@ function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
 
 /** "Memory words: none", "no new words": a list without any. */
 const noWords =
-  /^(?:[^:]{1,40}:\s*)?(?:(?:sight|high[- ]frequency) words? (?:checks?|reviews?|tests?|quiz(?:zes)?|games?|assessment)|pages? \d.*|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
+  /^(?:[^:]{1,40}:\s*)?(?:(?:sight|high[- ]frequency) words? (?:checks?|reviews?|tests?|quiz(?:zes)?|games?|assessment)|pages? \d.*|all (?:the |these |of the )?(?:sight )?words? (?:to date|so far|above|again|taught.*|from .*)|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
 
 function item(text: string, status: ImportedItem['status']): ReadItem {
   return { text, status, patterns: [], bySight: [], headings: [], named: false };

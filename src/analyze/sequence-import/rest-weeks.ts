@@ -76,7 +76,9 @@ const goneOver: readonly RegExp[] = [
   // "Watch tr and dr in spelling"
   /^(?:watch|beware|careful)\b/i,
   /^(?:(?:upper|lower) ?case |capital )?letter[- ]?nam(?:es|ing)$/i,
-  /^(?:skip|off|none)$/i,
+  /^(?:skip|off|none|mixed(?: (?:practi[cs]e|review|together|up))?)$/i,
+  // "Short vowels, silent e and the first vowel teams from Grade 1"
+  /^(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add)\b).*\bfrom (?:(?:grade|gr|year|yr)\.? ?\d|kindergarten|first grade|last (?:year|grade|term|month|week))$/i,
   /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i,
   /^(?:all|everything|all of)\b.*\b(?:above|so far|again|before|to date|taught|learn(?:ed|t))$/i,
   /^(?:no school\b|(?:baseline|pre-?test|post-?test|screen(?:er|ing)?|diagnostics?|benchmark|survey)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b))/i,
@@ -121,6 +123,13 @@ export function isPreparation(text: string): boolean {
 /** Whether it says what things are shown that have something taught in their names: "Introduce silent e sorts". */
 export function mayPrepare(text: string): boolean {
   return text.length <= LONGEST_LEGEND && showing.test(text);
+}
+
+/** Whether a clause begins with the name of such a week: "Review week, catch up on sight words"; not "Review week, then sh". */
+export function isReviewWeek(text: string): boolean {
+  return /^(?:review|catch-? ?up|flex|buffer|make-?up|assessment) (?:week|day)s?\b(?!.*(?:[:;(\d]|\b(?:then|new|plus|introduce|teach|begin|start|add|adds)\b)).*$/i.test(
+    text.trim(),
+  );
 }
 
 /** Signs and type that a plan may explain. */
