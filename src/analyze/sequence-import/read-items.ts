@@ -382,7 +382,11 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const known = said.map(needsOf).filter((needs) => needs.size > 0);
   if (known.length === 0) return { ids, sure, confirmed: false };
   const possible = new Set([...ids, ...phrases.flatMap(({ within }) => [...(within ?? [])])]);
-  const needed = [...possible].filter((id) => known.some((needs) => needs.has(id)));
+  // "CVC words (map, sit)" are about their vowels.
+  const vowels = ids.length > 0 && ids.every((id) => id.startsWith('short-'));
+  const needed = [...possible].filter(
+    (id) => known.some((needs) => needs.has(id)) && (!vowels || !/^(?:[b-df-hj-np-tv-z]|qu)$/.test(id)),
+  );
   // "irregular plurals (men, feet)": examples of something else.
   if (needed.length === 0 && known.length > 1) return { ids: [], sure: false, confirmed: false };
   // "open: go, me, hi": of the vowels those that are shown.
