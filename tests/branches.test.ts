@@ -11,8 +11,6 @@ const MOST = 15;
 const KNOWN: Readonly<Record<string, number>> = {
   'src/analyze/alignment/align.ts alignWord': 19,
   'src/analyze/alignment/align.ts follow': 22,
-  'src/analyze/sequence-import/clause-reader.ts readHeading': 49,
-  'src/analyze/sequence-import/clause-reader.ts readSpelling': 44,
   'src/analyze/sequence-import/cut-clauses.ts dividers': 27,
   'src/analyze/sequence-import/example-rules.ts applies': 30,
   'src/analyze/sequence-import/notation-changes.ts changeOfBase': 24,
@@ -26,7 +24,6 @@ const KNOWN: Readonly<Record<string, number>> = {
   'src/analyze/sequence-import/notation-word-parts.ts contractionKinds': 19,
   'src/analyze/sequence-import/notation-word-parts.ts rimeList': 20,
   'src/analyze/sequence-import/notation-word-parts.ts rootsByName': 34,
-  'src/analyze/sequence-import/read-items.ts ': 17,
   'src/analyze/sequence-import/read-items.ts chunkItem': 23,
   'src/analyze/sequence-import/read-items.ts ofPhrases': 25,
   'src/analyze/sequence-import/read-list.ts ': 21,

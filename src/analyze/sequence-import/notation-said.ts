@@ -410,31 +410,49 @@ function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
   return { taken: end - i, given: [{ ...unit!, start: lexemes[i]!.start }, ...others] };
 }
 
-/** "short a word families (-at, -an)", "-ap, -at families": what endings of one vowel teach is the vowel; where it is not named, that is a guess. */
+/** What endings of one vowel teach is the vowel; where it is not named, that is a guess. */
 function shortFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const vowel = wordAt(lexemes, i) === 'short' ? wordAt(lexemes, i + 1) : '';
-  const named = /^[aeiou]$/.test(vowel);
-  if (!named && (i > 0 || vowel !== '')) return null;
-  let at = named ? i + 2 : i;
+  return familiesNamedFirst(lexemes, i) ?? familiesNamedBehind(lexemes, i);
+}
+
+/** "short a word families (-at, -an)", "word families -ap, -at" */
+function familiesNamedFirst(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const short = wordAt(lexemes, i) === 'short';
+  const named = short ? wordAt(lexemes, i + 1) : '';
+  if (short ? !/^[aeiou]$/.test(named) : i > 0) return null;
+  let at = short ? i + 2 : i;
   while (/^(?:vowel|cvc|word)$/.test(wordAt(lexemes, at))) at += 1;
-  const first = families.test(wordAt(lexemes, at)) || /^(?:chunks?|rhymes?)$/.test(wordAt(lexemes, at));
-  if (first) at += 1;
-  else if (named || at > i) return null;
-  const opens = first && lexemes[at]?.kind === 'open';
-  if (opens || (first && lexemes[at]?.kind === 'is')) at += 1;
-  const list = endingsOfVowel(lexemes, at, vowel);
+  if (!/^(?:famil(?:y|ies)|rimes?|chunks?|rhymes?)$/.test(wordAt(lexemes, at))) return null;
+  const sign = lexemes[at + 1]?.kind;
+  const list = endingsOfVowel(lexemes, /^(?:open|is)$/.test(sign ?? '') ? at + 2 : at + 1, named);
+  if (list === null || lexemes[list.end]?.kind === 'word') return null;
+  const closes = sign === 'open' && lexemes[list.end]?.kind === 'close';
+  return vowelMeant(lexemes, i, closes ? list.end + 1 : list.end, list.vowel, short);
+}
+
+/** "-ap, -at word families" */
+function familiesNamedBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const list = i === 0 ? endingsOfVowel(lexemes, 0, '') : null;
   if (list === null) return null;
-  let { end } = list;
-  if (!first) {
-    if (wordAt(lexemes, end) === 'word') end += 1;
-    if (!families.test(wordAt(lexemes, end))) return null;
-    end += 1;
-  }
-  if (lexemes[end]?.kind === 'word') return null;
-  if (opens && lexemes[end]?.kind === 'close') end += 1;
-  const ids = [`short-${list.vowel}`];
-  const whole = { ...lexemes[i]!, end: lexemes[end - 1]!.end };
-  return { taken: end - i, given: [{ ...whole, kind: 'meant', ids, ...(named ? {} : { open: true }) }] };
+  const at = wordAt(lexemes, list.end) === 'word' ? list.end + 1 : list.end;
+  if (!families.test(wordAt(lexemes, at)) || lexemes[at + 1]?.kind === 'word') return null;
+  return vowelMeant(lexemes, i, at + 1, list.vowel, false);
+}
+
+function vowelMeant(
+  lexemes: readonly Lexeme[],
+  i: number,
+  end: number,
+  vowel: string,
+  sure: boolean,
+): Notation {
+  const whole: Lexeme = {
+    ...lexemes[i]!,
+    kind: 'meant',
+    ids: [`short-${vowel}`],
+    end: lexemes[end - 1]!.end,
+  };
+  return { taken: end - i, given: [sure ? whole : { ...whole, open: true }] };
 }
 
 /** Endings of one vowel and a consonant from a place on; null where there is none, or each is a unit with a row of its own. */

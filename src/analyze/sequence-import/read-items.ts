@@ -9,6 +9,7 @@ import type { ImportedItem } from './imported-sequence.ts';
 import { cutMarkedWords } from './marked-words.ts';
 import { findPhrase, type Phrase } from './phrases.ts';
 import { isLeftOver, readClause } from './read-clause.ts';
+import type { Clause } from './read-prose.ts';
 import { readSightList } from './read-sight-list.ts';
 import { readWords } from './read-words.ts';
 import {
@@ -44,8 +45,7 @@ export const nothingBeside: Beside = { examples: [], headings: [], needs: noNeed
  * cells of the row say: with the example bread, a bare `ea` is that of bread.
  */
 export function readItems(text: string, kind: CellKind, beside: Beside = nothingBeside): readonly ReadItem[] {
-  if (kind === 'notes' || (kind === 'examples' && !onlyAffixes.test(text)))
-    return [item(text.trim(), 'ignored')];
+  if (isPassedOver(text, kind, beside)) return [item(text.trim(), 'ignored')];
   if (beside.mark !== undefined && kind !== 'by-sight' && text.search(beside.mark) >= 0) {
     const { mark, ...others } = beside;
     return cutMarkedWords(text, mark).flatMap((piece) =>
@@ -72,22 +72,8 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
         ...readItems(clause.text.slice(0, none.index), clause.kind, beside),
         item(none[0].trim(), 'ignored'),
       ];
-    if (isLegend(clause.text) || isSignature(clause.text)) return [item(clause.text, 'ignored')];
-    if (clause.words !== undefined) return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
-    if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
-    if (clause.kind === 'by-sight') return sightItems(clause.text);
-    if (isPreparation(clause.text)) return [item(clause.text, 'ignored')];
-    // "sight words as they come up" is no list.
-    if (listsWords(clause.text))
-      return [
-        bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed'),
-      ];
-    if (
-      isRestWeek(clause.text) ||
-      saysNothingAtAll(clause.text) ||
-      (goesOver(clause.text) && beside.first !== true)
-    )
-      return [item(clause.text, 'ignored')];
+    const settled = withoutPatterns(clause, beside);
+    if (settled !== null) return settled;
     const evident = shown.length > 0 && own.examples.length === 0 ? { ...own, examples: shown } : own;
     const near = listed(clause.text) ? { ...evident, headings: [contracted!, ...evident.headings] } : evident;
     const read = withoutWords(readPatterns(clause.text, near), clause.text);
@@ -103,6 +89,26 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   return none
     ? read.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
     : read;
+}
+
+/** Whether a cell holds notes or examples, or begins with the name of a week of review. */
+function isPassedOver(text: string, kind: CellKind, { first }: Beside): boolean {
+  if (kind === 'notes' || (kind === 'examples' && !onlyAffixes.test(text))) return true;
+  return kind !== 'by-sight' && first !== true && isReviewWeek(text);
+}
+
+/** The items of a clause that is a list of words, or teaches nothing; null for one about patterns. */
+function withoutPatterns({ text, kind, words }: Clause, { first }: Beside): readonly ReadItem[] | null {
+  if (isLegend(text) || isSignature(text)) return [item(text, 'ignored')];
+  if (words !== undefined) return [{ ...item(text, 'guessed'), bySight: [...words] }];
+  if (kind === 'notes' || kind === 'examples') return [item(text, 'ignored')];
+  if (kind === 'by-sight') return sightItems(text);
+  if (isPreparation(text)) return [item(text, 'ignored')];
+  // "sight words as they come up" is no list.
+  if (listsWords(text))
+    return [bySightItem(text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(text) ? 'matched' : 'guessed')];
+  const rests = isRestWeek(text) || saysNothingAtAll(text) || (goesOver(text) && first !== true);
+  return rests ? [item(text, 'ignored')] : null;
 }
 
 /** Words behind a dash: "- scrap, split, strum". */
@@ -371,6 +377,17 @@ function ofLetters({ phrases }: Chunk, settled: readonly Settled[]): Meaning {
 /** More patterns than these no few examples can bear out. */
 const MOST_CONFIRMED = 8;
 
+/** The patterns that words need; "CVC words (map, sit)" are about their vowels. */
+function shownOf(
+  possible: readonly PatternId[],
+  ids: readonly PatternId[],
+  known: readonly ReadonlySet<PatternId>[],
+): readonly PatternId[] {
+  const needed = possible.filter((id) => known.some((needs) => needs.has(id)));
+  const vowels = ids.length > 0 && ids.every((id) => id.startsWith('short-'));
+  return vowels ? needed.filter((id) => !/^(?:[b-df-hj-np-tv-z]|qu)$/.test(id)) : needed;
+}
+
 /** What headings without letters teach, as far as the words that show them agree. */
 function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const ids = idsOf(phrases);
@@ -382,11 +399,7 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const known = said.map(needsOf).filter((needs) => needs.size > 0);
   if (known.length === 0) return { ids, sure, confirmed: false };
   const possible = new Set([...ids, ...phrases.flatMap(({ within }) => [...(within ?? [])])]);
-  // "CVC words (map, sit)" are about their vowels.
-  const vowels = ids.length > 0 && ids.every((id) => id.startsWith('short-'));
-  const needed = [...possible].filter(
-    (id) => known.some((needs) => needs.has(id)) && (!vowels || !/^(?:[b-df-hj-np-tv-z]|qu)$/.test(id)),
-  );
+  const needed = shownOf([...possible], ids, known);
   // "irregular plurals (men, feet)": examples of something else.
   if (needed.length === 0 && known.length > 1) return { ids: [], sure: false, confirmed: false };
   // "open: go, me, hi": of the vowels those that are shown.
