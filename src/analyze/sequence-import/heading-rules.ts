@@ -1,6 +1,6 @@
 import type { PatternId } from '../types.ts';
 import type { Chunk, Spelled } from './clause-chunk.ts';
-import type { ClauseReader } from './clause-reader.ts';
+import type { ClauseState } from './clause-state.ts';
 import { overlap, type Phrase } from './phrases.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
@@ -24,7 +24,7 @@ export interface HeadingRule {
   readonly example: string;
   readonly counterExample: string;
   /** Whether the rule applies to a heading; then it was read. */
-  readonly reads: (reader: ClauseReader, heading: HeadingAt) => boolean;
+  readonly reads: (reader: ClauseState, heading: HeadingAt) => boolean;
 }
 
 /** What a heading says of what came before it. In order: the first rule that applies is taken; else it begins anew. */
@@ -102,7 +102,7 @@ export const headingRules: readonly HeadingRule[] = [
 
 /** What stands beside a heading, and whether it is one more sound: "ea says short e (bread) and long a (steak)". */
 export function besideHeading(
-  reader: ClauseReader,
+  reader: ClauseState,
   phrase: Phrase,
   sound: boolean,
 ): Pick<HeadingAt, 'again' | 'beside'> {
@@ -117,7 +117,7 @@ export function besideHeading(
 const mayBe = ({ spelling }: Spelled, { within }: Phrase) =>
   spelling.candidates.some((id) => within?.has(id));
 
-function saysOf(reader: ClauseReader, { phrase, beside, sound, again }: HeadingAt, last: Spelled): boolean {
+function saysOf(reader: ClauseState, { phrase, beside, sound, again }: HeadingAt, last: Spelled): boolean {
   if (reader.aside || reader.hinting || again) return true;
   const leads = reader.scope?.chunk === beside && reader.scope?.sound;
   return sound && !leads && (!reader.broken || mayBe(last, phrase));
@@ -131,7 +131,7 @@ const ENDING_SOUNDS: Readonly<Record<string, readonly PatternId[]>> = {
 };
 
 /** "-s, /s/ in cats and /z/ in dogs", "-ed, its sounds /t/, /d/": sounds of the ending that was named. */
-function soundsEnding(reader: ClauseReader, phrase: Phrase): boolean {
+function soundsEnding(reader: ClauseState, phrase: Phrase): boolean {
   const ending = reader.chunks
     .slice(-3)
     .flatMap(({ spelled }) => spelled)
@@ -146,7 +146,7 @@ function soundsEnding(reader: ClauseReader, phrase: Phrase): boolean {
 }
 
 /** "-ed (double the consonant)" teaches both, if it is not what the letters mean there. */
-function addAside({ chunk, aside, hinting }: ClauseReader, phrase: Phrase, last: Spelled): void {
+function addAside({ chunk, aside, hinting }: ClauseState, phrase: Phrase, last: Spelled): void {
   if (last.spelling.candidates.some((id) => phrase.ids.includes(id)))
     last.sounds.push({ ...phrase, within: new Set(phrase.ids) });
   else if ((aside || hinting) && phrase.ids.some((id) => id.startsWith('change-'))) {
@@ -161,7 +161,7 @@ function addAside({ chunk, aside, hinting }: ClauseReader, phrase: Phrase, last:
 const LONGEST_LIST = 20;
 
 /** Whether a sound after a colon is that of a whole list of letters before it; if so, it goes for each. */
-function soundsList({ chunks }: ClauseReader, phrase: Phrase): boolean {
+function soundsList({ chunks }: ClauseState, phrase: Phrase): boolean {
   const list: Spelled[] = [];
   for (let i = chunks.length - 1; i >= Math.max(0, chunks.length - LONGEST_LIST); i--) {
     const { phrases, spelled } = chunks[i]!;
@@ -180,7 +180,7 @@ function joins({ phrases, known }: Chunk, phrase: Phrase): boolean {
 }
 
 /** "kn, wr, gn silent letters": goes for all letters before it that it can. */
-function narrowBack({ chunks, last }: ClauseReader, phrase: Phrase): void {
+function narrowBack({ chunks, last }: ClauseState, phrase: Phrase): void {
   for (let i = chunks.length - 1; i >= 0; i--) {
     const { phrases, spelled } = chunks[i]!;
     if (phrases.length > 0 || spelled.length === 0) break;
