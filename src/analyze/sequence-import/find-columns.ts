@@ -98,6 +98,15 @@ export const columnRules: readonly ColumnRule[] = [
       share(cells, teaches) > 0.5,
   },
   {
+    name: 'a name with the word words in it over what is taught',
+    example: ['Longer words', 'Closed syllables'],
+    counterExample: ['Longer words', 'napkin, rabbit'],
+    beside: 'Sounds',
+    kind: 'patterns',
+    applies: ({ name, named, cells }) =>
+      named === 'examples' && findColumnKind(name) === null && share(cells, teaches) > 0.8,
+  },
+  {
     name: 'a second name of words over commoner words',
     example: ['Learn words', 'could, would'],
     counterExample: ['More words', 'ship, shop'],
