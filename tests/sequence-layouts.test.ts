@@ -122,13 +122,16 @@ test('the steps of looser texts are found, and as many clauses as before are rea
  * not go together: 95.0 % (96, 97) and 89.8 % (98, 99), then 96.3 % (100, 101) and 75.6 % (102, 103: dated lines taken for
  * cells between commas; the other document 98.2 %); sure and wrong 1.3, 2.4, 2.1 and 8.0 %. Four authors more, read while the laws
  * of layouts and joints were found: 96.7 % (104, 105) and 95.7 % (106, 107) before, 95.3 % (108, 109) and 96.0 % (110, 111) with
- * most of them; sure and wrong 1.9, 1.6, 1.3 and 0 %.
+ * most of them; sure and wrong 1.9, 1.6, 1.3 and 0 %. Four more, each read before any rule was mended by one of them: 97.3 %
+ * (112, 113), 95.3 % (114, 115), 97.7 % (116, 117) and 98.6 % (118, 119), together 97.2 %; sure and wrong 1.1, 1.9, 0.6 and 0.5 %. A
+ * fifth, read with most of these rules: 87.7 % (120, 121: a column "Also this week" was passed over; the other document 99.0 %), none
+ * sure and wrong.
  */
 test('as many clauses of other authors as before are read right, and what is read wrong is seldom sure', () => {
   const { clauses, steps, count } = readTexts('sequences/other-steps/');
-  expect(clauses).toHaveLength(4740);
-  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(2058);
-  expect(count('right')).toBeGreaterThanOrEqual(4667);
+  expect(clauses).toHaveLength(5718);
+  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(2472);
+  expect(count('right')).toBeGreaterThanOrEqual(5644);
   expect(count('wrong but sure')).toBeLessThanOrEqual(11);
 }, 240_000);
 

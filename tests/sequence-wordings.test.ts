@@ -4,9 +4,12 @@ import { catalogue } from '../src/analyze/catalogue/catalogue.ts';
 import { type ImportedItem, importSequence } from '../src/analyze/index.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 import {
+  endingConditions,
   exceptions,
   isRight,
   layOuts,
+  preparations,
+  remarkPlaces,
   sightNames,
   sightRemarks,
   type Wording,
@@ -131,5 +134,60 @@ test('a line of examples below what they show is not asked about', () => {
         ? [`${wording.text} / ${line} = ${teaches.join(' ')}`]
         : [];
     });
+  expect(faults).toEqual([]);
+});
+
+test.each(Object.entries(remarkPlaces))(
+  'what a teacher gets ready is not taught for sure: %s',
+  (_, place) => {
+    const { verbs, things } = preparations;
+    const drawn = fc.sample(
+      fc.record({ verb: fc.constantFrom(...verbs), thing: fc.constantFrom(...things) }),
+      {
+        seed: 20_261_130,
+        numRuns: 80,
+      },
+    );
+    const faults = drawn.flatMap(({ verb, thing }) => {
+      const remark = `${verb[0]!.toUpperCase()}${verb.slice(1)} ${thing}`;
+      return read(place(remark))[0]!
+        .filter(
+          ({ status, patterns, bySight }) => status === 'matched' && patterns.length + bySight.length > 0,
+        )
+        .filter(
+          ({ patterns, bySight }) => ![...patterns, ...bySight].every((one) => /^(?:sh|ch|the)$/.test(one)),
+        )
+        .map(({ text, patterns, bySight }) => `${remark}: ${text} = ${[...patterns, ...bySight].join(' ')}`);
+    });
+    expect(faults).toEqual([]);
+  },
+);
+
+test('letters that only say where -es is added are not taught', () => {
+  const faults = endingConditions.flatMap((text) => {
+    const ids = read(`Week 1: ${text}; ai\nWeek 2: review`)[0]!.flatMap(({ patterns }) => patterns);
+    return /^suffix-es(?: suffix-es-iz)? ai$/.test(ids.join(' ')) ? [] : [`${text} = ${ids.join(' ')}`];
+  });
+  expect(faults).toEqual([]);
+});
+
+test('word families of a short vowel teach the vowel', () => {
+  const forms = [
+    (v: string, ends: readonly string[]) => `Short ${v} word families -${ends[0]}`,
+    (v: string, ends: readonly string[]) =>
+      `short ${v} word families: ${ends.map((end) => `-${end}`).join(', ')}`,
+    (v: string, ends: readonly string[]) =>
+      `Short ${v} families (${ends.map((end) => `-${end}`).join(', ')})`,
+    (v: string, ends: readonly string[]) => `short ${v} rimes ${ends.map((end) => `-${end}`).join(' and ')}`,
+  ];
+  const faults = [...'aeiou'].flatMap((vowel) =>
+    forms.flatMap((form) => {
+      const text = form(vowel, [`${vowel}t`, `${vowel}g`, `${vowel}n`]);
+      const items = read(`Week 1: ${text}\nWeek 2: sh`)[0]!;
+      const ids = items.flatMap(({ patterns }) => patterns);
+      const right = ids.join() === `short-${vowel}` && items.every(({ status }) => status !== 'guessed');
+      return right ? [] : [`${text} = ${ids.join(' ')}`];
+    }),
+  );
   expect(faults).toEqual([]);
 });

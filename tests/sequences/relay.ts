@@ -98,6 +98,9 @@ export const relays: Readonly<Record<string, Relay>> = {
   ),
   'empty rows': ofRows((rows) => rows.flatMap((row) => [row.join('\t'), row.map(() => '').join('\t')])),
   'no names of columns': ofRows((rows) => rows.slice(1).map((row) => row.join('\t'))),
+  'names of columns with the word week': ofRows(([[first = '', ...others] = [], ...body]) =>
+    [[first, ...others.map((name) => `${name} this week`)], ...body].map((row) => row.join('\t')),
+  ),
   'names of columns in capitals': ofRows(([head = [], ...body]) => [
     head.join('\t').toUpperCase(),
     ...body.map((row) => row.join('\t')),

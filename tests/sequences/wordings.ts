@@ -541,6 +541,8 @@ const spoken: Readonly<
       '-ind, -ild',
       'long vowels in closed syllables: -ild, -ind',
       'closed syllable exceptions: ind, ild',
+      'closed syllables with long vowels: -ild, -ind',
+      'closed syllables with a long vowel (-ind, -ild)',
       'long i before two consonants (find, child)',
       'i in find and child',
       '-ild and -ind words (child, kind)',
@@ -752,3 +754,40 @@ export const sightRemarks: readonly string[] = [
 
 /** Names of a list of by-sight words, and how its words are divided. */
 export const sightNames = ['Sight words: ', 'High-frequency words: ', 'Sight words ', 'Tricky words - '];
+
+/** What teachers do to have things ready, and the things; none of it is taught. Common practice, no source. */
+export const preparations = {
+  verbs:
+    'set up|get out|lay out|put up|hand out|pass out|send home|cut out|print|copy|laminate|prepare|gather|order|label|hang|post|display|bring|assign|update|make|pull|plan|introduce|model|use|begin|share'.split(
+      '|',
+    ),
+  things:
+    'word boxes|sound boxes|letter tiles|magnetic letters|the word wall|the sound wall|flash cards|word cards for sorting|student folders|decodable books|dictation notebooks|whiteboards|picture cards|the vowel chart|blend cards|the digraph poster|short vowel posters|the vowel team anchor chart|silent e sorts|sight word rings|contraction matching cards|partner reading routines|reading logs|data folders|alphabet strips|small groups'.split(
+      '|',
+    ),
+};
+
+/** Where such a remark stands in a plan. */
+export const remarkPlaces: Readonly<Record<string, (remark: string) => string>> = {
+  'a line below a week': (remark) => `Week 1: sh, ch\n${remark}\nWeek 2: ck`,
+  'a bullet': (remark) => `Week 1\n- sh, ch\n- ${remark}\nWeek 2\n- ck`,
+  'behind a semicolon': (remark) => `Week 1: sh, ch; ${remark}\nWeek 2: ck`,
+  'a sentence': (remark) => `Week 1: sh, ch. ${remark}.\nWeek 2: ck`,
+  'a cell': (remark) => `Week\tFocus\tSight words\n1\tsh, ch; ${remark}\tthe\n2\tck\tof`,
+};
+
+/** How teachers say to which words -es is added; the letters there are not taught. Common practice, no source. */
+export const endingConditions: readonly string[] = [
+  'words ending in',
+  'words that end in',
+  'words that end with',
+  'nouns ending in',
+  'nouns that end with the letters',
+  'base words ending with',
+].flatMap((words) => [
+  `adding -es to ${words} s, x, z, ch, sh`,
+  `-es to ${words} s, x, z, ch and sh`,
+  `-es for ${words} s, x, or z`,
+  `suffix -es after ${words} ch, sh, x`,
+  `add -es to ${words} ss, x, z, ch, or sh (dishes)`,
+]);

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { doubts } from './doubts.ts';
 import { exampleShapes, patternsInExample } from './example-shapes.ts';
+import { headingRules } from './heading-rules.ts';
 import { notationRules } from './notation-rules.ts';
 import { readClause } from './read-clause.ts';
 import { readPatterns } from './read-items.ts';
@@ -14,7 +15,7 @@ function rulesUsed(clause: string): readonly string[] {
   return used;
 }
 
-test.each([...notationRules, ...wordRules])(
+test.each([...notationRules, ...wordRules, ...headingRules])(
   '“$name” applies to “$example”, not to “$counterExample”',
   (rule) => {
     expect(rulesUsed(rule.example)).toContain(rule.name);
@@ -52,6 +53,6 @@ test.each(exampleShapes)('$letters in $example: $name, unlike $counterExample', 
 });
 
 test('every rule has a name of its own', () => {
-  const names = [...notationRules, ...wordRules, ...doubts].map(({ name }) => name);
+  const names = [...notationRules, ...wordRules, ...headingRules, ...doubts].map(({ name }) => name);
   expect(new Set(names).size).toBe(names.length);
 });

@@ -63,8 +63,12 @@ export class ClauseState {
   protected misread = false;
   protected nicknamed = false;
 
-  constructor(lexemes: readonly Lexeme[]) {
+  /** Hears the name of each rule that was applied to a heading. */
+  readonly used: (rule: string) => void;
+
+  constructor(lexemes: readonly Lexeme[], used: (rule: string) => void = () => {}) {
     this.lexemes = lexemes;
+    this.used = used;
   }
 
   /** The chunks of the clause, once all its lexemes are read. */
@@ -125,7 +129,7 @@ export class ClauseState {
     if (this.scope !== null && this.scope.chunk.spelled.length > 0) this.scope = this.announced = null;
   }
 
-  protected open(start: number): Chunk {
+  open(start: number): Chunk {
     const chunk: Chunk = {
       start: this.pending ?? start,
       phrases: [],

@@ -2,6 +2,7 @@ import { type CellKind, findColumnKind, sightListStart } from './column-kinds.ts
 import { commonWords } from './common-words.ts';
 import { type Clause, cutSentence, isSentence } from './read-prose.ts';
 import { readWords } from './read-words.ts';
+import { isPreparation, mayPrepare } from './rest-weeks.ts';
 
 /**
  * Cuts the text of a cell or line into clauses: at line ends, semicolons, bars and bullets outside brackets, and
@@ -69,7 +70,8 @@ function cutProse(text: string): readonly Clause[] {
   );
   // "Blends. Bl, cl" is a name with its letters.
   const runs =
-    sentences.some(isSentence) || sentences.every((one) => (one.match(/\p{L}+/gu) ?? []).length > 2);
+    sentences.some((one) => isSentence(one) || isPreparation(one) || mayPrepare(one)) ||
+    sentences.every((one) => (one.match(/\p{L}+/gu) ?? []).length > 2);
   return (runs ? sentences : [text])
     .flatMap((sentence) => cutSentence(sentence.trim()))
     .map((clause) => ({ ...clause, text: trimEdges(clause.text) }))

@@ -57,3 +57,24 @@ test.each(columnRules)('“$name” is said of $example, not of $counterExample'
   expect(said(rule.example)).toBe(rule.name);
   expect(said(rule.counterExample)).not.toBe(rule.name);
 });
+
+/** What teachers call a second column of what is taught. Common practice, no source. */
+const seconds =
+  "Also This Week|Word Study|Word Parts|Spelling Focus|New Concept|Second Skill|Syllables|Morphology|Other|Plus|Endings|New Patterns|Encoding|Spelling Rule|What's New|Secondary focus|Mini Lesson|Small group|Weekly focus|Lesson focus|Unit focus|Rule of the Week|Introduced|New this week|Affixes|Word Analysis|Long words|Multisyllabic|Skill 2|Part 2|Also|Syllables / Longer Words|Mid-week|Day 3-5|Sub-skill|Reading and Spelling|Additional Skill|Details|Step 2|Unit skill|Week's new sounds|Taught Wed".split(
+    '|',
+  );
+
+test.each([
+  'Plural -s; -es; suffix -ing; -ed',
+  'ai, ay; oa; ee, ea; igh',
+  'Closed syllables; VC/CV; Prefix un-; y',
+])('a second column that teaches %s is not passed over, whatever its name', (taught) => {
+  const cells = taught.split('; ');
+  const skills = ['Short a', 'Digraph sh', 'Silent e', 'Soft c'];
+  const others = seconds.filter((name) => {
+    const rows = skills.map((skill, i) => `${i + 1}\t${skill}\t${cells[i]}\tthe, of\tpartners`);
+    const kind = kindsOf([`Wk\tSkill\t${name}\tSight words\tNotes`, ...rows].join('\n'))[2]!;
+    return kind !== 'patterns' && kind !== 'title';
+  });
+  expect(others).toEqual([]);
+});

@@ -1,4 +1,4 @@
-import { type CellKind, findHeadKind } from './column-kinds.ts';
+import { type CellKind, findColumnKind, findHeadKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
 import { type FoundTable, namesColumns } from './find-rows.ts';
 import { readItems } from './read-items.ts';
@@ -84,6 +84,27 @@ export const columnRules: readonly ColumnRule[] = [
       !all.some((other) => teaching(other.named)) &&
       share(cells, isStepName) < 0.5 &&
       share(cells, teaches) > 0.5,
+  },
+  {
+    name: 'a name with a word of steps in it over what is taught',
+    example: ['Also this week', 'Initial blends'],
+    counterExample: ['Also this week', '4'],
+    beside: 'Sounds',
+    kind: 'patterns',
+    applies: ({ name, named, cells }) =>
+      named === 'step' &&
+      findColumnKind(name) === null &&
+      share(cells, isStepName) < 0.5 &&
+      share(cells, teaches) > 0.5,
+  },
+  {
+    name: 'a name with the word words in it over what is taught',
+    example: ['Longer words', 'Closed syllables'],
+    counterExample: ['Longer words', 'napkin, rabbit'],
+    beside: 'Sounds',
+    kind: 'patterns',
+    applies: ({ name, named, cells }) =>
+      named === 'examples' && findColumnKind(name) === null && share(cells, teaches) > 0.8,
   },
   {
     name: 'a second name of words over commoner words',

@@ -119,6 +119,12 @@ export const headingPhrases: readonly (readonly [
     [...starting('rime-'), 'ng', 'n-ng', ...shorts, 'a-before-l', 'al-aw', ...longClosed],
   ],
   ['short vowel|all short vowel|short sound|short vowel sound', shorts, true, family('short vowel')],
+  [
+    'short vowel ending|ending after a short vowel|ending after short vowel|short vowel ending spelling',
+    [],
+    false,
+    ['ck', 'tch', 'dge', 'ff', 'll', 'ss', 'zz'],
+  ],
   ['long vowel', longs, false, [...family('long vowel', 'vowel-consonant-e', 'vowel team'), 'y_e']],
   ['vowel', shorts, false, family('short vowel', 'long vowel', ...vowelFamilies)],
   ['consonant|single consonant|all consonant', consonants, true, family('consonant')],
@@ -311,7 +317,7 @@ export const headingPhrases: readonly (readonly [
     ['y-long-i', 'y-long-e', 'y-short-i'],
   ],
   [
-    'closed syllable exception|exception to closed syllable|exception to the closed syllable|exception to closed syllable rule|exception to the closed syllable rule|long vowel in closed syllable|long vowel in a closed syllable|long closed syllable',
+    'closed syllable with long vowel|closed syllable with a long vowel|closed syllable with long vowel sound|closed syllable with a long vowel sound|closed syllable that say long vowel|closed syllable exception|exception to closed syllable|exception to the closed syllable|exception to closed syllable rule|exception to the closed syllable rule|long vowel in closed syllable|long vowel in a closed syllable|long closed syllable',
     longClosed,
     true,
     longClosed,

@@ -5,7 +5,7 @@ import type { CellKind } from './column-kinds.ts';
 import { findColumns } from './find-columns.ts';
 import { findRows } from './find-rows.ts';
 import type { ImportedItem, ImportedSequence, ItemChoice, PastedTable } from './imported-sequence.ts';
-import type { Layout } from './layout.ts';
+import type { LaidStep, Layout } from './layout.ts';
 import { findWordMark } from './marked-words.ts';
 import { plainText } from './plain-text.ts';
 import { shownApart } from './read-items.ts';
@@ -13,6 +13,7 @@ import { readList } from './read-list.ts';
 import { readStep } from './read-step.ts';
 import { readTable } from './read-table.ts';
 import { readWords } from './read-words.ts';
+import { goesOver } from './rest-weeks.ts';
 import { createWordNeeds, noNeeds } from './word-needs.ts';
 
 /**
@@ -37,15 +38,25 @@ export function importSequence(
   );
   const apart = shownApart(cells.flatMap((cell) => cell.text.split(/[;\n]/)));
   const needs = engine === undefined ? noNeeds : createWordNeeds(engine);
+  const opening = countOpening(steps);
   return {
     title,
     steps: steps.map((step, i) => ({
       title: step.title,
-      items: readStep(step, needs, { first: i === 0, apart, ...(mark === null ? {} : { mark }) }).map(
+      items: readStep(step, needs, { first: i <= opening, apart, ...(mark === null ? {} : { mark }) }).map(
         (item) => applyChoice(item, choices),
       ),
     })),
   };
+}
+
+/** How many steps at the start only go over what was taught before the plan. */
+function countOpening(steps: readonly LaidStep[]): number {
+  const others = steps.findIndex(
+    ({ cells }) =>
+      !cells.some(({ kind, text }) => (kind === 'patterns' || kind === 'title') && goesOver(text)),
+  );
+  return Math.max(0, others < 0 ? steps.length : others);
 }
 
 /**

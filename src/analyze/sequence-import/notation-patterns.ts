@@ -236,10 +236,16 @@ export const patternNotations: readonly NotationRule[] = [
     name: 'consonants side by side',
     example: 'two consonants at the end',
     counterExample: 'consonants at the end',
-    applies: phrase(
+    applies: matchWords(
       `(?<count>two|2|three|3) consonants? (?:together |side by side )?${at}${ofWords}`,
-      ({ groups, 0: said }) =>
-        clustersOf(/2|two/.test(groups!.count!) ? 2 : 3, /end/.test(said) ? 'end' : 'start'),
+      ['open', 'is'],
+      ({ groups, 0: said }, whole) => ({
+        ...whole,
+        kind: 'meant',
+        ids: clustersOf(/2|two/.test(groups!.count!) ? 2 : 3, /end/.test(said) ? 'end' : 'start'),
+        // Plans count shr and thr among them, or do not.
+        open: true,
+      }),
     ),
   },
   {

@@ -59,6 +59,12 @@ export const saidNotations: readonly NotationRule[] = [
     applies: unitFamilies,
   },
   {
+    name: 'word families of one short vowel',
+    example: 'short a word families -at, -ap',
+    counterExample: 'short a words -ed, -ing',
+    applies: shortFamilies,
+  },
+  {
     name: 'a part of a word that is named behind it',
     example: '-an as a suffix',
     counterExample: '-an words',
@@ -402,6 +408,72 @@ function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
   }
   const [unit, ...others] = list.given;
   return { taken: end - i, given: [{ ...unit!, start: lexemes[i]!.start }, ...others] };
+}
+
+/** What endings of one vowel teach is the vowel; where it is not named, that is a guess. */
+function shortFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
+  return familiesNamedFirst(lexemes, i) ?? familiesNamedBehind(lexemes, i);
+}
+
+/** "short a word families (-at, -an)", "word families -ap, -at" */
+function familiesNamedFirst(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const short = wordAt(lexemes, i) === 'short';
+  const named = short ? wordAt(lexemes, i + 1) : '';
+  if (short ? !/^[aeiou]$/.test(named) : i > 0) return null;
+  let at = short ? i + 2 : i;
+  while (/^(?:vowel|cvc|word)$/.test(wordAt(lexemes, at))) at += 1;
+  if (!/^(?:famil(?:y|ies)|rimes?|chunks?|rhymes?)$/.test(wordAt(lexemes, at))) return null;
+  const sign = lexemes[at + 1]?.kind;
+  const list = endingsOfVowel(lexemes, /^(?:open|is)$/.test(sign ?? '') ? at + 2 : at + 1, named);
+  if (list === null || lexemes[list.end]?.kind === 'word') return null;
+  const closes = sign === 'open' && lexemes[list.end]?.kind === 'close';
+  return vowelMeant(lexemes, i, closes ? list.end + 1 : list.end, list.vowel, short);
+}
+
+/** "-ap, -at word families" */
+function familiesNamedBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const list = i === 0 ? endingsOfVowel(lexemes, 0, '') : null;
+  if (list === null) return null;
+  const at = wordAt(lexemes, list.end) === 'word' ? list.end + 1 : list.end;
+  if (!families.test(wordAt(lexemes, at)) || lexemes[at + 1]?.kind === 'word') return null;
+  return vowelMeant(lexemes, i, at + 1, list.vowel, false);
+}
+
+function vowelMeant(
+  lexemes: readonly Lexeme[],
+  i: number,
+  end: number,
+  vowel: string,
+  sure: boolean,
+): Notation {
+  const whole: Lexeme = {
+    ...lexemes[i]!,
+    kind: 'meant',
+    ids: [`short-${vowel}`],
+    end: lexemes[end - 1]!.end,
+  };
+  return { taken: end - i, given: [sure ? whole : { ...whole, open: true }] };
+}
+
+/** Endings of one vowel and a consonant from a place on; null where there is none, or each is a unit with a row of its own. */
+function endingsOfVowel(
+  lexemes: readonly Lexeme[],
+  from: number,
+  named: string,
+): { readonly vowel: string; readonly end: number } | null {
+  let vowel = named;
+  let end = 0;
+  let others = named === '' ? 0 : 1;
+  for (let at = from; at < lexemes.length; at++) {
+    const { text, mark } = lexemes[at]!;
+    if (end > 0 && divides(lexemes[at])) continue;
+    const [, own = ''] = /^([aeiou])[bdgmnptx]$/.exec(mark === 'prefix' ? '' : wordAt(lexemes, at)) ?? [];
+    if (own === '' || (vowel !== '' && own !== vowel) || (named === '' && mark === 'none')) break;
+    vowel = own;
+    if (!units.has(text)) others += 1;
+    end = at + 1;
+  }
+  return end > 0 && others > 0 ? { vowel, end } : null;
 }
 
 /** Endings from a place on, each with a row of its own; null where none stands there, or one has no row. */

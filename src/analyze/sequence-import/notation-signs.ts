@@ -16,7 +16,7 @@ const ofSyllables = phrase(
 const allVowels = note('(?:with )?all (?:the |five |5 )?(?:short |long )?vowels');
 
 const allMeant = note(
-  'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))',
+  'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?|(?:syllable )?types?|syllables?))',
 );
 
 /** Words that say how others go together, or nothing. In order; the first that applies is taken. */

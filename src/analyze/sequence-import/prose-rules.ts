@@ -88,10 +88,13 @@ export const proseRules: readonly WordRule[] = [
       const { last, broken, lexemes } = reader;
       const next = lexemes[i + 1];
       const affix = last?.spelling.candidates.some((id) => /^(?:suf|pre)fix-/.test(id)) === true;
-      if (!/^(?:to|on|onto)$/.test(text) || broken || !affix || !/^(?:word|note)$/.test(next?.kind ?? ''))
-        return 0;
-      if (next!.mark !== 'none' || next!.text.length < 3) return 0;
+      if (!/^(?:to|on|onto|for|after|in)$/.test(text) || broken || !affix) return 0;
+      if (next?.kind !== 'word' && next?.kind !== 'note') return 0;
+      if (next.mark !== 'none' || next.text.length < 3) return 0;
       const end = endOfRun(lexemes, i + 1);
+      const listed = endOfConditions(lexemes, i + 1, end);
+      if (listed > 0) return listed - i;
+      if (/^(?:for|after|in)$/.test(text)) return 0;
       // "-s to base words and -es", "and the ending -tion" go on.
       const anew = lexemes.findIndex(
         ({ text, kind }, at) =>
@@ -136,6 +139,21 @@ export const proseRules: readonly WordRule[] = [
     },
   },
 ];
+
+/** "words ending in s, x, z, ch, or sh": where the letters end that only say which words; 0 where words say so themselves. */
+function endOfConditions(lexemes: readonly Lexeme[], from: number, to: number): number {
+  let at = from;
+  while (at < to && !/^(?:end|ends|ending|finish|finishing)$/.test(lexemes[at]!.text)) at += 1;
+  if (!/^(?:in|with)$/.test(lexemes[at + 1]?.text ?? '')) return 0;
+  let end = 0;
+  for (at += 2; at < lexemes.length; at++) {
+    const { kind, text } = lexemes[at]!;
+    if (kind === 'sound' || (kind === 'word' && /^(?:[b-df-hj-np-tv-xz]{1,3}|y|ce|ge)$/.test(text)))
+      end = at + 1;
+    else if (kind !== 'break' && !/^(?:and|or|a|an|the|letters?|consonants?)$/.test(text)) break;
+  }
+  return end;
+}
 
 /** Where the words, letters and sounds from `i` on end. */
 function endOfRun(lexemes: readonly Lexeme[], i: number): number {

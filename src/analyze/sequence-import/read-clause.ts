@@ -22,7 +22,7 @@ export function readClause(
   used: Used = () => {},
 ): { readonly chunks: readonly Chunk[]; readonly lexemes: readonly Lexeme[] } {
   const lexemes = applyNotations(markExamples(written), used);
-  const reader = new ClauseReader(lexemes);
+  const reader = new ClauseReader(lexemes, used);
   for (let i = 0; i < lexemes.length; ) {
     const lexeme = lexemes[i]!;
     reader.at = i;

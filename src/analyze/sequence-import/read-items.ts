@@ -9,14 +9,18 @@ import type { ImportedItem } from './imported-sequence.ts';
 import { cutMarkedWords } from './marked-words.ts';
 import { findPhrase, type Phrase } from './phrases.ts';
 import { isLeftOver, readClause } from './read-clause.ts';
+import type { Clause } from './read-prose.ts';
 import { readSightList } from './read-sight-list.ts';
 import { readWords } from './read-words.ts';
 import {
   deniesTeaching,
   goesOver,
   isLegend,
+  isPreparation,
   isRestWeek,
+  isReviewWeek,
   isSignature,
+  mayPrepare,
   saysNothingAtAll,
   saysNothingNew,
 } from './rest-weeks.ts';
@@ -41,14 +45,15 @@ export const nothingBeside: Beside = { examples: [], headings: [], needs: noNeed
  * cells of the row say: with the example bread, a bare `ea` is that of bread.
  */
 export function readItems(text: string, kind: CellKind, beside: Beside = nothingBeside): readonly ReadItem[] {
-  if (kind === 'notes' || (kind === 'examples' && !onlyAffixes.test(text)))
-    return [item(text.trim(), 'ignored')];
+  if (isPassedOver(text, kind, beside)) return [item(text.trim(), 'ignored')];
   if (beside.mark !== undefined && kind !== 'by-sight' && text.search(beside.mark) >= 0) {
     const { mark, ...others } = beside;
     return cutMarkedWords(text, mark).flatMap((piece) =>
       piece.words ? [bySightItem(piece.text, 'matched')] : readItems(trimEdges(piece.text), kind, others),
     );
   }
+  if (kind !== 'by-sight' && beside.first !== true && isReviewWeek(text))
+    return [item(text.trim(), 'ignored')];
   const clauses = cutClauses(text, onlyAffixes.test(text) ? 'patterns' : kind);
   const apart = shownApart(clauses.map((clause) => clause.text));
   const contracted =
@@ -67,24 +72,12 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
         ...readItems(clause.text.slice(0, none.index), clause.kind, beside),
         item(none[0].trim(), 'ignored'),
       ];
-    if (isLegend(clause.text) || isSignature(clause.text)) return [item(clause.text, 'ignored')];
-    if (clause.words !== undefined) return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
-    if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
-    if (clause.kind === 'by-sight') return sightItems(clause.text);
-    // "sight words as they come up" is no list.
-    if (listsWords(clause.text))
-      return [
-        bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed'),
-      ];
-    if (
-      isRestWeek(clause.text) ||
-      saysNothingAtAll(clause.text) ||
-      (goesOver(clause.text) && beside.first !== true)
-    )
-      return [item(clause.text, 'ignored')];
+    const settled = withoutPatterns(clause, beside);
+    if (settled !== null) return settled;
     const evident = shown.length > 0 && own.examples.length === 0 ? { ...own, examples: shown } : own;
     const near = listed(clause.text) ? { ...evident, headings: [contracted!, ...evident.headings] } : evident;
-    return clause.prose === true ? guesses(readPatterns(clause.text, near)) : readPatterns(clause.text, near);
+    const read = withoutWords(readPatterns(clause.text, near), clause.text);
+    return clause.prose === true || mayPrepare(clause.text) ? guesses(read) : read;
   });
   const read =
     /\b(?:will be|only(?! ha[sdv])|just|first|starting)\b/i.test(text) ||
@@ -96,6 +89,38 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   return none
     ? read.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
     : read;
+}
+
+/** Whether a cell holds notes or examples, or begins with the name of a week of review. */
+function isPassedOver(text: string, kind: CellKind, { first }: Beside): boolean {
+  if (kind === 'notes' || (kind === 'examples' && !onlyAffixes.test(text))) return true;
+  return kind !== 'by-sight' && first !== true && isReviewWeek(text);
+}
+
+/** The items of a clause that is a list of words, or teaches nothing; null for one about patterns. */
+function withoutPatterns({ text, kind, words }: Clause, { first }: Beside): readonly ReadItem[] | null {
+  if (isLegend(text) || isSignature(text)) return [item(text, 'ignored')];
+  if (words !== undefined) return [{ ...item(text, 'guessed'), bySight: [...words] }];
+  if (kind === 'notes' || kind === 'examples') return [item(text, 'ignored')];
+  if (kind === 'by-sight') return sightItems(text);
+  if (isPreparation(text)) return [item(text, 'ignored')];
+  // "sight words as they come up" is no list.
+  if (listsWords(text))
+    return [bySightItem(text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(text) ? 'matched' : 'guessed')];
+  const rests = isRestWeek(text) || saysNothingAtAll(text) || (goesOver(text) && first !== true);
+  return rests ? [item(text, 'ignored')] : null;
+}
+
+/** Words behind a dash: "- scrap, split, strum". */
+const dashed = /\s[-–—]\s+[a-z']{3,20}(?:,\s+[a-z']{3,20}){1,20}$/;
+
+/** "/k/ at the start - kid, kit, cot": of several words behind a dash those that nothing is known of are examples. */
+function withoutWords(items: readonly ReadItem[], text: string): readonly ReadItem[] {
+  if (text.length > LONGEST_SHOWN || !dashed.test(text)) return items;
+  return items.map(
+    (one): ReadItem =>
+      one.status === 'unknown' && /^[a-z']{3,20}$/.test(one.text) ? { ...one, status: 'ignored' } : one,
+  );
 }
 
 const withExample = /(?<![\p{L}\p{N}'’-])(\p{L}{1,4})\s*(?:[([]|as in\b|like\b)\s*\p{L}/giu;
@@ -352,6 +377,17 @@ function ofLetters({ phrases }: Chunk, settled: readonly Settled[]): Meaning {
 /** More patterns than these no few examples can bear out. */
 const MOST_CONFIRMED = 8;
 
+/** The patterns that words need; "CVC words (map, sit)" are about their vowels. */
+function shownOf(
+  possible: readonly PatternId[],
+  ids: readonly PatternId[],
+  known: readonly ReadonlySet<PatternId>[],
+): readonly PatternId[] {
+  const needed = possible.filter((id) => known.some((needs) => needs.has(id)));
+  const vowels = ids.length > 0 && ids.every((id) => id.startsWith('short-'));
+  return vowels ? needed.filter((id) => !/^(?:[b-df-hj-np-tv-z]|qu)$/.test(id)) : needed;
+}
+
 /** What headings without letters teach, as far as the words that show them agree. */
 function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const ids = idsOf(phrases);
@@ -363,7 +399,7 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const known = said.map(needsOf).filter((needs) => needs.size > 0);
   if (known.length === 0) return { ids, sure, confirmed: false };
   const possible = new Set([...ids, ...phrases.flatMap(({ within }) => [...(within ?? [])])]);
-  const needed = [...possible].filter((id) => known.some((needs) => needs.has(id)));
+  const needed = shownOf([...possible], ids, known);
   // "irregular plurals (men, feet)": examples of something else.
   if (needed.length === 0 && known.length > 1) return { ids: [], sure: false, confirmed: false };
   // "open: go, me, hi": of the vowels those that are shown.
@@ -429,7 +465,9 @@ function listsWords(text: string): boolean {
         .replace(/^\(|\)$/g, ''),
     ];
     const [name] = ends.filter(
-      (end, i) => findColumnKind(end) === 'by-sight' && (i === 0 || words.length <= LONGEST_BEFORE_NAME),
+      (end, i) =>
+        findColumnKind(end) === 'by-sight' &&
+        (i === 0 || (words.length <= LONGEST_BEFORE_NAME && !(/wall/i.test(end) && !/[,(]/.test(text)))),
     );
     // "irregular" or "tricky" alone may begin a sentence.
     if (name !== undefined && (/[ -]/.test(name) || /^(hfw?|cew)s?$/i.test(name))) return true;
@@ -462,7 +500,7 @@ function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
 
 /** "Memory words: none", "no new words": a list without any. */
 const noWords =
-  /^(?:[^:]{1,40}:\s*)?(?:(?:sight|high[- ]frequency) words? (?:checks?|reviews?|tests?|quiz(?:zes)?|games?|assessment)|pages? \d.*|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
+  /^(?:[^:]{1,40}:\s*)?(?:(?:sight|high[- ]frequency) words? (?:checks?|reviews?|tests?|quiz(?:zes)?|games?|assessment)|pages? \d.*|all (?:the |these |of the )?(?:sight )?words? (?:to date|so far|above|again|taught.*|from .*)|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
 
 function item(text: string, status: ImportedItem['status']): ReadItem {
   return { text, status, patterns: [], bySight: [], headings: [], named: false };

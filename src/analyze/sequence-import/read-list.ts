@@ -59,7 +59,7 @@ function titleLines(lines: readonly Line[], firstHeading: number): number {
 
 /** Words by which a line calls the whole a plan: "Our phonics plan", "Scope and sequence". */
 const planNames =
-  /^(?:Mrs?|Ms|Miss|Dr)\.?\s+\p{Lu}[\p{L}-]*['’]s?\s|\b(?:phonics|reading|spelling|word study) (?:lessons|program|programme|course|year)\b|\b(?:scope|sequence|plan|plans|overview|map|pacing|guide|calendar|progression|curriculum|planner|outline|roadmap)\b/iu;
+  /\p{Lu}[\p{L}'’]+ (?:School|Elementary|Academy|Primary|District|Department)\b|^(?:Mrs?|Ms|Miss|Dr)\.?\s+\p{Lu}[\p{L}-]*['’]s?\s|\b(?:phonics|reading|spelling|word study) (?:lessons|program|programme|course|year)\b|\b(?:scope|sequence|plan|plans|overview|map|pacing|guide|calendar|progression|curriculum|planner|outline|roadmap)\b/iu;
 
 function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   const steps: OpenStep[] = [];

@@ -33,8 +33,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       reader.note(lexeme);
       break;
     case 'every':
-      if (reader.last !== undefined) reader.last.every = Number(lexeme.text) || Number.POSITIVE_INFINITY;
-      else reader.wait(lexeme);
+      readEvery(reader, lexeme);
       break;
     case 'meant':
       reader.readHeading(
@@ -57,6 +56,14 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
     default:
       reader.readHeading(soundPhrase(lexeme.text), lexeme, 1, true);
   }
+}
+
+/** "both sounds", of the letters before it. */
+function readEvery(reader: ClauseReader, lexeme: Lexeme): void {
+  if (reader.last !== undefined) reader.last.every = Number(lexeme.text) || Number.POSITIVE_INFINITY;
+  // "silent e with long u, both sounds": all that was meant.
+  else if (reader.chunk !== null && reader.chunk.known > 0) reader.touch();
+  else reader.wait(lexeme);
 }
 
 /** "r – w – c": a dash between single letters. */

@@ -301,8 +301,13 @@ function lettersBeside(cells: readonly ReadCell[], i: number): ReadonlySet<strin
   return new Set(items.flatMap(({ patterns }) => patterns));
 }
 
+/** "Soft c" lists ce, not the dge beside it. */
 const isListed = (headings: readonly Phrase[], letters: ReadonlySet<string>) =>
-  headings.some(({ within }) => [...within!].some((id) => letters.has(id)));
+  headings.some(({ within, sure, ids, sound }) => {
+    const few = sure && sound !== true && ids.length > 0 && ids.length <= FEW;
+    const listed = [...letters].filter((id) => within!.has(id));
+    return listed.length > 0 && (!few || listed.length === letters.size || ids.some((id) => letters.has(id)));
+  });
 
 /** "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides. */
 function onlyNames(item: ReadItem, names: boolean): boolean {

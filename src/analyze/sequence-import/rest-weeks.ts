@@ -62,19 +62,23 @@ const LONGEST_EVENT = 9;
 
 /** What fills a week, or is done by ear, without letters: "Sports week", "names and songs", "exit test". */
 const events =
-  /\b(?:minimal pairs?|(?:word |picture )?sorts?|sorting|word (?:ladders?|chains?|chaining)|decodable (?:texts?|passages?|readers?|books?)|re-?read(?:ing)?|timed|(?<!of the )weeks?|print concepts|concepts (?:of|about) print|counting (?:words|syllables)|(?:upper|lower) ?case|chang(?:e|ing) (?:one|a) (?:sound|letter)|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|letter[- ]nam(?:es?|ing)|nam(?:e|ing) (?:of )?(?:the )?letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?ups?|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
+  /\b(?:minimal pairs?|(?:word |picture )?sorts?|sorting|word (?:ladders?|chains?|chaining)|decodable (?:texts?|passages?|readers?|books?)|re-?read(?:ing)?|timed|(?<!of the )weeks?|print concepts|concepts (?:of|about) print|counting (?:words|syllables)|(?:upper|lower) ?case|chang(?:e|ing) (?:one|a) (?:sound|letter)|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|placement|goal[- ]setting|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|letter[- ]nam(?:es?|ing)|nam(?:e|ing) (?:of )?(?:the )?letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?ups?|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
 
 /** How clauses begin, end or go that only go over what was taught. Common practice, no source. */
 const goneOver: readonly RegExp[] = [
   /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b)/i,
   /^[^.;:]*\breview(?:\s*:.*)?$/i,
   // "Mid-year assessment: letter names and sounds", "vowel team review and end-of-year test"
-  /^(?:[\p{L}-]+ ){0,3}(?:assessments?|screeners?|screening|benchmark|inventory|check-?(?:in|up|point)|test|quiz)\s*(?::|\s[-–—]\s)/iu,
+  /^(?:[\p{L}\p{N}'’-]+ ){0,6}(?:assessments?|screeners?|screening|benchmark|inventory|check-?(?:in|up|point)|test|quiz)\s*(?::|\s[-–—]\s)/iu,
+  // "Fall review of short vowels - skip if they passed"
+  /^(?:[\p{L}-]+ ){0,3}(?:review|revision|recap) (?:of|from)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b)/iu,
   /^[^,;:]*\breview (?:and|&|\+|\/) (?:[\p{L}-]+ ){0,4}(?:assessments?|screener|screening|benchmark|check-?(?:in|up|point)?|tests?|testing|quiz)$/iu,
   // "Watch tr and dr in spelling"
   /^(?:watch|beware|careful)\b/i,
   /^(?:(?:upper|lower) ?case |capital )?letter[- ]?nam(?:es|ing)$/i,
-  /^(?:skip|off|none)$/i,
+  /^(?:skip|off|none|mixed(?: (?:practi[cs]e|review|together|up))?)$/i,
+  // "Short vowels, silent e and the first vowel teams from Grade 1"
+  /^(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add)\b).*\bfrom (?:(?:grade|gr|year|yr)\.? ?\d|kindergarten|first grade|last (?:year|grade|term|month|week))$/i,
   /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i,
   /^(?:all|everything|all of)\b.*\b(?:above|so far|again|before|to date|taught|learn(?:ed|t))$/i,
   /^(?:no school\b|(?:baseline|pre-?test|post-?test|screen(?:er|ing)?|diagnostics?|benchmark|survey)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b))/i,
@@ -95,6 +99,37 @@ const goneOver: readonly RegExp[] = [
 export function goesOver(text: string): boolean {
   const plain = text.trim();
   return goneOver.some((one) => one.test(plain));
+}
+
+/** What a teacher does to have something ready, and what is shown or begun with it, which may be teaching. */
+const getsReady =
+  'set (?:up|out)|(?:get|lay) out|put (?:up|out|away)|(?:hand|pass|give) out|send home|cut (?:out|up)|print|copy|laminate|prepare|prep|gather|collect|order|label|hang(?: up)?|post|display|pack|bring|refill|restock|assign|establish|update|add to|organi[sz]e|make|create|decorate|store|pull|plan|schedule';
+const shows = 'start|begin|introduce|model|demonstrate|share|use|launch|play';
+/** Things of a classroom, and what is agreed on in it. */
+const material =
+  'boxes|tiles|magnets|counters|walls?|cards?|flash ?cards?|folders?|binders?|books?|notebooks?|whiteboards?|boards?|charts?|posters?|sorts?|rings?|trays?|strips?|mats?|journals?|bins?|bags?|baskets?|kits?|packets?|sheets?|worksheets?|games?|houses?|logs?|lists?|letters? home|(?:parent|magnetic|foam) letters|centers?|centres?|stations?|labels|lines|schedules?|routines?|procedures?|rules|expectations|groups?|partners?|buddies|jobs';
+const oneThing = `\\s+(?:[\\p{L}'’-]+\\s+){0,6}?(?:${material})(?:\\s+(?:for|with|before|by|on|in|at|from)\\s+(?:[\\p{L}'’]{3,}\\s*){1,4})?[.!]?$`;
+const readying = new RegExp(`^(?:${getsReady})${oneThing}`, 'iu');
+const showing = new RegExp(`^(?:${shows})${oneThing}`, 'iu');
+const ofTrade =
+  /\b(?:vowels?|consonants?|digraphs?|blends?|clusters?|suffix(?:es)?|prefix(?:es)?|silent|magic|syllables?|contractions?|compounds?|plurals?|diphthongs?|schwa|famil(?:y|ies)|alphabet|endings?|patterns?)\b/i;
+
+/** Whether a clause says what the teacher gets ready: "Set up word boxes", "Hang the vowel chart"; not "Make plurals". */
+export function isPreparation(text: string): boolean {
+  if (text.length > LONGEST_LEGEND) return false;
+  return readying.test(text) || (showing.test(text) && !ofTrade.test(text));
+}
+
+/** Whether it says what things are shown that have something taught in their names: "Introduce silent e sorts". */
+export function mayPrepare(text: string): boolean {
+  return text.length <= LONGEST_LEGEND && showing.test(text);
+}
+
+/** Whether a clause begins with the name of such a week: "Review week, catch up on sight words"; not "Review week, then sh". */
+export function isReviewWeek(text: string): boolean {
+  return /^(?:review|catch-? ?up|flex|buffer|make-?up|assessment) (?:week|day)s?\b(?!.*(?:[:;(\d]|\b(?:then|new|plus|introduce|teach|begin|start|add|adds)\b)).*$/i.test(
+    text.trim(),
+  );
 }
 
 /** Signs and type that a plan may explain. */

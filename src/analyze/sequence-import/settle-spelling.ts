@@ -4,6 +4,7 @@ import type { Spelled } from './clause-chunk.ts';
 import type { Phrase } from './phrases.ts';
 import { composites, findSpelling, rimes } from './spellings.ts';
 import { type Beside, explains, patternsShown } from './weigh-examples.ts';
+import type { WordNeeds } from './word-needs.ts';
 
 /** What letters teach; `sure` when the text says so or they have no other usual meaning. */
 export interface Settled {
@@ -103,8 +104,10 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): M
 /** What headings, sounds and neighbours leave of the meanings of letters. */
 function weigh(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Known {
   const { spelling } = spelled;
-  const fitting = beside.headings.filter(({ within }) =>
-    spelling.candidates.some((id) => within?.has(id) === true && mayBe(spelling.letters, id, within)),
+  const fitting = beside.headings.filter(
+    ({ within }) =>
+      spelling.candidates.some((id) => within?.has(id) === true && mayBe(spelling.letters, id, within)) &&
+      !isElsewhere(spelled, within!, beside.needs),
   );
   // `ch` in one cell, `/k/ and /sh/` in another: both are meant.
   const several = fitting.filter(({ sound }) => sound).length > 1;
@@ -129,6 +132,16 @@ function weigh(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Kn
     usual: spelling.usual.filter((id) => left.includes(id)),
     named: own.length > 0 ? own : first,
   };
+}
+
+/** "i in find" beside "open syllables": whether the examples of letters need what the heading does not take in. */
+function isElsewhere(
+  { spelling, examples }: Spelled,
+  within: ReadonlySet<PatternId>,
+  needs: WordNeeds,
+): boolean {
+  const shown = spelling.candidates.filter((id) => examples.some((word) => needs(word).has(id)));
+  return shown.length > 0 && !shown.some((id) => within.has(id));
 }
 
 /**
@@ -278,6 +291,9 @@ function shownBy({ spelled, beside, others, left }: Known): readonly PatternId[]
   const all = weakEnd.length > 0 ? weakEnd : left.filter((id) => shown.has(id));
   // "er, ir, ur" beside faster: its ending is not what the list is about.
   const stems = all.filter((id) => !isSuffix(id));
+  // "-s" beside maps and dishes: -es is what another cell says of dishes.
+  if (examples.length === 0 && spelling.letters === 's' && all.includes('suffix-s'))
+    return all.filter((id) => id !== 'suffix-es');
   return examples.length === 0 && spelling.sure && stems.length > 0 ? stems : all;
 }
 

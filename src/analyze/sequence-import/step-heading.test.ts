@@ -5,6 +5,8 @@ test.each([
   ['Week 3: sh, ch', 'Week 3', 'week', 'sh, ch'],
   ['Autumn 1, Week 2', 'Autumn 1, Week 2', 'week', ''],
   ['Week of 9 March: ai', 'Week of 9 March', 'week', 'ai'],
+  ['Kindergarten Unit 2: Digraphs', 'Kindergarten Unit 2', 'unit', 'Digraphs'],
+  ['Fall Week 3: sh', 'Fall Week 3', 'week', 'sh'],
   ['4. sh', '4', 'number', 'sh'],
   ['May', 'May', 'month', ''],
   ['May: oa', 'May', 'month', 'oa'],

@@ -107,7 +107,7 @@ export function readStepHeading(line: string): StepHeading | null {
     // "May we", "Group a few": a name goes on with a sign, or is all there is.
     // "March brings wind" is a sentence like any other.
     const says = found === counted ? (sentence.exec(after)?.[0] ?? '') : '';
-    if (says === '' && !/^\s*(?:$|[:.,;–—(|/·-])/.test(after) && !/\d$/.test(found[0])) break;
+    if (says === '' && !endsName(found[0], after)) break;
     kind = unitOf(found.groups!.kind!);
     rest = after.slice(says.length).replace(/^(?:[\s:.,;–—|·•»→]|>>|[=-]>|-{1,3}(?=\s|$))+/, '');
     if (says !== '') break;
@@ -126,6 +126,11 @@ export function readStepHeading(line: string): StepHeading | null {
         kind: 'number',
         rest: after.replace(/^(?:[:–—-]\s*)+(?=\s|\p{L})/u, ''),
       };
+}
+
+/** Whether the name of a step ends where a sign or another name follows: "Kindergarten Unit 2", "Fall Week 3". */
+function endsName(name: string, after: string): boolean {
+  return /\d$/.test(name) || numbered.test(after.trimStart()) || /^\s*(?:$|[:.,;–—(|/·-])/.test(after);
 }
 
 const lettered = /^\(?(?:(?<roman>[IVX]{1,4}|[ivx]{2,4})|(?<letter>[A-Za-z]))[.)](?=\s)/;

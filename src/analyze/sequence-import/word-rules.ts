@@ -29,6 +29,8 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { i, lexeme: { text } }) => {
       const { last, chunk } = reader;
       if (text !== 'before' && text !== 'after') return 0;
+      // "-es after words that end in s"
+      if (/^(?:words?|nouns?|verbs?|bases?)$/.test(reader.lexemes[i + 1]?.text ?? '')) return 0;
       // "soft c before e, i, y" says of a phrase where it is so.
       if (last === undefined && (reader.broken || chunk === null || chunk.known === 0)) return 0;
       const { end, meant } = readCondition(reader.lexemes, i, last?.spelling.letters ?? '');
