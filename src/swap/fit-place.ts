@@ -315,13 +315,13 @@ const RULES: readonly FitRule[] = [
   },
   {
     // some perceived danger is no seen danger, the second elected mayor no second chose mayor, an astounding film no
-    // shocking one: a participle before its noun has a sense of its own.
+    // shocking one, a rather resigned man no rather quit one: a participle before its noun has a sense of its own.
     name: 'participle before its noun',
     isCounted: true,
     speaksAgainst: ({ part, form }, _candidate, _text, { before, isBeforeNoun }) =>
       part === 'v' &&
       (form === 'participle' || form === 'past' || form === 'ing') &&
-      (DETERMINER.test(before) || ORDER.test(before)) &&
+      (DETERMINER.test(before) || ORDER.test(before) || SAYS_HOW_MUCH.test(before)) &&
       isBeforeNoun,
   },
   {
