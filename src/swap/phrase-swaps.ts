@@ -188,7 +188,7 @@ function leaveOut(
 
 const NUMBERS: ReadonlyMap<string, string> = new Map(Object.entries(listed.numbers));
 
-/** A number from thirteen to below a hundred in digits (smaller ones are written as words), within a sentence and before the counted noun. */
+/** A number from two to below a hundred in digits, within a sentence and before the counted noun: two lamps are 2 lamps. */
 function numberAt(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): PhraseSwap[] {
   const { lower, start, end } = pieces[at]!;
   const digits = NUMBERS.get(lower);
