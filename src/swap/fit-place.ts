@@ -156,9 +156,10 @@ const RULES: readonly FitRule[] = [
   {
     // huge cannot take very; an enormous wave can be a very big one, a very enormous one cannot.
     name: 'adjective before a noun',
-    speaksAgainst: ({ part }, { lemma }, text, { isBeforeNoun }) =>
+    // the “rocky” steps: a quote may close before the noun.
+    speaksAgainst: ({ part }, { lemma }, text, { isBeforeNoun, after }) =>
       part === 'a' &&
-      isBeforeNoun &&
+      (isBeforeNoun || /^["”’]$/.test(after)) &&
       (AFTER_NOUN.test(lemma) ||
         (/ /.test(text) && !/^(very|more|most) |^(lots of|plenty of|a few)$/.test(text))),
   },
@@ -315,13 +316,14 @@ const RULES: readonly FitRule[] = [
   },
   {
     // some perceived danger is no seen danger, the second elected mayor no second chose mayor, an astounding film no
-    // shocking one, a rather resigned man no rather quit one: a participle before its noun has a sense of its own.
+    // shocking one, a rather resigned man no rather quit one, and
+    // manufactured goods are no made ones: a participle before its noun has a sense of its own.
     name: 'participle before its noun',
     isCounted: true,
     speaksAgainst: ({ part, form }, _candidate, _text, { before, isBeforeNoun }) =>
       part === 'v' &&
       (form === 'participle' || form === 'past' || form === 'ing') &&
-      (DETERMINER.test(before) || ORDER.test(before) || SAYS_HOW_MUCH.test(before)) &&
+      [DETERMINER, ORDER, SAYS_HOW_MUCH, BE].some((words) => words.test(before)) &&
       isBeforeNoun,
   },
   {
@@ -359,6 +361,8 @@ export function takesFollower(reading: WordForm, candidate: Candidate, text: str
 
 /** Small words swapped as they are written, and what may not be beside them. */
 const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly after: RegExp }[] = [
+  // no one came for nobody came; not for a nobody.
+  { swap: /^no one$/, before: /^(an?|the|some)$/, after: /^$/ },
   // if it rains for whether it rains; not for whether or not, whether to go, of whether.
   { swap: /^if$/, before: /^(of|about|on|or|to|over|as)$/, after: /^(or|to)$/ },
   // each day for every day; not for every other day, every two days, almost every.

@@ -38,6 +38,8 @@ describe('a phrase is said plainer', () => {
     ['Bram had [thirteen] lamps.', 'Bram had 13 lamps.'],
     ['Bram had [two] lamps.', 'Bram had 2 lamps.'],
     ['Bram had [two] or three lamps.', null],
+    ['Bram had [two] red lamps.', 'Bram had 2 red lamps.'],
+    ['It was a [two] dimensional plan.', null],
     ['Bram had [thirteen] lamps and sixty bells.', null],
     ['[Thirteen] lamps were lit.', null],
     ["[He's] not on the ferry.", 'He is not on the ferry.'],
