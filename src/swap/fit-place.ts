@@ -38,7 +38,7 @@ const ORDER = /^(first|second|third|fourth|fifth|next|last|newly|once|\d+(st|nd|
 const HAVE = /^(have|has|having|\w+'ve|(haven|hasn)'t)$/;
 /** Words that tell the degree of what follows, so that it cannot tell one of its own. */
 const SAYS_HOW_MUCH =
-  /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly|highly)$/;
+  /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly|highly|especially)$/;
 const COMPARATIVE = /^(more|less|\w+er|worse|better|fewer)$/;
 const ENDS =
   /^([.,;:!?)”"]|and|or|but|in|on|at|by|for|with|to|from|when|while|as|because|since|if|after|before|over|through)$/;
@@ -107,6 +107,8 @@ const CONSTRUCTIONS: readonly {
   { words: /^tough$/, swaps: /^hard$/, after: /^on$/, never: true },
   // Simply put is not just put.
   { words: /^simply$/, swaps: /^just$/, after: /^(put|stated|said|,)$/, never: true },
+  // went down a hill; descended into war: not went down into it.
+  { words: /^descend$/, swaps: /^(go|come) down$/, after: /^(into|on|upon)$/, never: true },
   // Hurry up: not rush up; several times: not some times.
   { words: /^hurry$/, swaps: /^rush$/, after: /^up$/, never: true },
   { words: /^several$/, swaps: /^some$/, after: /^(times|dozen|hundred|thousand|million)$/, never: true },
