@@ -46,7 +46,11 @@ export const ASIDE_RULES: readonly Rule[] = [
     applies: (words) =>
       cutAsides(
         words,
-        (aside) => !aside.isLast && isBehindThing(words, aside) && isRelativeClause(words, aside),
+        (aside) =>
+          !aside.isLast &&
+          isBehindThing(words, aside) &&
+          isRelativeClause(words, aside) &&
+          !tellsOffice(words, aside),
       ),
   },
   {
@@ -98,6 +102,14 @@ function findAsides(words: readonly Word[]): Aside[] {
     if (next.kind === 'preposition') return aside(end + 1);
     return /^(?:and|but|so)$/.test(next.lower) && findClause(words, end + 2) ? aside(end) : [];
   });
+}
+
+const OFFICE =
+  /^(?:responsible|charge|chairs?|chaired|heads?|headed|leads?|led|runs?|ran|owns?|owned|manages?|managed|represents?|founded|teaches|taught|works?|worked|studies|studied)$/;
+
+/** Mrs. Falk, who runs the ferry, says: without it nobody knows why she is asked. */
+function tellsOffice(words: readonly Word[], { start, end }: Aside): boolean {
+  return words.slice(start + 1, Math.min(end, start + 5)).some(({ lower }) => OFFICE.test(lower));
 }
 
 function isBehindThing(words: readonly Word[], { start }: Aside): boolean {

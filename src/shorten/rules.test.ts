@@ -16,3 +16,10 @@ describe.each([...DROP_RULES, ...SPLIT_RULES])('the rule “$name”', ({ exampl
   test('makes its example shorter', () => expect(use(example[0])).toContain(example[1]));
   test('leaves its counter-example', () => expect(use(counterExample)).toEqual([]));
 });
+
+test('a relative clause goes, but not one that says what somebody does there', () => {
+  const { applies } = DROP_RULES.find(({ name }) => name === 'relative clause')!;
+  const use = (sentence: string): number => applies(readWords(sentence, table), sentence).length;
+  expect(use('Bram, who was nine, ran to the quay.')).toBe(1);
+  expect(use('Bram, who runs the ferry, ran to the quay.')).toBe(0);
+});

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fitsPlace, placeOf, takesFollower } from './fit-place.ts';
+import { fitsAsIs, fitsPlace, placeOf, takesFollower } from './fit-place.ts';
 import type { Candidate, SwapTable } from './open-swaps.ts';
 import type { PartOfSpeech } from './types.ts';
 
@@ -76,6 +76,10 @@ describe('a swap', () => {
     ['they [receive] them', 'v', 'get', false],
     ['they [reduce] the sail', 'v', 'cut', true],
     ['they [reduce] it', 'v', 'cut', false],
+    ['they [descend] .', 'v', 'go down', true],
+    ['they [descend] into it', 'v', 'go down', false],
+    ['it ran [rocky] .', 'a', 'full of sail', true],
+    ['the " [rocky] " men', 'a', 'full of sail', false],
   ] as const)('in “%s”, as %s, can be %s: %s', (marked, part, lemma, can) => {
     expect(allows(fitsPlace, marked, part, lemma)).toBe(can);
   });
@@ -83,5 +87,23 @@ describe('a swap', () => {
   test('is unsure for a verb of what one does to oneself', () => {
     expect(allows(takesFollower, 'they [gather] old sail', 'v', 'get')).toBe(true);
     expect(allows(takesFollower, 'they [gather] themselves', 'v', 'get')).toBe(false);
+  });
+
+  test('is unsure for a participle before its noun', () => {
+    const participle = (marked: string): boolean =>
+      takesFollower(
+        { lemma: 'manufacture', part: 'v', form: 'participle' },
+        { lemma: 'make', object: null } as Candidate,
+        'made',
+        place(marked),
+      );
+    expect(participle('they are [manufactured] .')).toBe(true);
+    expect(participle('they are [manufactured] men')).toBe(false);
+    expect(participle('a rather [manufactured] men')).toBe(false);
+  });
+
+  test('of small words has its neighbours', () => {
+    expect(fitsAsIs('no one', place('[nobody] ran'))).toBe(true);
+    expect(fitsAsIs('no one', place('a [nobody] ran'))).toBe(false);
   });
 });

@@ -38,7 +38,7 @@ const ORDER = /^(first|second|third|fourth|fifth|next|last|newly|once|\d+(st|nd|
 const HAVE = /^(have|has|having|\w+'ve|(haven|hasn)'t)$/;
 /** Words that tell the degree of what follows, so that it cannot tell one of its own. */
 const SAYS_HOW_MUCH =
-  /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly|highly)$/;
+  /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly|highly|especially)$/;
 const COMPARATIVE = /^(more|less|\w+er|worse|better|fewer)$/;
 const ENDS =
   /^([.,;:!?)”"]|and|or|but|in|on|at|by|for|with|to|from|when|while|as|because|since|if|after|before|over|through)$/;
@@ -107,6 +107,8 @@ const CONSTRUCTIONS: readonly {
   { words: /^tough$/, swaps: /^hard$/, after: /^on$/, never: true },
   // Simply put is not just put.
   { words: /^simply$/, swaps: /^just$/, after: /^(put|stated|said|,)$/, never: true },
+  // went down a hill; descended into war: not went down into it.
+  { words: /^descend$/, swaps: /^(go|come) down$/, after: /^(into|on|upon)$/, never: true },
   // Hurry up: not rush up; several times: not some times.
   { words: /^hurry$/, swaps: /^rush$/, after: /^up$/, never: true },
   { words: /^several$/, swaps: /^some$/, after: /^(times|dozen|hundred|thousand|million)$/, never: true },
@@ -156,9 +158,10 @@ const RULES: readonly FitRule[] = [
   {
     // huge cannot take very; an enormous wave can be a very big one, a very enormous one cannot.
     name: 'adjective before a noun',
-    speaksAgainst: ({ part }, { lemma }, text, { isBeforeNoun }) =>
+    // the “rocky” steps: a quote may close before the noun.
+    speaksAgainst: ({ part }, { lemma }, text, { isBeforeNoun, after }) =>
       part === 'a' &&
-      isBeforeNoun &&
+      (isBeforeNoun || /^["”’]$/.test(after)) &&
       (AFTER_NOUN.test(lemma) ||
         (/ /.test(text) && !/^(very|more|most) |^(lots of|plenty of|a few)$/.test(text))),
   },
@@ -315,13 +318,14 @@ const RULES: readonly FitRule[] = [
   },
   {
     // some perceived danger is no seen danger, the second elected mayor no second chose mayor, an astounding film no
-    // shocking one: a participle before its noun has a sense of its own.
+    // shocking one, a rather resigned man no rather quit one, and
+    // manufactured goods are no made ones: a participle before its noun has a sense of its own.
     name: 'participle before its noun',
     isCounted: true,
     speaksAgainst: ({ part, form }, _candidate, _text, { before, isBeforeNoun }) =>
       part === 'v' &&
       (form === 'participle' || form === 'past' || form === 'ing') &&
-      (DETERMINER.test(before) || ORDER.test(before)) &&
+      [DETERMINER, ORDER, SAYS_HOW_MUCH, BE].some((words) => words.test(before)) &&
       isBeforeNoun,
   },
   {
@@ -359,6 +363,8 @@ export function takesFollower(reading: WordForm, candidate: Candidate, text: str
 
 /** Small words swapped as they are written, and what may not be beside them. */
 const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly after: RegExp }[] = [
+  // no one came for nobody came; not for a nobody.
+  { swap: /^no one$/, before: /^(an?|the|some)$/, after: /^$/ },
   // if it rains for whether it rains; not for whether or not, whether to go, of whether.
   { swap: /^if$/, before: /^(of|about|on|or|to|over|as)$/, after: /^(or|to)$/ },
   // each day for every day; not for every other day, every two days, almost every.

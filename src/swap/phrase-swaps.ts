@@ -188,7 +188,7 @@ function leaveOut(
 
 const NUMBERS: ReadonlyMap<string, string> = new Map(Object.entries(listed.numbers));
 
-/** A number from thirteen to below a hundred in digits (smaller ones are written as words), within a sentence and before the counted noun. */
+/** A number from two to below a hundred in digits, within a sentence and before the counted noun: two lamps are 2 lamps. */
 function numberAt(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): PhraseSwap[] {
   const { lower, start, end } = pieces[at]!;
   const digits = NUMBERS.get(lower);
@@ -199,6 +199,15 @@ function numberAt(sentence: string, pieces: readonly Piece[], at: number, table:
   // All numbers of a sentence are written alike.
   if (pieces.some((piece) => piece !== pieces[at] && NUMBERS.has(piece.lower))) return [];
   if (isNumber(before) || isNumber(after) || !/^\p{Ll}/u.test(sentence.slice(start))) return [];
-  if (!placeOf(pieces, at, table).isBeforeNoun) return [];
+  if (!placeOf(pieces, at, table).isBeforeNoun || !countsThings(pieces, at)) return [];
   return [{ start, end, text: digits, comes: digits, article: null }];
+}
+
+const PLURAL = /^(?:people|men|women|children|feet|teeth|mice|geese|sheep|fish|deer|more|others|\w*[^su]s)$/;
+
+/** Two pink lines, two more; not two dimensional, the two most of all. */
+function countsThings(pieces: readonly Piece[], at: number): boolean {
+  const next = pieces.slice(at + 1, at + 4).map(({ lower }) => lower);
+  const mark = next.findIndex((word) => !/^[\p{L}]/u.test(word));
+  return next[0] !== 'most' && next.slice(0, mark < 0 ? 3 : mark).some((word) => PLURAL.test(word));
 }

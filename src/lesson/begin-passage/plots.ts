@@ -56,12 +56,11 @@ ${FUN}
 ? It was {box.adj}. / It had a lid on top. / {A} set it on the {=seats}. / {A} put the {box} on the {=seats}. / It was shut.
 “Is it for me?” said {B}. “It is for you,” said {A}. / “What is in it?” said {B}. “It is for you,” said {A}. / {B} had a look at the {box}. “Is it for me?” said {B}. / “What is in the {box}?” asked {B}. “It is a gift for you,” said {A}. / “What have you got?” asked {B}. “It's a gift for you!” said {A}. / “Is it for me?” asked {B}. “Yes,” said {A}. “Can you guess it?” / “Is it a pet?” said {B}. “It is not,” said {A}. / “What is in it?” asked {B}. {A} gave a grin. “You have to guess!”
 ¶ “Is it {a g1}?” said {B}. “It is not {a g1},” said {A}. / “Is it {a g1}?” said {B}. “No,” said {A}, “it is not {a g1}.” / “Is it {a g1}?” asked {B}. {A} shook {A.his} head.
-“Is it {a g2}?” said {B}. “It is not,” said {A}. / “Is it {a g2}?” said {B}. “No!” said {A}. / “Can it be {a g2}?” said {B}. “It cannot be {a g2},” said {A}. / “It's {a+ g2}!” said {B}. “It isn't {a g2},” said {A}.
+“Is it {a g2}?” said {B}. “It is not,” said {A}. / “Is it {a g2}?” said {B}. “No!” said {A}. / “Can it be {a g2}?” said {B}. “It cannot be {a g2},” said {A}. / “Is it {a+ g2}?” said {B}. “It isn't {a g2},” said {A}.
 ? {B} gave the {box} a tap. / {B} gave the {box} a sniff. / {B} lifted the {box} up. It was not big. / {B} picked it up and shook it. / {B} had to think. / {B} was thinking. / “Which is it?” said {B}. / {B} had a look at it from the back. / “Chill,” said {A}. “You can check it.” / {B} had {B.his} hand on {B.his} chin.
 ? “Is it {a+ g3}?” said {B}. “It is not {a g3}!” said {A}. / “Is it {a+ g3}?” asked {B}. “No,” said {A}. “You can look.”
 ¶ {B} got the lid off. / {B} had a look in the {box}. / {B} lifted the lid. / {B} opened it up and looked in. / Then {B} undid the lid. // {B} dug in the {box}. / {B} cut the top of it.
 It was {a+ prize}! / In it was {a+ prize}! / In the {box} was {a+ prize}! / “It is {a+ prize}!” said {B}.
-? The {prize} was {prize.adj}.
 “I like it a lot!” said {B}. / {B} was so glad. / {B} had a big grin. / {B} gave {A} a hug. / “It is the best gift!” said {B}. / “I'm so glad!” said {B}. / {B} was grinning and hugging {A}. / “Thank you, {A}!” said {B}. / “I like it so much!” said {B}. / “It is such a good gift!” said {B}. // “It is fun!” said {B}. / {B} had a hug for {A}. / {B} had it on {B.his} lap.
 ? {A} was glad as well. / {A} and {B} had a lot of fun with it. / {B} had fun with the {prize}. / “I am glad you like it,” said {A}. / {A} was smiling.
 ? The {prize} is {B}'s best thing. / {B} put the {prize} back in the {box}. / “I will not lend it to the cat!” said {B}. / “I will look after it,” said {B}.`,
@@ -121,12 +120,12 @@ It sat in the {c1}. / It got in the {c1}! / It got mud on the {c1}! / It hid in 
 ${FUN}
 ¶ {A} and {B} sat on the {=seats}. / Then {A} and {B} had a rest on the {=seats}. / {A} and {B} were sitting on the {=seats}. / “Let's sit on the {=seats},” said {B}. [A,B@place]
 {A} had {a+ food} and {B} had {a+ food2}. / {A} had {a+ food}. {B} had {a+ food2}. / {A} had {a food} and {a food2}. {B} had {=meals}. / {A} bit into {a+ food}. {B} had {=meals}.
-¶ But then the sun went in. It got wet and bad. / Then the wind hit. / But then it began to rain. / But the wind got up and it got wet. / But then it was raining! / Then it rained and rained. / Then there was a storm. // But the sun hid and it got wet. / But it got wet! / But then it got wet.
+¶ But then the sun went in. It got wet. / Then the wind hit. / But then it began to rain. / But the wind got up and it got wet. / But then it was raining! / Then it rained and rained. / Then there was a storm. // But the sun hid and it got wet. / But it got wet! / But then it got wet.
 “Run!” said {A}. / “Get up and run!” said {B}. / “We will get wet!” said {A}. / “I am wet!” said {B}. / “We're getting wet!” said {A}. // {A} got wet. {B} got wet. / {A} was wet. {B} was wet.
 {A} and {B} ran to the {shelter} and got in. / {A} and {B} hid in the {shelter}. / {A} and {B} ran to the {shelter}. / They ran and hid in the {shelter}. / They went running to the {shelter}. [A,B>shelter]
 ? In the {shelter} was {a+ pet}. It was wet as well! / {a+ pet} was in there. It was wet as well! / {a+ pet} was in the {shelter}. / {a+ pet} was hiding in there as well. [pet>shelter]
 ? {A} had to rub {A.his} legs. / {A} sat and told jokes. / They sang a song in the {shelter}. / {B} got {B.his} wet cap off. / {A} was telling jokes to {B}. [A,B@shelter]
-¶ At last the sun came out. / Then the sun got up and it was hot. / Then it was not so wet. / At last it did stop. / Then the sun was hot. / Then the sun was shining. // The sun got up. It was hot. / The sun got hot.
+¶ At last the sun came out. / Then the sun got up and it was hot. / Then the sun was back. / Then the sun was hot. / Then the sun was shining. // The sun got up. It was hot. / The sun got hot.
 “It was a fun trip,” said {A}. “But I am wet!” / “I got wet, but it was fun,” said {B}. / “It was fun, but I am wet!” said {A}. / {A} and {B} had fun, but they got wet. / “It's not a bad trip,” said {A}. / {A} and {B} went back with wet legs. / {A} and {B} got wet, but it was fun. // {A} had fun. {B} had fun as well. / {A} and {B} got wet, but had fun.`,
   },
   {
@@ -197,9 +196,9 @@ Then {B} had a go. / “Can I have a go?” said {B}. / “Let me have a go,” 
 {A} and {B} had to tug and tug. / {A} had to tug and tug. / {B} had to help {A} tug. / They tugged and tugged. / {A} and {B} were tugging and tugging.
 Up came {a+ fish}! / It was {a+ fish}! / {A} got {a+ fish}! / “It is {a+ fish}!” said {A}. / “It's {a+ fish}!” yelled {A}. [fish>net]
 ? It was {fish.adj}. / “Look at it!” said {B}. / “It is so big!” said {B}. / It was jumping and flapping. / The {fish} looked cross|mad.
-“Let it go,” said {B}. / “We will let it go,” said {A}. / “It is sad,” said {B}. “Let it go.” / “Let's let it go,” said {B}. / “Is it too little?” said {B}. “Let it go.” // {A} was sad for it. / It was mad!
+“Let it go,” said {B}. / “We will let it go,” said {A}. / “It is sad,” said {B}. “Let it go.” / “Let's let it go,” said {B}. // {A} was sad for it. / It was mad!
 So {A} let it go. / {A} let the {fish} go. / {A} let it go and it swam off. / {A} dropped it back in. / Splash! It was swimming off. // {A} set it back in the mud. / {A} let it get off. [fish>water]
-? {A} and {B} had the {k1} and the {k2}, but no fish. / {A} put the {k1} and the {k2} in the bin. / “We can fix up the {k1}!” said {A}. / {A} and {B} had to get the junk in a bin. / Then {A} and {B} had {=meals}, but it was not fish! / “I'll mend the {k1},” said {B}.`,
+? {A} and {B} had the {k1} and the {k2}, but no fish. / {A} put the {k1} and the {k2} in the bin. / {A} and {B} had to get the junk in a bin. / Then {A} and {B} had {=meals}, but it was not fish! / “I'll mend the {k1},” said {B}.`,
   },
   {
     id: 'words',
@@ -218,7 +217,7 @@ The next word was ‘{w2}’. {B} got that as well. / Then {B} got the word ‘{
 ¶ Then {a+ pet} ran in and grabbed a card! / But then {a+ pet} ran up and sat on the cards! / Then {a+ pet} jumped up and ran off with a card! / Then the wind hit the cards and they fell! / But then the wind got up and the cards fell.
 “Stop!” yelled {A}. “That is ‘{w6}’!” / “Stop!” said {A}. “We need ‘{w6}’!” / “Stop that! That card is ‘{w6}’!” said {B}. / “Get ‘{w6}’ back!” said {B}. / “Quick!” said {B}. “Get ‘{w6}’!”
 {A} and {B} ran and got it back. / {B} had to run to get it. / {A} ran to get the card. / In the end they got all the cards back. / {A} ran and got it back.
-¶ The last words were ‘{w7}’ and ‘{w8}’. {B} got them. / Then {A} got ‘{w7}’ and {B} got ‘{w8}’. / {A} got ‘{w7}’, and the last card was ‘{w8}’. / At the end {B} had ‘{w7}’ and ‘{w8}’.
+¶ The last words were ‘{w7}’ and ‘{w8}’. {B} got them. / {B} got ‘{w7}’, and then {B} got ‘{w8}’. / At the end {B} had ‘{w7}’ and ‘{w8}’.
 “You win!” said {A}. / So {B} was the winner. / “I win!” said {B}. “It was fun.” / “That was fun,” said {A}. “You win!” / {B} did win, but {A} was glad as well.
 ? Then {A} and {B} had {=meals}. / {A} had {a food} and {B} had {a food2}. / They ran back in the sun. / “The next time, I will win!” said {A}. / They put the cards back in the box.`,
   },
