@@ -27,7 +27,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
   const hasSlash = text.includes('/');
   for (let from = 0, to = 0; from < tokens.length; from = to) {
     to = endOfSentence(text, tokens, from);
-    let capitals: 'none' | 'mean' | 'explained' | undefined;
+    let isOfHeadline: boolean | undefined;
     let isShouted: boolean | undefined;
     let endOfTitle: number | undefined;
     let opened = false;
@@ -48,8 +48,9 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
           isShouted ??= isTextInCapitals(text, tokens, from, to);
           token.key = isShouted ? opening(shown, token.key) : shown;
         } else if (!isGrammarWord(token.key)) {
-          capitals ??= isHeadline(text, tokens, from, to) ? 'explained' : 'mean';
-          const means = opened && capitals === 'mean';
+          // What opens a sentence needs no headline to explain its capital.
+          if (opened) isOfHeadline ??= isHeadline(text, tokens, from, to);
+          const means = opened && !isOfHeadline;
           token.key = means ? capitalised(shown) : opening(shown, token.key);
           if (means) kept++;
         }
