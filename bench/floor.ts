@@ -15,8 +15,8 @@ export interface FloorTimes {
 }
 
 /**
- * Shades a page, and beside it walks its text and cuts it into words, nothing else. Ours is all of it on one thread: the
- * walk, the words, what they are to a group (known to a running background), and the marks.
+ * Shades a page, and beside it walks its text and cuts it into words, nothing else. Ours is all that the page's
+ * thread does: the walk, the words, the messages to a background that knows them, and the marks.
  */
 export async function measureFloor(browser: BenchBrowser, words: number, runs: number): Promise<FloorTimes> {
   const page = await browser.open(writePage(words));

@@ -18,17 +18,18 @@ export interface BenchBrowser {
 }
 
 export async function startBenchBrowser(): Promise<BenchBrowser> {
-  const code = await bundle();
+  const code = (await bundle('index.ts')).replace('var wordreachBench', 'globalThis.wordreachBench');
+  const judge = await bundle('judge-worker.ts');
   const table = readFileSync(new URL('../public/data/lexicon.bin', import.meta.url));
   const sequence: unknown = JSON.parse(
     readFileSync(new URL('../profiles/sequences/steady-steps.json', import.meta.url), 'utf8'),
   );
   let html = '';
-  const server = createServer((request, response) =>
-    request.url === '/table'
-      ? response.end(table)
-      : response.setHeader('content-type', 'text/html; charset=utf-8').end(html),
-  );
+  const server = createServer(({ url }, response) => {
+    if (url === '/table') response.end(table);
+    else if (url === '/judge.js') response.setHeader('content-type', 'text/javascript').end(judge);
+    else response.setHeader('content-type', 'text/html; charset=utf-8').end(html);
+  });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const browser = await chromium.launch({
     executablePath: findChromium(),
@@ -42,7 +43,7 @@ export async function startBenchBrowser(): Promise<BenchBrowser> {
       await page.evaluate(code);
       await page.evaluate(async (given) => {
         const bytes = await (await fetch('/table')).arrayBuffer();
-        globalThis.engine = wordreachBench.openEngine(new Uint8Array(bytes), given);
+        globalThis.engine = wordreachBench.openEngine(new Uint8Array(bytes), given, '/judge.js');
         // The page's own first drawing is not measured.
         for (let i = 0; i < 3; i++) await new Promise((rested) => requestIdleCallback(rested));
       }, sequence);
@@ -55,8 +56,8 @@ export async function startBenchBrowser(): Promise<BenchBrowser> {
   };
 }
 
-async function bundle(): Promise<string> {
-  const entry = fileURLToPath(new URL('in-page/index.ts', import.meta.url));
+async function bundle(script: string): Promise<string> {
+  const entry = fileURLToPath(new URL(`in-page/${script}`, import.meta.url));
   const built = (await build({
     configFile: false,
     logLevel: 'silent',
@@ -69,5 +70,5 @@ async function bundle(): Promise<string> {
       lib: { entry, formats: ['iife'], name: 'wordreachBench' },
     },
   })) as Rollup.RollupOutput[];
-  return built[0]!.output[0].code.replace('var wordreachBench', 'globalThis.wordreachBench');
+  return built[0]!.output[0].code;
 }

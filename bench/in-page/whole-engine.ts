@@ -1,16 +1,10 @@
-import {
-  compileGroup,
-  createAnalyzer,
-  createJudge,
-  markReading,
-  openLexicon,
-  parseGroup,
-  parseSequence,
-  splitKey,
-} from '../../src/analyze/index.ts';
+import { splitKey } from '../../src/analyze/index.ts';
+import type { JudgeWords, WordsJudged } from '../../src/contract/page-contract.ts';
 import { startOverlay } from '../../src/overlay/start-overlay.ts';
+import type { ToJudge } from './judge-worker.ts';
+import { openJudges } from './open-judges.ts';
 
-/** Overlay and engine in one page, so that all of their work is on one clock. */
+/** The overlay in a page, and the engine on another thread, asked by messages, as page and background are in the extension. */
 export interface WholeEngine {
   /** Shades the whole page for a group at a step of the sequence; gives the milliseconds it took. */
   shade(): Promise<number>;
@@ -23,13 +17,11 @@ export interface WholeEngine {
   stop(): Promise<void>;
 }
 
-/** Opens the word table from its bytes; the group is compiled before the clock starts, as a running background has it. */
-export function openEngine(table: Uint8Array, sequence: unknown): WholeEngine {
-  const analyzer = createAnalyzer(openLexicon(table));
-  const parsed = parseSequence(sequence);
-  const judgeAt = (step: number) =>
-    createJudge(analyzer, compileGroup(parseGroup({ name: 'Herons', sequence: parsed.id, step }), parsed));
-  let judge = judgeAt(12);
+/** Opens the word table from its bytes; `worker` is the address of the script that judges. */
+export function openEngine(table: Uint8Array, sequence: unknown, worker: string): WholeEngine {
+  const ask = openWorker(worker, { table, sequence });
+  const judgeAt = openJudges(table, sequence);
+  let step = 12;
   let running: { overlay: ReturnType<typeof startOverlay>; stop: AbortController } | undefined;
   return {
     async shade() {
@@ -37,12 +29,7 @@ export function openEngine(table: Uint8Array, sequence: unknown): WholeEngine {
       const start = performance.now();
       const overlay = startOverlay(document, {
         scope: 'page',
-        judge: async ({ keys, homographs }) => ({
-          standings: keys.map((key) => judge(key).standing),
-          readings: homographs
-            .map(({ text, start, end, key }) => markReading(text, start, end, key))
-            .map((key) => ({ key, standing: judge(key).standing })),
-        }),
+        judge: (words) => ask(step, words),
         loadFindArticle: async () => async () => null,
         signal: stop.signal,
       });
@@ -50,9 +37,9 @@ export function openEngine(table: Uint8Array, sequence: unknown): WholeEngine {
       await overlay.ready;
       return performance.now() - start;
     },
-    async reshade(step) {
+    async reshade(wanted) {
       const start = performance.now();
-      judge = judgeAt(step);
+      step = wanted;
       await running!.overlay.rejudge();
       return performance.now() - start;
     },
@@ -63,6 +50,7 @@ export function openEngine(table: Uint8Array, sequence: unknown): WholeEngine {
     },
     markedWords() {
       const isMarked = new Set(['beyond', 'fresh', 'unsure']);
+      const judge = judgeAt(step);
       const keys = running!.overlay.words().words.map(([key]) => key);
       return [
         ...new Set(keys.filter((key) => isMarked.has(judge(key).standing)).map((key) => splitKey(key).word)),
@@ -74,4 +62,25 @@ export function openEngine(table: Uint8Array, sequence: unknown): WholeEngine {
         await new Promise((drawn) => requestAnimationFrame(drawn));
     },
   };
+}
+
+/** Starts the worker, and gives how it is asked. */
+function openWorker(
+  address: string,
+  first: ToJudge,
+): (step: number, words: Parameters<JudgeWords>[0]) => Promise<WordsJudged> {
+  const worker = new Worker(address);
+  const waiting = new Map<number, (judged: WordsJudged) => void>();
+  const tell = (message: ToJudge): void => worker.postMessage(message);
+  tell(first);
+  worker.onmessage = ({ data }: MessageEvent<{ id: number; judged: WordsJudged }>) => {
+    waiting.get(data.id)!(data.judged);
+    waiting.delete(data.id);
+  };
+  let id = 0;
+  return (step, words) =>
+    new Promise((resolve) => {
+      waiting.set(++id, resolve);
+      tell({ id, step, words });
+    });
 }

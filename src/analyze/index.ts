@@ -15,9 +15,9 @@ export { type Climber, createClimber, type WordClimb } from './climb/create-clim
 export { READING_LEVELS } from './climb/reading-levels.ts';
 export { describeError } from './describe-error.ts';
 export { type Guesser, openGuesser } from './guess/open-guesser.ts';
+export { cutContext, type SpanInContext } from './homographs/cut-context.ts';
 export { isHomograph } from './homographs/is-homograph.ts';
 export { markReading } from './homographs/mark-reading.ts';
-export { cutContext, type SpanInContext } from './homographs/read-context.ts';
 export { shownOfKey, splitKey } from './homographs/word-key.ts';
 export { type Lexicon, openLexicon } from './lexicon/open-lexicon.ts';
 export { findRule, type Rule } from './rule.ts';
@@ -46,6 +46,6 @@ export { standsBeforeName } from './text/abbreviations.ts';
 export { cutText } from './text/cut-text.ts';
 export { findSentences } from './text/find-sentences.ts';
 export { isGrammarWord } from './text/is-grammar-word.ts';
-export { settleCapital, settleCounts } from './text/settle-capitals.ts';
+export { nameOf, settleCapital, settleCounts } from './text/settle-capitals.ts';
 export { tokenize } from './text/tokenize.ts';
 export { type Analyzer, createAnalyzer } from './word/create-analyzer.ts';

@@ -1,11 +1,32 @@
 import { type Ink, WASHES } from './mark-rules.ts';
 import { own } from './own.ts';
+import { drawnIn } from './text-blocks.ts';
 
 /**
- * The ink of an element's own text; null for ordinary text. The transparent letters over a scanned page have one, and so do
- * outlined ones and grey ones on white; black text on white, or text with a shadow, has none. `grounds` remembers the grounds of elements.
+ * Finds the ink of a text; null for ordinary text, and for one that is in no element. The transparent letters over a scanned
+ * page have one, and so do outlined ones and grey ones on white; black text on white, or text with a shadow, has none.
  */
-export function findInk(element: Element, style: CSSStyleDeclaration, grounds: Grounds): Ink | null {
+export function createInkFinder(): (text: Text) => Ink | null {
+  const grounds: Grounds = new Map();
+  let last: Node | undefined;
+  let ink: Ink | null = null;
+  return (text) => {
+    const node = drawnIn.get(text);
+    if (node !== last) {
+      // As soon as the page has its turn, it may change its colours.
+      if (!last)
+        queueMicrotask(() => {
+          last = undefined;
+          grounds.clear();
+        });
+      last = node;
+      ink = node instanceof Element ? findInk(node, getComputedStyle(node), grounds) : null;
+    }
+    return ink;
+  };
+}
+
+function findInk(element: Element, style: CSSStyleDeclaration, grounds: Grounds): Ink | null {
   if (element.namespaceURI === 'http://www.w3.org/2000/svg') {
     const { fill } = style;
     const isFaint = isFaintOn(findGround(element, grounds), parse(fill), 2);
@@ -31,7 +52,7 @@ function paintedColor(ground: Colour, style: CSSStyleDeclaration): string {
 type Colour = readonly number[];
 
 /** The grounds of elements, as far as they were asked for. */
-export type Grounds = Map<Element, Colour>;
+type Grounds = Map<Element, Colour>;
 
 /** The paper a page is on by itself. Behind letters on a picture anything may be. */
 function findGround(element: Element, grounds: Grounds): Colour {

@@ -106,11 +106,11 @@ export function* findInPieces(block: TextBlock, known: PageWords): Generator<Blo
     const shown = shownText(node);
     const isBroken = block.broken?.has(node);
     // A line break in the source behind the <br> takes the place of the one that is put in.
-    const begins = /^\s/.test(shown);
+    const begins = isBroken && /^\s/.test(shown);
     if (isBroken && !begins) text += '\n';
     else if (block.parted.has(node)) text += ' ';
     nodes.push(text.length);
-    text += isBroken && begins ? `\n${shown.slice(1)}` : shown;
+    text += begins ? `\n${shown.slice(1)}` : shown;
   }
   const found = new BlockWords(block, nodes);
   for (let from = 0, to = 0; from < text.length; from = to) {

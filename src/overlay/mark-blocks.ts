@@ -10,12 +10,10 @@ import { workInSlices } from './work-in-slices.ts';
 export interface BlockMarks {
   /** Whether its words would be marked now. */
   isNear(within: Node): boolean;
-  /** Takes charge of a block, which is marked by `refresh` and from then on whenever it comes near. */
+  /** Takes charge of a block, which is marked by `refreshAll` and from then on whenever it comes near. */
   add(block: ReadBlock): void;
-  /** Marks a block by what its words are now, if it is near or the page is still. */
-  refresh(block: ReadBlock): void;
-  /** The same for several, while the page has its turn. */
-  refreshAll(blocks: ReadonlySet<ReadBlock>): Promise<void>;
+  /** Marks blocks by what their words are now, where they are near or the page is still; the page has its turn. */
+  refreshAll(blocks: Iterable<ReadBlock>, isWanted: (block: ReadBlock) => boolean): Promise<void>;
   drop(block: ReadBlock): void;
   /** Something on the page has changed. */
   noteChange(): void;
@@ -32,8 +30,11 @@ const MOST = 1000;
 const MOST_AT_ALL = 4000;
 /** On a page with more blocks than these (the paragraphs of a long book), only blocks near the view are marked: each mark takes memory. */
 const MOST_WHOLE = 5000;
-/** So many blocks are shown at once: each picture of the page with other marks than before takes a slow laptop a fifth of a second. */
-const AT_ONCE = 30;
+/**
+ * More blocks than these are shown at once: each picture of the page with other marks than before takes a slow laptop a fifth of a second, and
+ * with the first mark comes the style sheet, which has the browser work out all styles anew.
+ */
+const AT_ONCE = 10;
 
 /** The words in the view and as many around them as may be marked. */
 function spanAroundView(words: BlockWords): WordSpan {
@@ -71,14 +72,17 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     for (const block of moved) refresh(block);
     moved.clear();
     for (const [block, { from, to }] of long) {
-      if (isAll || !(isWhole || nearness.isNear(block))) continue;
+      if (isAll || !isShown(block)) continue;
       const seen = findWordsInView(block.words);
       if (seen.from < from || seen.to > to) mark(block);
     }
   }
+  function isShown(block: ReadBlock): boolean {
+    return isAll || isWhole || nearness.isNear(block);
+  }
   function refresh(block: ReadBlock): void {
     if (signal.aborted) return;
-    if (isAll || isWhole || nearness.isNear(block)) mark(block);
+    if (isShown(block)) mark(block);
     else unmark(block);
   }
   /** Marks the whole page while it is idle, or only the blocks near the view. */
@@ -87,14 +91,22 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     if (blocks.size > MOST_WHOLE) return;
     isWhole = whole;
     // As they are in their turn: a block that is dropped meanwhile is left out.
-    void refreshAll(blocks.keys(), () => new Promise((idle) => requestIdleCallback(idle)));
+    void refreshInSlices(blocks.keys(), () => new Promise((idle) => requestIdleCallback(idle)));
+  }
+  async function refreshAll(
+    blocks: Iterable<ReadBlock>,
+    isWanted: (block: ReadBlock) => boolean,
+  ): Promise<void> {
+    const shown = [...blocks].filter((block) => (isShown(block) || block.marked.size > 0) && isWanted(block));
+    await refreshInSlices(shown);
+    stillness.wait();
   }
   /** Many are shown at the end, all at once, since the browser goes through all marks each time. */
-  async function refreshAll(
-    blocks: Iterable<ReadBlock> & { readonly size?: number },
+  async function refreshInSlices(
+    blocks: Iterable<ReadBlock> & { readonly length?: number },
     turn?: () => Promise<unknown>,
   ): Promise<void> {
-    if ((turn || blocks.size! > AT_ONCE) && !signal.aborted) painter.hold();
+    if ((turn || blocks.length! > AT_ONCE) && !signal.aborted) painter.hold();
     await workInSlices(blocks, refresh, signal, turn);
     painter.show();
   }
@@ -135,11 +147,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
 
   return {
     isNear: nearness.look,
-    add(block) {
-      nearness.add(block);
-      stillness.wait();
-    },
-    refresh,
+    add: nearness.add,
     refreshAll,
     drop(block) {
       long.delete(block);

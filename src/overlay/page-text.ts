@@ -18,7 +18,6 @@ export interface PlaceMark {
 export interface ReadBlock {
   readonly nodes: readonly Text[];
   readonly within: Node;
-  readonly inks: TextBlock['inks'];
   readonly words: BlockWords;
   /** By the place of the word among the others. */
   readonly marked: Map<number, PlaceMark>;
@@ -32,9 +31,9 @@ export class PageText {
   #skipped = 0;
 
   /** Takes in the words of a block; the blocks its nodes were in before are given back, to be unmarked. */
-  read({ nodes, within, inks }: TextBlock, words: BlockWords): { block: ReadBlock; replaced: ReadBlock[] } {
+  read({ nodes, within }: TextBlock, words: BlockWords): { block: ReadBlock; replaced: ReadBlock[] } {
     const replaced = this.#drop(nodes);
-    const block: ReadBlock = { nodes, within, inks, words, marked: new Map() };
+    const block: ReadBlock = { nodes, within, words, marked: new Map() };
     for (const node of nodes) this.#byNode.set(node, block);
     this.#count(block, 1);
     return { block, replaced };

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { settleCounts } from '../analyze/index.ts';
 import { PageWords } from './page-words.ts';
 
 describe('the words of a page', () => {
@@ -33,6 +34,26 @@ describe('the words of a page', () => {
     expect(words.of('fog')).toBe(words.of('fog'));
     expect(words.of('Fog')).not.toBe(words.of('fog'));
     expect([words.of('read').isHomograph, words.of('fog').isHomograph]).toEqual([true, false]);
+  });
+
+  test('are one for all places of a key also where many keys are alike', () => {
+    const key = fc.string({
+      unit: fc.constantFrom('a', 'b', 'e', 'B', '^', '+'),
+      minLength: 1,
+      maxLength: 6,
+    });
+    fc.assert(
+      fc.property(fc.array(key, { maxLength: 60 }), (keys) => {
+        const words = new PageWords();
+        const known = new Map<string, unknown>();
+        for (const key of keys) {
+          const word = words.of(key);
+          expect(word.key).toBe(key);
+          expect(word).toBe(known.get(key) ?? word);
+          known.set(key, word);
+        }
+      }),
+    );
   });
 
   test('forget what is gone', () => {
@@ -73,6 +94,24 @@ describe('a capital at the start of a sentence', () => {
     words.settle();
     words.of('Biscuit').count = 0;
     expect(words.settle()).toEqual([{ key: 'Biscuit^', isHomograph: false, standing: undefined, count: 1 }]);
+  });
+
+  test('is settled as in a text with the same words', () => {
+    const key = fc
+      .tuple(fc.constantFrom('Tide', 'Tides', "Tide's", 'Bram', 'TIDE'), fc.constantFrom('', '^', '~', '+'))
+      .map(([word, sign]) => word + sign);
+    const all = fc.oneof(key, fc.constantFrom('tide', "tide's", 'bram'));
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.tuple(all, fc.integer({ min: 0, max: 4 })), { selector: ([one]) => one }),
+        (counts) => {
+          const words = page(...counts);
+          words.settle();
+          const isOnPage = counts.filter(([, count]) => count > 0);
+          expect(words.counts()).toEqual(settleCounts(new Map(isOnPage)));
+        },
+      ),
+    );
   });
 
   test('stays where nothing tells', () => {

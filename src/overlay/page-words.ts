@@ -1,4 +1,4 @@
-import { isHomograph, settleCapital, splitKey } from '../analyze/index.ts';
+import { isHomograph, nameOf, settleCapital, splitKey } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 import type { Shown } from '../contract/page-contract.ts';
 
@@ -23,13 +23,22 @@ export class PageWords {
   readonly #words = new Map<WordKey, SettledWord>();
   /** The words whose capitals the rest of the page settles, by the keys they have without it. */
   readonly #open = new Map<WordKey, SettledWord>();
+  /** What may be names by their capitals: only these settle others. */
+  readonly #names = new Set<string>();
 
   of(key: WordKey): PageWord {
-    const known = this.#words.get(key);
-    if (known) return known;
+    return this.#words.get(key) ?? this.#add(key);
+  }
+
+  #add(key: WordKey): PageWord {
     const word = { key, isHomograph: isHomograph(key), standing: undefined, count: 0 };
     this.#words.set(key, word);
-    if (/opens|leads|mid/.test(splitKey(key).capital)) this.#open.set(key, word);
+    // Most are in small letters, which say nothing of names.
+    if (/^[a-z]/.test(key)) return word;
+    const { capital } = splitKey(key);
+    const opens = /opens|leads/.test(capital);
+    if (opens || capital === 'mid') this.#open.set(key, word);
+    if (!opens) this.#names.add(nameOf(key));
     return word;
   }
 
@@ -51,6 +60,7 @@ export class PageWords {
     const countOf = (key: WordKey): number => this.#words.get(key)?.count ?? 0;
     const changed: PageWord[] = [];
     for (const [own, word] of this.#open) {
+      if (word.key === own && !this.#names.has(nameOf(own))) continue;
       const key = settleCapital(own, countOf);
       if (key === word.key) continue;
       word.key = key;

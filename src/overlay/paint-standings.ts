@@ -1,5 +1,6 @@
 import type { Look, Shown } from '../contract/page-contract.ts';
 import type { Marked, Veil } from './draw-veil.ts';
+import { createInkFinder } from './find-ink.ts';
 import { type Ink, type InkMark, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
@@ -39,11 +40,9 @@ interface Painted {
   readonly ranges: Set<StaticRange>;
 }
 
-/**
- * A painter over the CSS Custom Highlight API (CSS Custom Highlight API Module Level 1). `inkOf` gives the ink of a text's
- * letters where it is not their text's colour.
- */
-export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefined): Painter {
+/** A painter over the CSS Custom Highlight API (CSS Custom Highlight API Module Level 1). */
+export function createPainter(doc: Document): Painter {
+  const findInk = createInkFinder();
   const sheet = new CSSStyleSheet();
   let look: Look = 'wash';
   sheet.replaceSync(markRules(look));
@@ -75,8 +74,6 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     if (!found) {
       found = { mark, marks: createHighlight(mark), ranges: new Set() };
       highlights.set(name, found);
-      // Not before there is a mark: the browser works all styles of the page out anew, and the first reading asks for them.
-      adopt(doc);
     }
     register(name, found.marks);
     return found;
@@ -86,6 +83,8 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
   }
   function register(name: string, marks: Highlight): boolean {
     if (isHidden || isHeld || CSS.highlights.get(name) === marks) return false;
+    // Not before there is a mark: the browser works all styles of the page out anew, and the first reading asks for them.
+    adopt(doc);
     CSS.highlights.set(name, marks);
     return true;
   }
@@ -110,7 +109,7 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
   }
   function add(mark: Mark, ranges: readonly StaticRange[]): void {
     for (const range of ranges) {
-      const ink = inkOf(range.startContainer);
+      const ink = findInk(range.startContainer as Text);
       const found = ink ? highlightInk(mark, ink) : highlight(mark);
       if (!found) continue;
       found.marks.add(range);

@@ -105,24 +105,22 @@ export function createPageReader(
       marks.add(block);
     };
     await workInSlices(found, take, signal);
-    await settleCapitals();
+    const settled = await settleCapitals();
     // Only now, since a mark between two of them would have the browser lay out the page again for the next.
-    await marks.refreshAll(read);
+    await marks.refreshAll(
+      text.blocks(),
+      (block) => read.has(block) || block.words.words.some((word) => settled.has(word)),
+    );
     await asked;
     return { read, dropped };
   }
 
   /** What these blocks have of names may settle capitals anywhere on the page. */
-  async function settleCapitals(): Promise<void> {
+  async function settleCapitals(): Promise<Set<PageWord>> {
     const changed = text.words.settle();
-    if (changed.length === 0) return;
     const unknown = changed.filter(({ standing }) => standing === undefined);
     if (unknown.length > 0) await ask(unknown, []).catch(() => undefined);
-    const isTouched = new Set(changed);
-    const refresh = (block: ReadBlock): void => {
-      if (block.words.words.some((word) => isTouched.has(word))) marks.refresh(block);
-    };
-    await workInSlices(text.blocks(), refresh, signal);
+    return new Set(changed);
   }
 
   /** Asks for each word that is not known, and for the readings of homographs, which get their keys by them. */
@@ -196,7 +194,7 @@ export function createPageReader(
   async function rejudge(): Promise<void> {
     text.words.forgetGone();
     await ask(text.words.present(), []);
-    await marks.refreshAll(text.blocks());
+    await marks.refreshAll(text.blocks(), () => true);
   }
 
   return { readAnew, follow, lookAgain, rejudge };

@@ -57,7 +57,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const state = createOverlayState(() => onChange?.(), signal);
   const { inTurn } = state;
   const text = new PageText();
-  const painter = createPainter(doc, (node) => text.blockOf(node as Text)?.inks?.get(node as Text));
+  const painter = createPainter(doc);
   const pointAt = createPointer(painter, signal);
   const marks = markBlocks(painter, signal);
   const noteTakenAway = (): void => {

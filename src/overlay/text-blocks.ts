@@ -1,8 +1,6 @@
 import { type Edge, findEdge } from './find-edge.ts';
-import { findInk, type Grounds } from './find-ink.ts';
 import { isInsideUnread, isRead } from './is-read.ts';
 import { edgeBetween, isPlaced } from './join-pieces.ts';
-import type { Ink } from './mark-rules.ts';
 import { own } from './own.ts';
 import { shadowOf } from './shadow-of.ts';
 
@@ -15,8 +13,6 @@ export interface TextBlock {
   readonly broken?: ReadonlySet<Text>;
   /** The element that it is a line of, and may share with other lines. */
   readonly within: Node;
-  /** Nodes whose letters are not painted with their text's colour; left out where there are none. */
-  readonly inks?: ReadonlyMap<Text, Ink>;
 }
 
 /**
@@ -29,18 +25,15 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   let parted = new Set<Text>();
   let isParted = false;
   let within = root;
-  let inks: Map<Text, Ink> | undefined;
-  const grounds: Grounds = new Map();
   let broken: Set<Text> | undefined;
   /** A placed element that has just been left; its edge counts unless the next one goes on with its line. */
   let left: Opened | undefined;
   let between: Edge = 'line';
 
   function* endLine(): Generator<TextBlock> {
-    if (nodes.length > 0) yield { nodes, parted, within, ...(broken && { broken }), ...(inks && { inks }) };
+    if (nodes.length > 0) yield { nodes, parted, within, ...(broken && { broken }) };
     nodes = [];
     parted = new Set();
-    inks = undefined;
     broken = undefined;
     isParted = false;
   }
@@ -48,11 +41,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     if (nodes.length === 0 && !/\S/.test(node.data)) return;
     if (nodes.length === 0) within = opened.findLast(({ edge }) => edge === 'line')?.node ?? root;
     nodes.push(node);
-    const ink = inkOf(level, grounds);
-    if (ink && /\S/.test(node.data)) {
-      inks ??= new Map();
-      inks.set(node, ink);
-    }
+    drawnIn.set(node, level.node);
     if (isParted) parted.add(node);
     isParted = false;
   }
@@ -79,7 +68,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   function open(node: Node, showsText: boolean, edge: Edge, style?: CSSStyleDeclaration): void {
     // A copy of the list, because the page may take children out while this waits for its turn.
     const children = [...drawnChildren(node, onShadow)].values();
-    opened.push({ node, children, showsText, edge, style, ink: undefined });
+    opened.push({ node, children, showsText, edge, style });
   }
   function* leave(level: Opened): Generator<TextBlock> {
     const isPieceOfText = level.style && level.edge !== 'none' && nodes.length > 0;
@@ -111,6 +100,9 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   yield* endLine();
 }
 
+/** The element, slot or shadow root each text was drawn in when it was read; a page tells no script the slots of closed shadow roots. */
+export const drawnIn = new WeakMap<Text, Node>();
+
 /** What may go on with a word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
 function restOfBrokenWord(before: Text | undefined, element: Element): Text | null {
   const node = own(element);
@@ -128,14 +120,6 @@ interface Opened {
   readonly edge: Edge;
   /** None for a shadow root or the page itself. */
   readonly style: CSSStyleDeclaration | undefined;
-  /** That of its text; undefined until it is asked for. */
-  ink: Ink | null | undefined;
-}
-
-function inkOf(level: Opened, grounds: Grounds): Ink | null {
-  if (level.ink === undefined)
-    level.ink = level.style ? findInk(level.node as Element, level.style, grounds) : null;
-  return level.ink;
 }
 
 /** Children where they are drawn: a host draws its shadow root, a slot the elements placed in it. */

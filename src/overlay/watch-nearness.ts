@@ -1,8 +1,8 @@
 import { own } from './own.ts';
 import type { ReadBlock } from './page-text.ts';
 
-/** How far beyond the view blocks are marked, in CSS pixels: so far that fast scrolling does not outrun it. */
-const MARGIN = 3000;
+/** How far beyond the view blocks are marked, in CSS pixels: more than a page down. Marks farther off would keep the reader waiting for the first. */
+const MARGIN = 1000;
 
 /** Text that is in no block of its own counts as near. */
 const ALWAYS = new Set(['HTML', 'BODY']);

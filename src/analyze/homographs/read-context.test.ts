@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { cutContext, readContext } from './read-context.ts';
+import { cutContext } from './cut-context.ts';
+import { readContext } from './read-context.ts';
 
 /** The pieces around the word between asterisks. */
 function around(marked: string): string {

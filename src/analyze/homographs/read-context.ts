@@ -1,22 +1,9 @@
+import { REACH } from './cut-context.ts';
+
 /** The pieces around a word in its sentence, in reading order: words as written, and single marks. */
 export interface Context {
   readonly before: readonly string[];
   readonly after: readonly string[];
-}
-
-/** How far a homograph looks: the topic of a sentence shows within a dozen words. */
-const REACH = 110;
-/** A span of a text with no more around it than its context. */
-export interface SpanInContext {
-  readonly text: string;
-  readonly start: number;
-  readonly end: number;
-}
-
-/** As much of a text around a span as `readContext` looks at: it finds the same there as in the whole. */
-export function cutContext(text: string, start: number, end: number): SpanInContext {
-  const from = Math.max(start - REACH - 1, 0);
-  return { text: text.slice(from, end + REACH), start: start - from, end: end - from };
 }
 
 const PIECE = piece('\\p{L}\\p{N}', '\\p{M}');

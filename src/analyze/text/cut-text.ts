@@ -62,10 +62,11 @@ function keySentence(text: string, tokens: RawToken[], from: number, to: number)
         isShouted ??= isTextInCapitals(text, tokens, from, to);
         token.key = isShouted ? opening(shown, token.key) : shown;
       } else if (!isGrammarWord(token.key)) {
-        meanNames ??= !isHeadline(text, tokens, from, to);
-        const means = opened && meanNames;
+        // A word that opens its sentence needs no headline to explain its capital.
+        if (opened) meanNames ??= !isHeadline(text, tokens, from, to);
+        const means = opened && meanNames === true;
         token.key = means ? capitalised(shown) : opening(shown, token.key);
-        if (means) kept++;
+        kept += Number(means);
       }
     }
     opened ||= !/\d/.test(piece);

@@ -7,6 +7,12 @@ const OFTEN = 3;
 /** The kinds of capitals that the rest of a text may settle. */
 const SETTLED: ReadonlySet<string | null> = new Set(['opens', 'leads', 'mid', 'alone']);
 
+/** The word by which a key is settled: `Biscuit` for `Biscuit^` and `Biscuit's+`. */
+export function nameOf(key: WordKey): string {
+  const shown = shownOfKey(key);
+  return shown.endsWith("'s") ? shown.slice(0, -2) : shown;
+}
+
 /**
  * The key of a word with a capital as the rest of the text settles it; any other key stays. `countOf` says how often the
  * text has a key.
@@ -21,7 +27,7 @@ export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): 
   const { capital } = splitKey(key);
   if (!SETTLED.has(capital)) return key;
   const shown = shownOfKey(key);
-  const owner = shown.endsWith("'s") ? shown.slice(0, -2) : shown;
+  const owner = nameOf(key);
   const small = owner.toLowerCase();
   const count = (word: string, keyOf = (written: string): WordKey => written): number =>
     countOf(keyOf(word)) + countOf(keyOf(`${word}'s`));

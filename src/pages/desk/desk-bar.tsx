@@ -2,18 +2,19 @@ import type { Groups } from '../../host/store/groups-store.ts';
 import type { Passage } from '../../passage/kept/passage.ts';
 import { say } from '../../wording/say.ts';
 import { listBeside, type PassageState } from './passage-state.ts';
+import { SavedNote, type SavedState } from './saved-note.tsx';
 import { AS_FOUND } from './use-versions.ts';
 
 interface DeskBarProps {
   readonly passage: Passage;
   readonly groups: Groups;
   readonly state: PassageState;
-  readonly isSaved: boolean;
+  readonly saved: SavedState;
   readonly onChange: (change: Partial<PassageState>) => void;
 }
 
 /** Chooses the group of the passage and its views, and leads to its report and lesson. */
-export function DeskBar({ passage, groups, state, isSaved, onChange }: DeskBarProps) {
+export function DeskBar({ passage, groups, state, saved, onChange }: DeskBarProps) {
   const { id } = passage;
   const { groupId, beside } = state;
   return (
@@ -70,7 +71,7 @@ export function DeskBar({ passage, groups, state, isSaved, onChange }: DeskBarPr
       >
         {say('desk.makeALesson')}
       </a>
-      <span class="quiet">{say(isSaved ? 'desk.saved' : 'desk.saving')}</span>
+      <SavedNote saved={saved} />
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
 import { Masthead } from '../../ui/masthead.tsx';
@@ -18,6 +18,21 @@ export function DeskPage() {
   const desk = useDesk();
   const [note, setNote] = useState<{ readonly id: string; readonly says: string } | null>(null);
   const { groups, sequences, passages, opened, taking, swap } = desk;
+  // The same as long as nothing of it changes: the list of passages does whenever one is saved, while somebody writes.
+  const passage = useMemo(
+    () =>
+      opened !== null &&
+      groups &&
+      sequences && (
+        <PassageView
+          key={opened}
+          id={opened}
+          {...{ groups, sequences, swap }}
+          onParted={(title) => setNote({ id: opened, says: say('desk.parted', { title }) })}
+        />
+      ),
+    [opened, groups, sequences, swap],
+  );
   return (
     <div class="page desk">
       <Masthead title={say('ui.deskPage')} page="desk" />
@@ -30,20 +45,8 @@ export function DeskPage() {
                 {note.says}
               </p>
             )}
-            {opened ? (
-              <PassageView
-                key={opened}
-                id={opened}
-                groups={groups}
-                sequences={sequences}
-                swap={swap}
-                onParted={(title) =>
-                  setNote({
-                    id: opened,
-                    says: say('desk.parted', { title }),
-                  })
-                }
-              />
+            {passage ? (
+              passage
             ) : taking === null ? (
               <IntakeView
                 groups={groups}

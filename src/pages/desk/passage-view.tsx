@@ -60,7 +60,7 @@ interface PassageViewProps {
 
 /** One passage: its text as the chosen group is to read it, with the words in the way. */
 export function PassageView({ id, groups, sequences, swap, onParted }: PassageViewProps) {
-  const { passage, change, keep, show, isGone, isSaved, fault } = usePassage(id, onParted);
+  const { passage, change, keep, show, isGone, saved, fault } = usePassage(id, onParted);
   const [state, setState] = useState(() => openFor(groups.chosen));
   const look = (change: Partial<PassageState>): void => setState((now) => ({ ...now, ...change }));
   const [word, setWord] = useState<PassageWord | null>(null);
@@ -126,7 +126,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
       )}
       <div class="part desk-head">
         <PassageTitle passage={passage} onChange={(fields) => change((now) => ({ ...now, ...fields }))} />
-        <DeskBar passage={passage} groups={groups} state={state} isSaved={isSaved} onChange={look} />
+        <DeskBar passage={passage} groups={groups} state={state} saved={saved} onChange={look} />
       </div>
       {unloaded && (
         <p class="note note-wrong" role="alert">

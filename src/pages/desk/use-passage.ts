@@ -4,6 +4,7 @@ import { StorageFault } from '../../host/store/store-item.ts';
 import type { Passage } from '../../passage/kept/passage.ts';
 import { findDraft } from './draft.ts';
 import { type Keeper, keepPassage } from './keep-passage.ts';
+import { createSavedState, type SavedState } from './saved-note.tsx';
 import { noteSaved } from './use-desk.ts';
 
 /** A passage while it is worked on: null until it is read; every change is saved. `onParted` as in `PassageView`. */
@@ -14,7 +15,7 @@ export function usePassage(
   passage: Passage | null;
   isGone: boolean;
   /** Whether all of it is stored. */
-  isSaved: boolean;
+  saved: SavedState;
   /** Why it is not saved at present. */
   fault: string | null;
   change: (change: (passage: Passage) => Passage) => void;
@@ -24,7 +25,7 @@ export function usePassage(
 } {
   const [passage, setPassage] = useState<Passage | null>(null);
   const [isGone, setGone] = useState(false);
-  const [isSaved, setSaved] = useState(true);
+  const [saved] = useState(createSavedState);
   const [fault, setFault] = useState<string | null>(null);
   const keeper = useRef<Keeper | null>(null);
   useEffect(() => {
@@ -37,14 +38,14 @@ export function usePassage(
       keeper.current = keepPassage(
         start,
         {
-          onSaved(saved, isParted) {
+          onSaved(stored, isParted) {
             setFault(null);
-            setSaved(true);
+            saved.set(true);
             noteSaved();
             if (!isParted) return;
-            onParted(saved.title);
-            history.replaceState(null, '', `#passage/${saved.id}`);
-            setPassage(saved);
+            onParted(stored.title);
+            history.replaceState(null, '', `#passage/${stored.id}`);
+            setPassage(stored);
           },
           onFault(error) {
             if (!(error instanceof StorageFault)) throw error;
@@ -60,7 +61,7 @@ export function usePassage(
     return () => controller.abort();
   }, [id]);
   const keep = useCallback((how: (passage: Passage) => Passage) => {
-    setSaved(false);
+    saved.set(false);
     keeper.current?.change(how);
   }, []);
   const show = useCallback(() => setPassage(keeper.current?.passage() ?? null), []);
@@ -68,5 +69,5 @@ export function usePassage(
     keep(how);
     show();
   }, []);
-  return { passage, isGone, isSaved, fault, change, keep, show };
+  return { passage, isGone, saved, fault, change, keep, show };
 }

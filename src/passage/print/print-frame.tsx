@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { say } from '../../wording/say.ts';
 import './print.css';
 
@@ -16,6 +16,10 @@ interface PrintFrameProps {
 /** A sheet as it will be printed, beside what can be chosen about it. On paper only the sheet is left. */
 export function PrintFrame({ back, onClose, options, children }: PrintFrameProps) {
   const heading = useRef<HTMLHeadingElement>(null);
+  useLayoutEffect(() => {
+    document.body.classList.add('has-print-view');
+    return () => document.body.classList.remove('has-print-view');
+  }, []);
   useEffect(() => {
     scrollTo(0, 0);
     heading.current?.focus();
