@@ -20,20 +20,24 @@ export function createBitReader(bytes: Uint8Array, start: number, slots: number)
   // An array, because a plain variable above 2^31 is a new object at each change.
   const at = Uint32Array.of(0, 0xffffffff, 0);
   let next = start;
-  const shift = (): void => {
-    at[LOW] = at[LOW]! << 8;
-    at[HIGH] = (at[HIGH]! << 8) | 255;
-    at[VALUE] = (at[VALUE]! << 8) | (bytes[next++] ?? 0);
-  };
   for (let i = 0; i < 4; i++) at[VALUE] = (at[VALUE]! << 8) | (bytes[next++] ?? 0);
 
   function bit(slot: number): number {
-    const middle = (at[LOW]! + ((at[HIGH]! - at[LOW]!) >>> 15) * chances[slot]!) >>> 0;
+    let low = at[LOW]!;
+    let high = at[HIGH]!;
+    const middle = (low + Math.imul((high - low) >>> 15, chances[slot]!)) >>> 0;
     const found = at[VALUE]! <= middle ? 1 : 0;
-    if (found === 1) at[HIGH] = middle;
-    else at[LOW] = middle + 1;
+    if (found === 1) high = middle;
+    else low = middle + 1;
     learn(slot, found);
-    while ((at[LOW]! ^ at[HIGH]!) >>> 24 === 0) shift();
+    while ((low ^ high) >>> 24 === 0) {
+      low = (low << 8) >>> 0;
+      high = ((high << 8) | 255) >>> 0;
+      at[VALUE] = (at[VALUE]! << 8) | (next < bytes.length ? bytes[next]! : 0);
+      next++;
+    }
+    at[LOW] = low;
+    at[HIGH] = high;
     return found;
   }
 

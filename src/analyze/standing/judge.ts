@@ -68,11 +68,11 @@ function judgeSafely(key: WordKey, analyze: (key: WordKey) => WeighedWord, group
 }
 
 function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: CompiledGroup): Verdict {
-  const { word: shown, capital } = splitKey(key);
-  const word = shown.toLowerCase();
+  const parts = splitKey(key);
+  const word = parts.word.toLowerCase();
   if (group.skip.has(word)) return { standing: 'skipped', missing: [] };
   const analysis = analyze(key);
-  if (capital === 'all' && !group.names.has(word) && isInitialism(word, analysis.usage))
+  if (parts.capital === 'all' && !group.names.has(word) && isInitialism(word, analysis.usage))
     return { standing: 'skipped', missing: [], why: 'initialism' };
   if (group.bySight.has(word)) return { standing: 'by-sight', missing: [] };
 
@@ -98,7 +98,7 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
   const best = [...byBase, ...attempts].toSorted((a, b) => a.missing.length - b.missing.length)[0];
   const isFact = best !== undefined && best.missing.length > 0 && isSure(best.reading);
   return {
-    standing: isName(key, analysis, group) ? 'name' : isFact ? 'beyond' : 'unsure',
+    standing: isName(parts, analysis.usage, group) ? 'name' : isFact ? 'beyond' : 'unsure',
     missing: best?.missing ?? [],
     ...(analysis.fault !== undefined && { fault: analysis.fault }),
   };
