@@ -137,7 +137,11 @@ test('a word is analysed once, also for the judges of other groups', () => {
   const judge = createJudge(counting, compileGroup(groupOf({}), null));
   expect(judge('map')).toBe(judge('map'));
   judge.ifTaught('m')('map');
+  const other = judge.forGroup(compileGroup(groupOf({ alsoTaught: ['m', 'short-a', 'p'] }), null));
+  expect([judge('map').standing, other('map').standing]).toEqual(['beyond', 'reads']);
   expect(asked).toEqual(['map']);
+  judge.forGroup(compileGroup(groupOf({ accent: 'british' }), null))('map');
+  expect(asked).toEqual(['map', 'map']);
 });
 
 test('any key is judged, whatever characters it has', () => {

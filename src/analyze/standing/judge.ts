@@ -25,6 +25,8 @@ export interface Judge {
   lacks(key: WordKey): ReadonlySet<PatternId>;
   /** The judge for the same group with one more pattern taught. */
   ifTaught(pattern: PatternId): Judge;
+  /** The judge for another group, or the same at another step: where both speak alike, no word is analysed again. */
+  forGroup(group: CompiledGroup): Judge;
 }
 
 /**
@@ -48,6 +50,8 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
         lacks: (key: WordKey) =>
           new Set(analyze(key).readings.flatMap((reading) => missingOf(reading, group))),
         ifTaught: (pattern: PatternId) => judgeFor(group.alsoTeaching(pattern)),
+        forGroup: (other: CompiledGroup) =>
+          speaksAlike(other, group) ? judgeFor(other) : createJudge(analyzer, other),
       },
     );
   return judgeFor(group);
@@ -56,6 +60,10 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
 /** The analyser in the accent of a group. */
 export function inSpeechOf(analyzer: WordAnalyzer, { speech }: Pick<CompiledGroup, 'speech'>): WordAnalyzer {
   return analyzer.speaking?.(speech) ?? analyzer;
+}
+
+function speaksAlike({ speech: one }: CompiledGroup, { speech: other }: CompiledGroup): boolean {
+  return one.accent === other.accent && one.bath === other.bath;
 }
 
 /** A fault in one word must cost that word and no other. */
