@@ -15,6 +15,7 @@ import {
   parentSlot,
   ROLES,
   SLOTS,
+  sizeClass,
 } from './model-format.ts';
 import { createBitReader } from './read-bits.ts';
 
@@ -90,13 +91,15 @@ function readTrie(bytes: Uint8Array, start: number, size: number, tokens: number
       backoff[node] = bits.level(backoffSlot(depth));
       const from = first[suffix[node]!]!;
       const to = first[suffix[node]! + 1]!;
+      const isLong = to - from >= LONG_LIST;
+      const many = sizeClass(to - from);
       for (let choice = from; choice < to; choice++) {
-        if (to - from >= LONG_LIST && (choice - from) % BLOCK === 0) {
+        if (isLong && (choice - from) % BLOCK === 0) {
           const empty = bits.bit(blockSlot(depth, level[choice]!)) === 0;
           if (empty) choice += BLOCK - 1;
           if (empty) continue;
         }
-        if (bits.bit(childSlot(depth, level[choice]!, to - from)) === 0) continue;
+        if (bits.bit(childSlot(depth, level[choice]!, many)) === 0) continue;
         if (made === size) throw new Error(MESSAGE);
         token[made] = token[choice]!;
         suffix[made] = choice;
