@@ -1,7 +1,7 @@
 import { speechOf } from '../accent/speech.ts';
 import { catalogue } from '../catalogue/catalogue.ts';
 import { type CompiledGroup, compileGroup } from '../standing/compile-group.ts';
-import type { WordAnalyzer } from '../standing/judge.ts';
+import type { WordSource } from '../standing/judge.ts';
 import { hasRow } from '../standing/pattern-bits.ts';
 import { remember } from '../standing/remember.ts';
 import type { Group, Sequence, WordKey } from '../types.ts';
@@ -32,7 +32,7 @@ export interface Climber {
  * because a group that knows more never reads less. The step the group is at does not matter.
  */
 export function createClimber(
-  words: WordAnalyzer | WordWeigher,
+  words: WordSource | WordWeigher,
   group: Group,
   sequence: Sequence | null,
 ): Climber {

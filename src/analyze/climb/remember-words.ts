@@ -1,5 +1,5 @@
 import type { Speech } from '../accent/speech.ts';
-import type { WordAnalyzer } from '../standing/judge.ts';
+import type { WordSource } from '../standing/judge.ts';
 import { remember } from '../standing/remember.ts';
 import type { WordKey } from '../types.ts';
 import { needsOfWord, type WordNeeds } from './word-needs.ts';
@@ -16,7 +16,7 @@ export interface WordWeigher {
  * of words again with every change of a group, and analysing a word takes a hundred times as long as looking at
  * what it requires.
  */
-export function rememberWords(analyzer: WordAnalyzer): WordWeigher {
+export function rememberWords(analyzer: WordSource): WordWeigher {
   const others = new Map<string, WordWeigher>();
   const weigher: WordWeigher = {
     weigh: remember((key: WordKey) => needsOfWord(key, analyzer.analyze(key))),

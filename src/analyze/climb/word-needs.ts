@@ -3,8 +3,8 @@ import { splitKey } from '../homographs/word-key.ts';
 import type { Needs } from '../standing/fine-needs.ts';
 import { isInitialism } from '../standing/is-initialism.ts';
 import { isNameInPlace, ownerOf } from '../standing/is-name.ts';
-import { weighWord } from '../standing/weigh-word.ts';
-import type { MadeOf, PatternId, WordAnalysis, WordKey } from '../types.ts';
+import { type Weighable, weighWord } from '../standing/weigh-word.ts';
+import type { MadeOf, PatternId, WordKey } from '../types.ts';
 
 /** Patterns by their rows in the catalogue. */
 type Rows = readonly number[];
@@ -56,7 +56,7 @@ export interface WordNeeds {
 }
 
 /** Takes from an analysis what a climb depends on. */
-export function needsOfWord(key: WordKey, analysis: WordAnalysis): WordNeeds {
+export function needsOfWord(key: WordKey, analysis: Weighable): WordNeeds {
   const parts = splitKey(key);
   const { homograph, usage, readings } = weighWord(analysis);
   const word = parts.word.toLowerCase();

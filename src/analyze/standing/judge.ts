@@ -8,13 +8,21 @@ import { isInitialism } from './is-initialism.ts';
 import { isName } from './is-name.ts';
 import { hasBit } from './pattern-bits.ts';
 import { remember } from './remember.ts';
-import { type WeighedReading, type WeighedWord, weighWord } from './weigh-word.ts';
+import { type Weighable, type WeighedReading, type WeighedWord, weighWord } from './weigh-word.ts';
 
 /** Gives every reading of a word; the engine is one. */
-export interface WordAnalyzer {
+export interface WordAnalyzer extends WordSource {
   analyze(key: WordKey): WordAnalysis;
-  /** The same in another accent; left out where there is one only. */
   speaking?(speech: Speech): WordAnalyzer;
+}
+
+/** Gives what a standing depends on. */
+export interface WordSource {
+  analyze(key: WordKey): Weighable;
+  /** The same in another accent; left out where there is one only. */
+  speaking?(speech: Speech): WordSource;
+  /** What one that remembers has of a word; left out by others. */
+  recall?(key: WordKey): WeighedWord;
 }
 
 /** Tells what a word is to one group. */
@@ -39,9 +47,9 @@ export interface Judge {
  * stand differently is the word `unsure`. What cannot be decoded is a `name` if it is listed as one (Bram,
  * Bram's) or has a capital that makes it one (`isName`); `unsure` if its reading is a rule's or a guess; else `beyond`.
  */
-export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge {
+export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
   const spoken = inSpeechOf(analyzer, group);
-  const analyze = remember((key: WordKey) => weighWord(spoken.analyze(key)));
+  const analyze = spoken.recall ?? remember((key: WordKey) => weighWord(spoken.analyze(key)));
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
       remember((key: WordKey) => judgeSafely(key, analyze, group)),
@@ -58,7 +66,7 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
 }
 
 /** The analyser in the accent of a group. */
-export function inSpeechOf(analyzer: WordAnalyzer, { speech }: Pick<CompiledGroup, 'speech'>): WordAnalyzer {
+export function inSpeechOf(analyzer: WordSource, { speech }: Pick<CompiledGroup, 'speech'>): WordSource {
   return analyzer.speaking?.(speech) ?? analyzer;
 }
 
