@@ -51,14 +51,9 @@ export function parentSlot(order: number, level: number): number {
   return order * 16 + (level >> 3);
 }
 
-/** Has the node this child of its suffix? By the child's order and level and how many there are to choose from (`sizeClass`). */
-export function childSlot(order: number, level: number, size: number): number {
-  return 128 + ((order * 16 + (level >> 3)) << 4) + size;
-}
-
-/** How long a list of choices is, roughly. */
-export function sizeClass(choices: number): number {
-  return Math.min(15, 32 - Math.clz32(choices));
+/** Has the node this child of its suffix? By the child's order and level and how many there are to choose from. */
+export function childSlot(order: number, level: number, choices: number): number {
+  return 128 + ((order * 16 + (level >> 3)) << 4) + Math.min(15, 32 - Math.clz32(choices));
 }
 
 /** First slot of a backoff level, told in seven bits from the highest: a tree of {@link LEVELS}. */

@@ -15,7 +15,6 @@ import {
   parentSlot,
   ROLES,
   SLOTS,
-  sizeClass,
 } from './model-format.ts';
 import { createBitReader } from './read-bits.ts';
 
@@ -93,14 +92,13 @@ function readTrie(bytes: Uint8Array, start: number, size: number, tokens: number
       const from = firstOf(suffix[node]!);
       const to = firstOf(suffix[node]! + 1);
       const isLong = to - from >= LONG_LIST;
-      const many = sizeClass(to - from);
       for (let choice = from; choice < to; choice++) {
         if (isLong && (choice - from) % BLOCK === 0) {
           const empty = bits.bit(blockSlot(depth, level[choice]!)) === 0;
           if (empty) choice += BLOCK - 1;
           if (empty) continue;
         }
-        if (bits.bit(childSlot(depth, level[choice]!, many)) === 0) continue;
+        if (bits.bit(childSlot(depth, level[choice]!, to - from)) === 0) continue;
         if (made === size) throw new Error(MESSAGE);
         token[made] = token[choice]!;
         suffix[made] = choice;
