@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'wxt';
 import { openUmdHeads } from './src/tools/open-umd-heads.ts';
 import { settleZip } from './src/tools/settle-zip.ts';
+import { writeInAscii } from './src/tools/write-in-ascii.ts';
 import { foldersOf, gatherPackages, noticeOf } from './src/tools/write-notice.ts';
 import { languages } from './src/wording/languages.ts';
 import { listMessages } from './src/wording/list-messages.ts';
@@ -47,7 +48,7 @@ export default defineConfig({
   publicDir: 'public',
   imports: false,
   vite: () => ({
-    plugins: [openUmdHeads(), gatherPackages(root, bundled)],
+    plugins: [openUmdHeads(), gatherPackages(root, bundled), writeInAscii()],
     worker: { format: 'es', plugins: () => [gatherPackages(root, bundled)] },
   }),
   zip: {

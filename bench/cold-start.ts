@@ -4,12 +4,16 @@ import { median } from './median.ts';
 
 /** Milliseconds, medians. */
 export interface BackgroundFigures {
-  /** From a question to a background the browser has stopped until its answer. */
+  /** From a question about a word of the table to a background the browser has stopped until its answer. */
   readonly coldStart: number;
+  /** The same about a word that nobody listed. */
+  readonly guessed: number;
   /** A question to one that runs. */
   readonly warm: number;
-  /** Reading the same files from the package, and nothing else. */
+  /** Reading table and model from the package, and nothing else. */
   readonly bareFetch: number;
+  /** Reading the table alone. */
+  readonly bareTable: number;
 }
 
 /** Stops the background and asks it, so many times, from a page of the extension; in a real Chromium. */
@@ -29,23 +33,31 @@ export async function measureBackground(runs: number): Promise<BackgroundFigures
       });
       return performance.now() - start;
     }, keys);
-  const times: { cold: number; warm: number; bare: number }[] = [];
-  for (let run = 0; run <= runs; run++) {
-    const bare = await page.evaluate(async () => {
+  const read = (files: readonly string[]): Promise<number> =>
+    page.evaluate(async (wanted) => {
       const start = performance.now();
-      await Promise.all(
-        ['lexicon.bin', 'guess.bin'].map(async (file) => (await fetch(`/data/${file}`)).arrayBuffer()),
-      );
+      await Promise.all(wanted.map(async (file) => (await fetch(`/data/${file}`)).arrayBuffer()));
       return performance.now() - start;
-    });
-    await devtools.send('ServiceWorker.stopAllWorkers');
-    times.push({ bare, cold: await ask(['tide']), warm: await ask(['tide']) });
+    }, files);
+  const stop = (): Promise<unknown> => devtools.send('ServiceWorker.stopAllWorkers');
+  const times: BackgroundFigures[] = [];
+  for (let run = 0; run <= runs; run++) {
+    const bareFetch = await read(['lexicon.bin', 'guess.bin']);
+    const bareTable = await read(['lexicon.bin']);
+    await stop();
+    const coldStart = await ask(['tide']);
+    const warm = await ask(['tide']);
+    await stop();
+    const guessed = await ask(['zoggle']);
+    times.push({ bareFetch, bareTable, coldStart, warm, guessed });
   }
   await browser.close();
-  const rest = times.slice(1);
+  const middle = (of: keyof BackgroundFigures): number => median(times.slice(1).map((one) => one[of]));
   return {
-    coldStart: median(rest.map(({ cold }) => cold)),
-    warm: median(rest.map(({ warm }) => warm)),
-    bareFetch: median(rest.map(({ bare }) => bare)),
+    coldStart: middle('coldStart'),
+    guessed: middle('guessed'),
+    warm: middle('warm'),
+    bareFetch: middle('bareFetch'),
+    bareTable: middle('bareTable'),
   };
 }

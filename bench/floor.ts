@@ -38,8 +38,8 @@ export async function measureFloor(browser: BenchBrowser, words: number, runs: n
   };
 }
 
-/** The power of the number of words by which the time of shading grows: the slope of a straight line through both logarithms (least squares). */
-export function growthOf(times: readonly FloorTimes[]): number {
+/** The power of the number of words by which the time grows: the slope of a straight line through both logarithms (least squares). */
+export function growthOf(times: readonly Pick<FloorTimes, 'words' | 'ours'>[]): number {
   const points = times.map(({ words, ours }) => [Math.log(words), Math.log(ours)] as const);
   const mean = (of: 0 | 1): number => points.reduce((sum, point) => sum + point[of], 0) / points.length;
   const [x, y] = [mean(0), mean(1)];

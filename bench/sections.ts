@@ -16,6 +16,7 @@ import type { Figure, Section } from './figure.ts';
 import { growthOf, measureFloor } from './floor.ts';
 import { measureHighlighter } from './highlighter.ts';
 import { HOSTILE_LIMIT, measureHostilePages } from './hostile-pages.ts';
+import { measureJudgingAnew } from './judging-anew.ts';
 import { measureLongPage } from './long-page.ts';
 import { median } from './median.ts';
 import { measureMemory } from './memory.ts';
@@ -33,6 +34,7 @@ export const SECTIONS: readonly Section[] = [
   { name: 'highlighter', measure: measureBesideHighlighter },
   { name: 'background', measure: measureAnswer },
   { name: 'card', measure: measureCards },
+  { name: 'anew', measure: measureAnew },
   { name: 'climb', measure: measureClimbing },
   { name: 'shelf', measure: measureRanking },
   { name: 'vet', measure: measureVetting },
@@ -131,13 +133,18 @@ async function measureBesideHighlighter(): Promise<Figure[]> {
 }
 
 async function measureAnswer(): Promise<Figure[]> {
-  const { coldStart, bareFetch, warm } = await measureBackground(7);
+  const { coldStart, guessed, bareFetch, bareTable, warm } = await measureBackground(7);
   return [
     {
       what: 'answer of a stopped background',
       ratio: coldStart / bareFetch,
-      note: `${coldStart.toFixed(0)} ms; reading the same files ${bareFetch.toFixed(0)}; a running one ${warm.toFixed(1)}`,
+      note: `${coldStart.toFixed(0)} ms; reading table and model ${bareFetch.toFixed(0)}, the table alone ${bareTable.toFixed(0)}; a running one ${warm.toFixed(1)}`,
       most: 2,
+    },
+    {
+      what: 'the same about a word that is guessed',
+      ratio: guessed / bareFetch,
+      note: `${guessed.toFixed(0)} ms, most of it the model`,
     },
   ];
 }
@@ -148,6 +155,18 @@ async function measureCards(): Promise<Figure[]> {
   return [
     ofLimit('card, from the click until it is drawn', usual.median, CARD_LIMIT),
     ofLimit('card over a page at a sixth of the speed', slow.median, SLOW_CARD_LIMIT),
+  ];
+}
+
+async function measureAnew(): Promise<Figure[]> {
+  const texts = measureJudgingAnew();
+  return [
+    {
+      what: 'growth of judging anew with the distinct words',
+      ratio: growthOf(texts),
+      note: `power of their number, for the group a step on: ${texts.map(({ words, ours }) => `${words.toLocaleString('en')} in ${ours.toFixed(1)} ms`).join(', ')}`,
+      most: 1.1,
+    },
   ];
 }
 

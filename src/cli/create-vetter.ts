@@ -5,6 +5,7 @@ import {
   createClimber,
   createJudge,
   createReporter,
+  rememberAnalyses,
 } from '../analyze/index.ts';
 import { countWords, expectWords, shareOf } from './count-words.ts';
 import { describePattern } from './describe-pattern.ts';
@@ -41,21 +42,21 @@ export function createVetter(
   { groups, words }: Pick<VetterSettings, 'groups' | 'words'>,
   engine = loadEngine(),
 ): Vetter {
-  let reporters = groups.map(makeReporter);
+  let reporters = makeReporters();
   let known = 0;
 
-  function makeReporter({ group, sequence }: VettedGroup): {
-    reportOn: ReturnType<typeof createReporter>;
-    climber: Climber;
-  } {
-    const reportOn = createReporter(createJudge(engine, compileGroup(group, sequence)));
-    return { reportOn, climber: createClimber(engine, group, sequence) };
+  function makeReporters(): { reportOn: ReturnType<typeof createReporter>; climber: Climber }[] {
+    const analyzer = rememberAnalyses(engine);
+    return groups.map(({ group, sequence }) => ({
+      reportOn: createReporter(createJudge(analyzer, compileGroup(group, sequence)), { words }),
+      climber: createClimber(analyzer, group, sequence),
+    }));
   }
 
   function vetText(text: string): GroupReport[] {
     const counts = expectWords(countWords(text));
     if (known > FORGET_AFTER) {
-      reporters = groups.map(makeReporter);
+      reporters = makeReporters();
       known = 0;
     }
     known += counts.words.size;

@@ -17,7 +17,11 @@ export interface FoundText {
  * A path that nothing is found for stays, so that reading it says why.
  */
 export async function findTexts(given: readonly string[]): Promise<FoundText[]> {
-  const found = (await Promise.all(given.map(findOne))).flat();
+  return onceEach((await Promise.all(given.map(findOne))).flat());
+}
+
+/** The first of those that are in one place. */
+function onceEach(found: readonly FoundText[]): FoundText[] {
   const places = new Set<string>();
   return found.filter(({ path }) => {
     const place = placeOf(path);
@@ -60,6 +64,7 @@ function listFolder(path: string): FoundText[] {
   const entered = new Set<string>();
   let folders = [path];
   let links: string[] = [];
+  let anyLink = false;
   while (folders.length > 0) {
     const folder = folders.shift()!;
     const place = placeOf(folder);
@@ -68,8 +73,10 @@ function listFolder(path: string): FoundText[] {
       for (const entry of read(folder)) {
         const inside = join(folder, entry.name);
         if (entry.isDirectory()) folders.push(inside);
-        else if (entry.isSymbolicLink()) links.push(inside);
-        else if (ENDING.test(entry.name)) found.push(text(inside));
+        else if (entry.isSymbolicLink()) {
+          anyLink = true;
+          links.push(inside);
+        } else if (ENDING.test(entry.name)) found.push(text(inside));
       }
     }
     if (folders.length > 0) continue;
@@ -77,8 +84,8 @@ function listFolder(path: string): FoundText[] {
     folders = links.filter((link) => kindOf(link) === 'folder');
     links = [];
   }
-  const known = new Set(found.map((one) => placeOf(one.path)));
-  const once = found.filter((one) => known.delete(placeOf(one.path)));
+  // Only links lead to a file again, and to look where each file is takes most of the time.
+  const once = anyLink ? onceEach(found) : found;
   return once.sort((a, b) => (a.path < b.path ? -1 : 1));
 
   function read(folder: string): Dirent[] {
@@ -95,7 +102,7 @@ function listFolder(path: string): FoundText[] {
 function placeOf(path: string): string {
   const whole = resolvePath(path);
   try {
-    return path === '-' ? path : realpathSync(whole);
+    return path === '-' ? path : realpathSync.native(whole);
   } catch {
     return whole;
   }

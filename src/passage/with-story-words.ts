@@ -1,4 +1,4 @@
-import { type Climber, type Judge, splitKey } from '../analyze/index.ts';
+import { type Climber, type CompiledGroup, type Judge, splitKey } from '../analyze/index.ts';
 import type { PatternId, WordKey } from '../analyze/types.ts';
 
 /** The judge of a group to whom some words (in lower case) are taught as wholes for one passage. */
@@ -11,6 +11,7 @@ export function judgeWithStoryWords(judge: Judge, words: readonly string[]): Jud
     group: judge.group,
     lacks: judge.lacks,
     ifTaught: (id: PatternId) => judgeWithStoryWords(judge.ifTaught(id), words),
+    forGroup: (group: CompiledGroup) => judgeWithStoryWords(judge.forGroup(group), words),
   });
 }
 

@@ -153,8 +153,9 @@ vi.stubGlobal('browser', extension);
 
 /** The files of the package, from where the build has them. */
 vi.stubGlobal('fetch', async (address: string) => {
-  if (!address.startsWith(`${ORIGIN}/`)) throw new TypeError(`Failed to fetch ${address}`);
-  const file = await readFile(join(import.meta.dirname, '../../public', address.slice(ORIGIN.length + 1)));
+  const { href, pathname } = new URL(address, ORIGIN);
+  if (!href.startsWith(`${ORIGIN}/`)) throw new TypeError(`Failed to fetch ${address}`);
+  const file = await readFile(join(import.meta.dirname, '../../public', pathname));
   return {
     ok: true,
     arrayBuffer: async () => file.buffer.slice(file.byteOffset, file.byteOffset + file.byteLength),

@@ -4,7 +4,7 @@ import { hearBritish } from '../../src/analyze/accent/british-sounds.ts';
 import { spellingsOf } from '../../src/analyze/build/built-word.ts';
 import { catalogue } from '../../src/analyze/catalogue/catalogue.ts';
 import { readContext } from '../../src/analyze/homographs/read-context.ts';
-import { READING_RULES, settleByRule } from '../../src/analyze/homographs/settle-by-rule.ts';
+import { readingRules, settleByRule } from '../../src/analyze/homographs/settle-by-rule.ts';
 import { createAnalyzer } from '../../src/analyze/index.ts';
 import { addSuffix, SUFFIX_RULES } from '../../src/analyze/morphology/add-suffix.ts';
 import { changeBetween, STEM_RULES } from '../../src/analyze/morphology/restore-stem.ts';
@@ -85,7 +85,7 @@ export const ruleTables: readonly RuleTable[] = [
     file: 'src/analyze/homographs/reading-rules.json',
     about:
       'For each word by itself, before the learnt weights are asked. Readings are numbered as in `homographs.tsv`.',
-    rules: READING_RULES,
+    rules: readingRules().all,
     run: settleMarked,
   },
   {

@@ -1,16 +1,12 @@
 import { speechOf } from '../accent/speech.ts';
 import { catalogue } from '../catalogue/catalogue.ts';
-import { splitKey } from '../homographs/word-key.ts';
 import { type CompiledGroup, compileGroup } from '../standing/compile-group.ts';
-import type { FineRows, Needs } from '../standing/fine-needs.ts';
-import { isInitialism } from '../standing/is-initialism.ts';
-import { isName } from '../standing/is-name.ts';
-import type { WordAnalyzer } from '../standing/judge.ts';
-import { hasBit } from '../standing/pattern-bits.ts';
+import type { WordSource } from '../standing/judge.ts';
+import { hasRow } from '../standing/pattern-bits.ts';
 import { remember } from '../standing/remember.ts';
-import type { WordWeigher } from '../standing/remember-words.ts';
-import { weighWord } from '../standing/weigh-word.ts';
-import type { Group, MadeOf, PatternId, Sequence, WordKey } from '../types.ts';
+import type { Group, Sequence, WordKey } from '../types.ts';
+import type { WordWeigher } from './remember-words.ts';
+import { NO_ROW, needsOfWord, type RowNeeds, type RowParts, type WordNeeds } from './word-needs.ts';
 
 /** When a group comes to a word, as steps of its sequence: 0 is before the first, null never. */
 export interface WordClimb {
@@ -36,119 +32,128 @@ export interface Climber {
  * because a group that knows more never reads less. The step the group is at does not matter.
  */
 export function createClimber(
-  words: WordAnalyzer | WordWeigher,
+  words: WordSource | WordWeigher,
   group: Group,
   sequence: Sequence | null,
 ): Climber {
   const steps = sequence?.steps.length ?? 0;
   const path = findPath(group, sequence, steps);
-  // Who remembers words has done most of the work; remembering once more would take longer than the rest of it.
   const speech = speechOf(group);
+  // Who remembers words has done most of the work; remembering once more would take longer than the rest of it.
   if ('weigh' in words) {
     const spoken = words.speaking(speech);
-    return Object.assign((key: WordKey) => climbWord(key, spoken, path), { steps });
+    return Object.assign((key: WordKey) => climbWord(spoken.weigh(key), path), { steps });
   }
   const spoken = words.speaking?.(speech) ?? words;
-  const weigher = { weigh: (key: WordKey) => weighWord(spoken.analyze(key)) };
   return Object.assign(
-    remember((key: WordKey) => climbWord(key, weigher, path)),
+    remember((key: WordKey) => climbWord(needsOfWord(key, spoken.analyze(key)), path)),
     { steps },
   );
 }
 
+/** Later than any step. */
+const NEVER = 0xffff;
+
 /** The first step of everything, and what no step changes. */
 interface Path extends Pick<CompiledGroup, 'names' | 'smallNames' | 'skip'> {
-  readonly patterns: ReadonlyMap<PatternId, number>;
-  /** Null where none counts at any step. */
-  readonly fineRows: FineRows | null;
+  /** By the row of the pattern; {@link NEVER} for one that no step teaches. */
+  readonly patterns: Uint16Array;
+  /** By its row whether a finer pattern counts by itself; null where none counts at any step. */
+  readonly held: Uint8Array | null;
   /** Lower case. */
   readonly bySight: ReadonlyMap<string, number>;
 }
 
 /** Compiles the group at every step, so that whatever its options bring along is found where it comes. */
 function findPath(group: Group, sequence: Sequence | null, steps: number): Path {
-  const patterns = new Map<PatternId, number>();
+  const patterns = new Uint16Array(NO_ROW + 1).fill(NEVER);
   const bySight = new Map<string, number>();
   for (let step = 0; ; step++) {
     const compiled = compileGroup({ ...group, step }, sequence);
-    for (const { id } of catalogue) {
-      if (!patterns.has(id) && hasBit(compiled.taught, id)) patterns.set(id, step);
+    for (let row = 0; row < NO_ROW; row++) {
+      if (patterns[row] === NEVER && hasRow(compiled.taught, row)) patterns[row] = step;
     }
     for (const word of compiled.bySight) if (!bySight.has(word)) bySight.set(word, step);
     if (step === steps) {
       const { names, smallNames, skip, fineRows } = compiled;
-      return { patterns, fineRows, bySight, names, smallNames, skip };
+      const held = fineRows && Uint8Array.from(catalogue, ({ id }) => Number(fineRows.held.has(id)));
+      return { patterns, held, bySight, names, smallNames, skip };
     }
   }
 }
 
 /** As the judge decides, with steps in place of yes and no: "and" is the later one, "or" the earlier. */
-function climbWord(key: WordKey, words: Pick<WordWeigher, 'weigh'>, path: Path): WordClimb {
-  const { word: shown, capital } = splitKey(key);
-  const word = shown.toLowerCase();
-  if (path.skip.has(word)) return { reads: null, counts: null };
-  const weighed = words.weigh(key);
-  if (capital === 'all' && !path.names.has(word) && isInitialism(word, weighed.usage))
+function climbWord(needs: WordNeeds, path: Path): WordClimb {
+  const { word, owner } = needs;
+  if (path.skip.has(word) || (needs.isInitialism && !path.names.has(word)))
     return { reads: null, counts: null };
-  const bySight = path.bySight.get(word) ?? Infinity;
+  const bySight = path.bySight.get(word) ?? NEVER;
   if (bySight === 0) return { reads: 0, counts: 0 };
 
-  let anyReading = Infinity;
+  let anyReading = NEVER;
   let everyReading = 0;
-  let byBase = Infinity;
-  for (const reading of weighed.readings) {
-    byBase = Math.min(byBase, stepBesideSight(reading, path));
+  let byBase = NEVER;
+  for (const reading of needs.readings) {
+    if (reading.madeOf) byBase = Math.min(byBase, stepBesideSight(reading.madeOf, path));
     if (reading.source === 'none') continue;
     const step = lastStep(reading, path);
     if (reading.source !== 'guess') anyReading = Math.min(anyReading, step);
     everyReading = Math.max(everyReading, step);
   }
-  const decoded = weighed.homograph ? Math.max(anyReading, everyReading) : anyReading;
+  const decoded = needs.isHomograph ? Math.max(anyReading, everyReading) : anyReading;
   const reads = Math.min(bySight, decoded, byBase);
-  const counts = isName(key, weighed, path) ? Math.min(reads, anyReading) : 0;
-  return { reads: orNever(reads), counts: orNever(counts) };
+  const isListed =
+    needs.isListedName !== needs.isUnlistedName && (path.names.has(word) || path.names.has(owner));
+  const isName =
+    path.smallNames.has(word) ||
+    path.smallNames.has(owner) ||
+    (isListed ? needs.isListedName : needs.isUnlistedName);
+  return { reads: orNever(reads), counts: isName ? orNever(Math.min(reads, anyReading)) : 0 };
 }
 
 /** With want by sight, wants comes with its ending; with some and one, someone comes with compounds. */
-function stepBesideSight(reading: Made, path: Path): number {
-  const first = firstBySight(reading, path);
-  return first === Infinity ? first : Math.max(first, stepOfParts(reading, path));
+function stepBesideSight(made: RowParts, path: Path): number {
+  const first = firstBySight(made, path);
+  return first === NEVER ? first : Math.max(first, stepOfParts(made, path));
 }
 
-type Made = { readonly madeOf?: MadeOf | null };
-
 /** When the first of its parts is known by sight. */
-function firstBySight({ madeOf }: Made, path: Path): number {
-  let first = Infinity;
-  for (const part of madeOf?.parts ?? [])
-    first = Math.min(first, path.bySight.get(part.word) ?? Infinity, firstBySight(part, path));
+function firstBySight({ parts }: RowParts, path: Path): number {
+  let first = NEVER;
+  for (const part of parts) {
+    first = Math.min(first, path.bySight.get(part.word) ?? NEVER);
+    if (part.madeOf) first = Math.min(first, firstBySight(part.madeOf, path));
+  }
   return first;
 }
 
-function stepOfParts({ madeOf }: Made, path: Path): number {
-  if (!madeOf) return Infinity;
-  let step = lastStep({ requires: madeOf.joint, fine: madeOf.fineJoint ?? null }, path);
-  for (const part of madeOf.parts) {
-    const bySight = path.bySight.get(part.word) ?? Infinity;
-    step = Math.max(step, Math.min(bySight, stepOfParts(part, path), lastStep(part, path)));
+function stepOfParts({ parts, joint }: RowParts, path: Path): number {
+  let step = lastStep(joint, path);
+  for (const part of parts) {
+    const bySight = path.bySight.get(part.word) ?? NEVER;
+    const byParts = part.madeOf ? stepOfParts(part.madeOf, path) : NEVER;
+    step = Math.max(step, Math.min(bySight, byParts, lastStep(part, path)));
   }
   return step;
 }
 
-function lastStep({ requires, fine }: Needs, { patterns, fineRows }: Path): number {
-  let last = 0;
-  for (const id of fine && fineRows ? fine.rest : requires)
-    last = Math.max(last, patterns.get(id) ?? Infinity);
-  if (!fine || !fineRows) return last;
+function lastStep({ requires, fine }: RowNeeds, { patterns, held }: Path): number {
+  if (!fine || !held) return lastOf(requires, patterns);
+  let last = lastOf(fine.rest, patterns);
   for (const { row, of } of fine.finer) {
-    let step = patterns.get(row) ?? Infinity;
-    if (!fineRows.held.has(row))
-      step = Math.min(step, Math.max(0, ...of.map((id) => patterns.get(id) ?? Infinity)));
+    let step = patterns[row]!;
+    if (!held[row]) step = Math.min(step, lastOf(of, patterns));
     last = Math.max(last, step);
   }
   return last;
 }
 
+function lastOf(rows: readonly number[], patterns: Uint16Array): number {
+  let last = 0;
+  for (const row of rows) last = Math.max(last, patterns[row]!);
+  return last;
+}
+
 function orNever(step: number): number | null {
-  return step === Infinity ? null : step;
+  return step === NEVER ? null : step;
 }

@@ -19,20 +19,22 @@ export interface Guesser {
  * The first question throws when the bytes are not such a file.
  */
 export function openGuesser(bytes: Uint8Array): Guesser {
-  let opened: ReturnType<typeof open> | undefined;
+  // What is made of the bytes takes their place.
+  let model: Uint8Array | ReturnType<typeof open> = bytes;
+  const opened = (): ReturnType<typeof open> => {
+    if (model instanceof Uint8Array) model = open(model);
+    return model;
+  };
   return {
     guess(word) {
       if (!/^[a-z]{2,25}$/.test(word)) return null;
-      opened ??= open(bytes);
-      const tokens = opened.choose(word);
+      const { choose, costOf, model } = opened();
+      const tokens = choose(word);
       if (!tokens) return null;
-      const built = buildFromTokens(tokens.map((token) => opened!.model.tokens[token]!));
-      return { built, cost: opened.costOf(word, built) };
+      const built = buildFromTokens(tokens.map((token) => model.tokens[token]!));
+      return { built, cost: costOf(word, built) };
     },
-    costOf(word, built) {
-      opened ??= open(bytes);
-      return opened.costOf(word, built);
-    },
+    costOf: (word, built) => opened().costOf(word, built),
   };
 }
 

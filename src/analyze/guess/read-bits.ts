@@ -1,4 +1,4 @@
-import { countBits } from './bit-counts.ts';
+import { countBits, learnBit } from './bit-counts.ts';
 
 /** Gives the bits of an arithmetically coded stream; `slot` is the kind of bit asked for. */
 export interface BitReader {
@@ -16,30 +16,57 @@ const VALUE = 2;
  * bytes it reads zeros.
  */
 export function createBitReader(bytes: Uint8Array, start: number, slots: number): BitReader {
-  const { chances, learn } = countBits(slots);
+  const { chances, seen } = countBits(slots);
   // An array, because a plain variable above 2^31 is a new object at each change.
   const at = Uint32Array.of(0, 0xffffffff, 0);
   let next = start;
-  const shift = (): void => {
-    at[LOW] = at[LOW]! << 8;
-    at[HIGH] = (at[HIGH]! << 8) | 255;
-    at[VALUE] = (at[VALUE]! << 8) | (bytes[next++] ?? 0);
-  };
   for (let i = 0; i < 4; i++) at[VALUE] = (at[VALUE]! << 8) | (bytes[next++] ?? 0);
 
+  /** Millions are read one after the other, so that the common way is short: nothing is shifted for most. */
   function bit(slot: number): number {
-    const middle = (at[LOW]! + ((at[HIGH]! - at[LOW]!) >>> 15) * chances[slot]!) >>> 0;
+    const low = at[LOW]!;
+    const high = at[HIGH]!;
+    const middle = (low + Math.imul((high - low) >>> 15, chances[slot]!)) >>> 0;
     const found = at[VALUE]! <= middle ? 1 : 0;
-    if (found === 1) at[HIGH] = middle;
-    else at[LOW] = middle + 1;
-    learn(slot, found);
-    while ((at[LOW]! ^ at[HIGH]!) >>> 24 === 0) shift();
+    learnBit(chances, seen, slot, found);
+    const from = found === 1 ? low : middle + 1;
+    const to = found === 1 ? middle : high;
+    at[LOW] = from;
+    at[HIGH] = to;
+    if ((from ^ to) >>> 24 === 0) shift();
     return found;
   }
 
+  function shift(): void {
+    do {
+      at[LOW] = at[LOW]! << 8;
+      at[HIGH] = (at[HIGH]! << 8) | 255;
+      at[VALUE] = (at[VALUE]! << 8) | (next < bytes.length ? bytes[next]! : 0);
+      next++;
+    } while ((at[LOW]! ^ at[HIGH]!) >>> 24 === 0);
+  }
+
+  /** Seven bits with the same steps, which are kept beside the array meanwhile: a fifth of the time of a model. */
   function level(slot: number): number {
+    let low = at[LOW]!;
+    let high = at[HIGH]!;
     let node = 1;
-    while (node < 128) node = node * 2 + bit(slot + node);
+    while (node < 128) {
+      const middle = (low + Math.imul((high - low) >>> 15, chances[slot + node]!)) >>> 0;
+      const found = at[VALUE]! <= middle ? 1 : 0;
+      learnBit(chances, seen, slot + node, found);
+      if (found === 1) high = middle;
+      else low = (middle + 1) >>> 0;
+      node = node * 2 + found;
+      if ((low ^ high) >>> 24 !== 0) continue;
+      at[LOW] = low;
+      at[HIGH] = high;
+      shift();
+      low = at[LOW]!;
+      high = at[HIGH]!;
+    }
+    at[LOW] = low;
+    at[HIGH] = high;
     return node - 128;
   }
 

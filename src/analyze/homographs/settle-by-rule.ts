@@ -48,19 +48,28 @@ export interface ReadingRule extends Rule<ReadingPlace> {
   readonly reading: number;
 }
 
-/**
- * The rules of each word in their order. For places of children's texts that the learnt weights know too little of, because an
- * encyclopedia seldom has them (pig, tears, `have you read`), and for words they do not have.
- */
-export const READING_RULES: readonly ReadingRule[] = (rows as readonly ReadingRow[]).map(compile);
-
-const rules = new Map<string, ReadingRule[]>();
-for (const rule of READING_RULES) {
-  for (const word of rule.words) rules.set(word, [...(rules.get(word) ?? []), rule]);
+interface ReadingRules {
+  readonly all: readonly ReadingRule[];
+  /** The rules of each word, in their order. */
+  readonly byWord: ReadonlyMap<string, readonly ReadingRule[]>;
 }
 
-/** Words that have rules. */
-export const RULED: readonly string[] = [...rules.keys()];
+let made: ReadingRules | undefined;
+
+/**
+ * For places of children's texts that the learnt weights know too little of, because an encyclopedia seldom has them (pig, tears,
+ * `have you read`), and for words they do not have. Made with the first homograph that is met.
+ */
+export function readingRules(): ReadingRules {
+  if (made) return made;
+  const all = (rows as readonly ReadingRow[]).map(compile);
+  const byWord = new Map<string, ReadingRule[]>();
+  for (const rule of all) {
+    for (const word of rule.words) byWord.set(word, [...(byWord.get(word) ?? []), rule]);
+  }
+  made = { all, byWord };
+  return made;
+}
 
 /** The reading of a word by the first of its rules that holds in its place; null where none does. */
 export function settleByRule(
@@ -68,7 +77,7 @@ export function settleByRule(
   before: readonly string[],
   after: readonly string[],
 ): number | null {
-  const own = rules.get(word.toLowerCase());
+  const own = readingRules().byWord.get(word.toLowerCase());
   if (!own) return null;
   const near = new Set([...before, ...after].map((piece) => piece.toLowerCase()));
   return findRule(own, { word, before, after, near, slot: governor(before) })?.reading ?? null;

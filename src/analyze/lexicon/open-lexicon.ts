@@ -35,9 +35,18 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const offsets = 8 + headerLength;
   const blocks = Math.ceil(size / BLOCK);
   const start = offsets + 4 * blocks;
-  const units = header.units.map(([letters, sound]): Correspondence => ({ letters, sound }));
-  const codes = header.codes.map((places) => places.map((place) => units[place]!));
+  const units: Correspondence[] = [];
+  const codes: (readonly Correspondence[])[] = [];
   const affixes = header.affixes.map(([letters, sound, kind]): AffixForm => ({ letters, sound, kind }));
+  /** The units of a code, made when the first word has it. */
+  function unitsOf(code: number): readonly Correspondence[] {
+    codes[code] ??= header.codes[code]!.map((place) => {
+      const [letters, sound] = header.units[place]!;
+      units[place] ??= { letters, sound };
+      return units[place];
+    });
+    return codes[code];
+  }
   const blockAt = (block: number): number => start + view.getUint32(offsets + 4 * block, true);
 
   function find(word: string): TableWord | null {
@@ -115,7 +124,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
         while (spelt.length < length) {
           let code = bytes[at++]!;
           if (code >= RARE_UNITS) code = RARE_UNITS + ((code - RARE_UNITS) << 8) + bytes[at++]!;
-          spelt.push(...codes[code]!);
+          spelt.push(...unitsOf(code));
         }
         readings.push({ kind: 'whole', units: spelt, madeBy });
       }
@@ -156,14 +165,14 @@ function madeFrom(affix: AffixForm, base: number): MadeBy {
 const TAB = 9;
 const LINE_END = 10;
 
-/** So many bytes are made letters in one call: sign by sign takes as long as all else to open the table. */
+/** So many bytes are made letters in one call, as a list and not spread: sign by sign takes as long as all else to open the table. */
 const AT_ONCE = 4096;
 
 /** The text of plain bytes, one sign each. */
 export function decodeText(bytes: Uint8Array): string {
   let text = '';
   for (let at = 0; at < bytes.length; at += AT_ONCE)
-    text += String.fromCharCode(...bytes.subarray(at, at + AT_ONCE));
+    text += String.fromCharCode.apply(null, bytes.subarray(at, at + AT_ONCE) as unknown as number[]);
   return text;
 }
 

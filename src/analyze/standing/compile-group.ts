@@ -103,6 +103,7 @@ const defaults = {
 
 /** Who was taught contractions out of turn was taught each kind of them. */
 function kindsOf(taught: readonly PatternId[]): PatternId[] {
+  if (taught.length === 0) return [];
   return finerRows.filter(({ kindOf }) => kindOf && taught.includes(kindOf)).map(({ id }) => id);
 }
 

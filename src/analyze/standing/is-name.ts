@@ -1,7 +1,6 @@
-import { splitKey } from '../homographs/word-key.ts';
-import type { WordKey } from '../types.ts';
+import type { KeyParts } from '../homographs/word-key.ts';
+import type { Usage } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
-import type { WeighedWord } from './weigh-word.ts';
 
 /** The fields of a group that say which words are names. */
 export type NamesOfGroup = Pick<CompiledGroup, 'names' | 'smallNames'>;
@@ -14,23 +13,32 @@ export type NamesOfGroup = Pick<CompiledGroup, 'names' | 'smallNames'>;
  * Where its place explains the capital, only a word that is met only as a name (Wilma), or is listed and not common, or not common
  * and before another capital (Marigold Falk).
  */
-export function isName(
-  key: WordKey,
-  { usage }: Pick<WeighedWord, 'usage'>,
-  { names, smallNames }: NamesOfGroup,
-): boolean {
-  const { word: shown, capital } = splitKey(key);
-  const word = shown.toLowerCase();
-  const owner = word.includes("'") ? word.replace(/'s?$/, '') : word;
+export function isName(parts: KeyParts, usage: Usage | null, { names, smallNames }: NamesOfGroup): boolean {
+  const word = parts.word.toLowerCase();
+  const owner = ownerOf(word);
   if (smallNames.has(word) || smallNames.has(owner)) return true;
+  return isNameInPlace(parts, usage, names.has(word) || names.has(owner));
+}
+
+/** The same for a word that the group lists with a capital, or not at all. */
+export function isNameInPlace(
+  { word: shown, capital }: KeyParts,
+  usage: Usage | null,
+  isListed: boolean,
+): boolean {
   if (capital === 'small') return false;
-  const isListed = names.has(word) || names.has(owner);
+  const word = shown.toLowerCase();
   if (capital === 'opens' || (capital === 'leads' && usage === 'common'))
     return isListed ? usage !== 'common' : usage === 'name' && !isCapitalWord(word);
   if (isListed || capital === 'part') return true;
   if (isCapitalWord(word)) return false;
   if (capital === 'alone') return true;
   return capital === 'all' ? usage === 'name' : usage !== 'common';
+}
+
+/** Whom a word in lower case belongs to: bram of bram's and brams'; else the word itself. */
+export function ownerOf(word: string): string {
+  return word.includes("'") ? word.replace(/'s?$/, '') : word;
 }
 
 /**

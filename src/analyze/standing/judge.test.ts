@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
 import { groupOf } from '../../../tests/fakes/group.ts';
 import { type FakeReading, fakeAnalyzer } from '../../../tests/fakes/word-analyzer.ts';
+import { createClimber } from '../climb/create-climber.ts';
 import type { Group, PartNeeds, Sequence, WordKey } from '../types.ts';
 import { compileGroup } from './compile-group.ts';
 import { createJudge } from './judge.ts';
+import { rememberAnalyses } from './remember-analyses.ts';
 
 const want = ['w', 'a-after-w', 'n', 't', 'end-nt'];
 const wanted: PartNeeds = {
@@ -137,7 +139,31 @@ test('a word is analysed once, also for the judges of other groups', () => {
   const judge = createJudge(counting, compileGroup(groupOf({}), null));
   expect(judge('map')).toBe(judge('map'));
   judge.ifTaught('m')('map');
+  const other = judge.forGroup(compileGroup(groupOf({ alsoTaught: ['m', 'short-a', 'p'] }), null));
+  expect([judge('map').standing, other('map').standing]).toEqual(['beyond', 'reads']);
   expect(asked).toEqual(['map']);
+  judge.forGroup(compileGroup(groupOf({ accent: 'british' }), null))('map');
+  expect(asked).toEqual(['map', 'map']);
+});
+
+test('judges and climbs over analyses that are remembered analyse a word once', () => {
+  const asked: WordKey[] = [];
+  const remembering = rememberAnalyses({
+    analyze(key: WordKey) {
+      asked.push(key);
+      return analyzer.analyze(key);
+    },
+  });
+  for (const group of [groupOf({}), groupOf({ alsoTaught: ['m', 'short-a', 'p'] })]) {
+    const [one, other] = [remembering, analyzer].map((words) =>
+      createJudge(words, compileGroup(group, null)),
+    );
+    for (const key of ['map', 'wants', 'lead', 'Bram']) expect(one!(key)).toEqual(other!(key));
+    expect(createClimber(remembering, group, null)('map')).toEqual(
+      createClimber(analyzer, group, null)('map'),
+    );
+  }
+  expect(asked).toEqual(['map', 'wants', 'lead', 'Bram']);
 });
 
 test('any key is judged, whatever characters it has', () => {

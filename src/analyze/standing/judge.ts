@@ -8,13 +8,21 @@ import { isInitialism } from './is-initialism.ts';
 import { isName } from './is-name.ts';
 import { hasBit } from './pattern-bits.ts';
 import { remember } from './remember.ts';
-import { type WeighedReading, type WeighedWord, weighWord } from './weigh-word.ts';
+import { type Weighable, type WeighedReading, type WeighedWord, weighWord } from './weigh-word.ts';
 
 /** Gives every reading of a word; the engine is one. */
-export interface WordAnalyzer {
+export interface WordAnalyzer extends WordSource {
   analyze(key: WordKey): WordAnalysis;
-  /** The same in another accent; left out where there is one only. */
   speaking?(speech: Speech): WordAnalyzer;
+}
+
+/** Gives what a standing depends on. */
+export interface WordSource {
+  analyze(key: WordKey): Weighable;
+  /** The same in another accent; left out where there is one only. */
+  speaking?(speech: Speech): WordSource;
+  /** What one that remembers has of a word; left out by others. */
+  recall?(key: WordKey): WeighedWord;
 }
 
 /** Tells what a word is to one group. */
@@ -25,6 +33,8 @@ export interface Judge {
   lacks(key: WordKey): ReadonlySet<PatternId>;
   /** The judge for the same group with one more pattern taught. */
   ifTaught(pattern: PatternId): Judge;
+  /** The judge for another group, or the same at another step: where both speak alike, no word is analysed again. */
+  forGroup(group: CompiledGroup): Judge;
 }
 
 /**
@@ -37,9 +47,9 @@ export interface Judge {
  * stand differently is the word `unsure`. What cannot be decoded is a `name` if it is listed as one (Bram,
  * Bram's) or has a capital that makes it one (`isName`); `unsure` if its reading is a rule's or a guess; else `beyond`.
  */
-export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge {
+export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
   const spoken = inSpeechOf(analyzer, group);
-  const analyze = remember((key: WordKey) => weighWord(spoken.analyze(key)));
+  const analyze = spoken.recall ?? remember((key: WordKey) => weighWord(spoken.analyze(key)));
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
       remember((key: WordKey) => judgeSafely(key, analyze, group)),
@@ -48,14 +58,20 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
         lacks: (key: WordKey) =>
           new Set(analyze(key).readings.flatMap((reading) => missingOf(reading, group))),
         ifTaught: (pattern: PatternId) => judgeFor(group.alsoTeaching(pattern)),
+        forGroup: (other: CompiledGroup) =>
+          speaksAlike(other, group) ? judgeFor(other) : createJudge(analyzer, other),
       },
     );
   return judgeFor(group);
 }
 
 /** The analyser in the accent of a group. */
-export function inSpeechOf(analyzer: WordAnalyzer, { speech }: Pick<CompiledGroup, 'speech'>): WordAnalyzer {
+export function inSpeechOf(analyzer: WordSource, { speech }: Pick<CompiledGroup, 'speech'>): WordSource {
   return analyzer.speaking?.(speech) ?? analyzer;
+}
+
+function speaksAlike({ speech: one }: CompiledGroup, { speech: other }: CompiledGroup): boolean {
+  return one.accent === other.accent && one.bath === other.bath;
 }
 
 /** A fault in one word must cost that word and no other. */
@@ -68,11 +84,11 @@ function judgeSafely(key: WordKey, analyze: (key: WordKey) => WeighedWord, group
 }
 
 function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: CompiledGroup): Verdict {
-  const { word: shown, capital } = splitKey(key);
-  const word = shown.toLowerCase();
+  const parts = splitKey(key);
+  const word = parts.word.toLowerCase();
   if (group.skip.has(word)) return { standing: 'skipped', missing: [] };
   const analysis = analyze(key);
-  if (capital === 'all' && !group.names.has(word) && isInitialism(word, analysis.usage))
+  if (parts.capital === 'all' && !group.names.has(word) && isInitialism(word, analysis.usage))
     return { standing: 'skipped', missing: [], why: 'initialism' };
   if (group.bySight.has(word)) return { standing: 'by-sight', missing: [] };
   return judgeReadings(key, analysis, group);
@@ -102,7 +118,7 @@ function judgeReadings(key: WordKey, analysis: WeighedWord, group: CompiledGroup
   const best = [...byBase, ...attempts].toSorted((a, b) => a.missing.length - b.missing.length)[0];
   const isFact = best !== undefined && best.missing.length > 0 && isSure(best.reading);
   return {
-    standing: isName(key, analysis, group) ? 'name' : isFact ? 'beyond' : 'unsure',
+    standing: isName(parts, analysis.usage, group) ? 'name' : isFact ? 'beyond' : 'unsure',
     missing: best?.missing ?? [],
     ...(analysis.fault !== undefined && { fault: analysis.fault }),
   };

@@ -14,7 +14,12 @@ export function bitsOf(ids: Iterable<PatternId>): PatternBits {
 /** Whether the pattern is in the set. */
 export function hasBit(bits: PatternBits, id: PatternId): boolean {
   const bit = bitOf.get(id);
-  return bit !== undefined && (bits[bit >>> 5]! & (1 << (bit & 31))) !== 0;
+  return bit !== undefined && hasRow(bits, bit);
+}
+
+/** The same for a pattern by its row in the catalogue. */
+export function hasRow(bits: PatternBits, row: number): boolean {
+  return (bits[row >>> 5]! & (1 << (row & 31))) !== 0;
 }
 
 /** Puts a pattern into the set. */

@@ -42,6 +42,22 @@ test('words are counted by standing, names and skipped tokens apart', () => {
   });
 });
 
+test('a report without words has the same counts and gaps', () => {
+  const judge = createJudge(analyzer, compileGroup(groupOf({ alsoTaught: ['m', 'short-a', 'p'] }), null));
+  const text = {
+    words: [
+      ['map', 2],
+      ['rain', 3],
+      ['Rain^', 1],
+      ['pain', 1],
+      ['said', 2],
+      ['Duke', 1],
+    ] as [string, number][],
+    skipped: 2,
+  };
+  expect(createReporter(judge, { words: false })(text)).toEqual({ ...vet(text, judge), words: [] });
+});
+
 test('an empty text is wholly readable', () => {
   expect(report({}, [])).toMatchObject({ words: [], gaps: [], tally: { running: 0, reach: 100 } });
 });

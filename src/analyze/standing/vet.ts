@@ -20,8 +20,14 @@ export function vet(text: WordCounts, judge: Judge): Report {
   return createReporter(judge)(text);
 }
 
-/** `vet` for many texts and one group: it remembers what a report says of each word, and which patterns open it. */
-export function createReporter(judge: Judge): (text: WordCounts) => Report {
+/**
+ * `vet` for many texts and one group: it remembers what a report says of each word, and which patterns open it. Without `words` reports list
+ * none, which saves a short text a good part of its time.
+ */
+export function createReporter(
+  judge: Judge,
+  { words: listsWords = true } = {},
+): (text: WordCounts) => Report {
   const openers = createOpeners(judge);
   const judgeKey = remember((key: WordKey): JudgedKey => {
     const { standing, missing, fault } = judge(key);
@@ -33,11 +39,12 @@ export function createReporter(judge: Judge): (text: WordCounts) => Report {
       words,
       ([key, count]): CountedKey => ({ of: judgeKey(key), count, more: null }),
     );
-    const entries = mergeEntries(counted);
+    const stuck = counted.filter(({ of }) => of.standing === 'beyond' || of.standing === 'unsure');
+    const entries = mergeEntries(listsWords ? counted : stuck);
     return {
-      words: standings.flatMap((standing) => entries[standing]),
+      words: listsWords ? standings.flatMap((standing) => entries[standing]) : [],
       tally: tallyUp(countStandings(counted), skipped),
-      gaps: findGaps(counted, mergeStuck(entries), openers),
+      gaps: findGaps(stuck, mergeStuck(entries), openers),
       faults: findFaults(counted),
     };
   };
@@ -161,15 +168,14 @@ function tallyUp(counts: ByStanding<number>, skipped: number): Tally {
 /** Irregular spellings are no gap: no teaching of a pattern opens them. */
 function findGaps(
   counted: readonly CountedKey[],
-  stuck: readonly WordEntry[],
+  entries: readonly WordEntry[],
   { look, openersOf }: Openers,
 ): Gap[] {
-  const words = groupByMissing(stuck);
+  const words = groupByMissing(entries);
   words.delete(IRREGULAR);
   look(words.keys());
   const opens = new Map<PatternId, number>();
   for (const { of, count } of counted) {
-    if (!isStuck(of)) continue;
     for (const id of openersOf(of.key)) opens.set(id, (opens.get(id) ?? 0) + count);
   }
   return [...words]
@@ -222,10 +228,6 @@ function createOpeners(judge: Judge): Openers {
       return openers;
     },
   };
-}
-
-function isStuck({ standing }: JudgedKey): boolean {
-  return standing === 'beyond' || standing === 'unsure';
 }
 
 /** The patterns a judge knows that another does not. */

@@ -1,5 +1,13 @@
 import type { FineNeeds, MadeOf, PatternId, Reading, WordAnalysis } from '../types.ts';
 
+/** An analysis, or as much of one as `weighWord` takes. */
+export interface Weighable extends Pick<WordAnalysis, 'homograph' | 'usage' | 'fault'> {
+  readonly readings: readonly (Pick<Reading, 'source' | 'requires'> & {
+    readonly fine?: FineNeeds | null;
+    readonly madeOf?: MadeOf | null;
+  })[];
+}
+
 /** What judging needs of a word; kept for every word of a page, so nothing else is. */
 export interface WeighedWord {
   readonly homograph: boolean;
@@ -18,7 +26,7 @@ export interface WeighedReading {
 }
 
 /** Takes from an analysis what a standing depends on. */
-export function weighWord({ homograph, usage, readings, fault }: WordAnalysis): WeighedWord {
+export function weighWord({ homograph, usage, readings, fault }: Weighable): WeighedWord {
   return {
     homograph,
     usage,

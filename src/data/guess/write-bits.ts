@@ -1,4 +1,4 @@
-import { countBits } from '../../analyze/guess/bit-counts.ts';
+import { countBits, learnBit } from '../../analyze/guess/bit-counts.ts';
 
 /** Codes bits for analyze/guess/read-bits.ts. */
 export interface BitWriter {
@@ -9,7 +9,7 @@ export interface BitWriter {
 
 /** A binary arithmetic coder over 32 bits: a bit costs the less the surer its kind is. */
 export function createBitWriter(slots: number): BitWriter {
-  const { chances, learn } = countBits(slots);
+  const { chances, seen } = countBits(slots);
   const bytes: number[] = [];
   let low = 0;
   let high = 0xffffffff;
@@ -18,7 +18,7 @@ export function createBitWriter(slots: number): BitWriter {
     const middle = (low + ((high - low) >>> 15) * chances[slot]!) >>> 0;
     if (set === 1) high = middle;
     else low = (middle + 1) >>> 0;
-    learn(slot, set);
+    learnBit(chances, seen, slot, set);
     while ((low ^ high) >>> 24 === 0) {
       bytes.push(high >>> 24);
       low = (low << 8) >>> 0;

@@ -1,20 +1,22 @@
 import {
+  type CompiledGroup,
   compileGroup,
   createJudge,
   groupAhead,
   type Judge,
   markReading,
   soundStyleOf,
+  splitKey,
   tallyText,
   vet,
 } from '../../analyze/index.ts';
-import type { Group, WordKey } from '../../analyze/types.ts';
+import type { Group, Sequence, WordKey } from '../../analyze/types.ts';
 import type { Shown, WordsAsked } from '../../contract/page-contract.ts';
 import { reachFor } from '../../swap/index.ts';
 import { say } from '../../wording/say.ts';
 import { browser, openPanel } from '../browser.ts';
 import { loadCommonWords } from '../data/load-common-words.ts';
-import { loadEngine } from '../data/load-engine.ts';
+import { loadEarlyEngine, loadEngine } from '../data/load-engine.ts';
 import { loadOnce } from '../data/load-once.ts';
 import { loadSwapper } from '../data/load-swapper.ts';
 import { askPage, askWords, setScope } from '../page-talk/client.ts';
@@ -27,7 +29,7 @@ import { changeGroup, countedAs } from '../store/change-group.ts';
 import { expectFirstShelf } from '../store/first-shelf.ts';
 import { changeChosen, loadGroups, shownGroup, tryStep } from '../store/groups-store.ts';
 import { withinSequence } from '../store/move-group.ts';
-import { findSequence, loadSequences, type Sequences } from '../store/sequences-store.ts';
+import { loadSequence } from '../store/sequences-store.ts';
 import { watchStoredGroups } from '../store/watch-stored.ts';
 import { serveSyncCopy } from '../sync/sync-copy.ts';
 import { showBadge } from './show-badge.ts';
@@ -48,21 +50,26 @@ export function serveBackground(): void {
   serveSyncCopy();
   const forEver = new AbortController().signal;
   let ready: Judge | undefined;
-  const loadJudge = loadOnce(async () => {
-    const [engine, groups, sequences] = await Promise.all([loadEngine(), loadGroups(), loadSequences()]);
-    return createJudge(engine, compile(shownGroup(groups), sequences));
-  });
-  /** For the same group after its next steps. */
-  const loadAhead = loadOnce(async () => {
-    const [engine, groups, sequences] = await Promise.all([loadEngine(), loadGroups(), loadSequences()]);
+  /** For the group as it was before its last change: a new one need not analyse the words again. */
+  let before: Judge | undefined;
+  const loadJudges = loadOnce(async () => {
+    const [{ engine, isListed }, groups] = await Promise.all([loadEarlyEngine(), loadGroups()]);
     const group = shownGroup(groups);
-    const steps = findSequence(sequences, group.sequence)?.steps.length ?? 0;
-    return createJudge(engine, compile(groupAhead(group, steps), sequences));
+    const sequence = await loadSequence(group.sequence);
+    const judges = createJudges(
+      group,
+      sequence,
+      (compiled) => before?.forGroup(compiled) ?? createJudge(engine, compiled),
+    );
+    before = judges.verdictOf;
+    return { isListed, ...judges };
   });
-  watchStoredGroups(() => {
-    loadJudge.forget();
-    loadAhead.forget();
-  }, forEver);
+  const loadJudge = async (): Promise<Judge> => (await loadWholeJudges()).verdictOf;
+  async function loadWholeJudges() {
+    const [judges] = await Promise.all([loadJudges(), loadEngine()]);
+    return judges;
+  }
+  watchStoredGroups(() => loadJudges.forget(), forEver);
 
   /**
    * While a page looks for its story, opens the guessing model, which takes a tenth of a second, and judges the commonest words: they are
@@ -81,14 +88,14 @@ export function serveBackground(): void {
 
   const answers: Answers<ToBackground> = {
     judge: async ({ keys, homographs }) => {
-      const [verdictOf, ahead] = await Promise.all([loadJudge(), loadAhead()]);
-      const show = (key: WordKey): Shown => {
-        const { standing } = verdictOf(key);
-        return standing === 'beyond' && ahead(key).standing !== 'beyond' ? 'soon' : standing;
-      };
+      const { isListed, show } = await loadJudges();
+      const readings = homographs.map(nameReading);
+      // Words that the table has do not wait for the model.
+      if (![...keys, ...readings].every((key) => isListed(splitKey(key).word.toLowerCase())))
+        await loadEngine();
       return {
         standings: keys.map(show),
-        readings: homographs.map(nameReading).map((key) => ({ key, standing: show(key) })),
+        readings: readings.map((key) => ({ key, standing: show(key) })),
       };
     },
     bring: async (part, sender) => {
@@ -100,10 +107,8 @@ export function serveBackground(): void {
       if (tab?.id !== undefined) await shadeFrames(tab.id);
     },
     report: async (page) => {
-      const [verdictOf, ahead] = await Promise.all([loadJudge(), loadAhead()]);
-      const soon = page.words.filter(
-        ([key]) => verdictOf(key).standing === 'beyond' && ahead(key).standing !== 'beyond',
-      );
+      const { verdictOf, show } = await loadWholeJudges();
+      const soon = page.words.filter(([key]) => show(key) === 'soon');
       return { ...vet(page, verdictOf), soon: soon.reduce((sum, [, count]) => sum + count, 0) };
     },
     explain: async (key) => {
@@ -226,7 +231,22 @@ async function openDesk(): Promise<void> {
   await browser.tabs.create({ url: browser.runtime.getURL('/desk.html') });
 }
 
-function compile(group: Group, sequences: Sequences): ReturnType<typeof compileGroup> {
-  const sequence = findSequence(sequences, group.sequence);
-  return compileGroup(withinSequence(group, sequence), sequence);
+/** What a word is to a group now, and what pages show of it, for which it is judged after the group's next steps too where it is beyond. */
+function createJudges(
+  group: Group,
+  sequence: Sequence | null,
+  judgeFor: (group: CompiledGroup) => Judge,
+): { readonly verdictOf: Judge; show(key: WordKey): Shown } {
+  const compile = (group: Group): CompiledGroup => compileGroup(withinSequence(group, sequence), sequence);
+  const verdictOf = judgeFor(compile(group));
+  let ahead: Judge | undefined;
+  return {
+    verdictOf,
+    show(key) {
+      const { standing } = verdictOf(key);
+      if (standing !== 'beyond') return standing;
+      ahead ??= verdictOf.forGroup(compile(groupAhead(group, sequence?.steps.length ?? 0)));
+      return ahead(key).standing === 'beyond' ? 'beyond' : 'soon';
+    },
+  };
 }

@@ -1,18 +1,15 @@
 import { say } from '../../wording/say.ts';
-import { browser } from '../browser.ts';
 import { loadOnce } from './load-once.ts';
 
-/** The bytes of the word table and of the guessing model. */
-export type EngineData = readonly [table: Uint8Array, model: Uint8Array];
+/** The bytes of the word table; read from the package once. */
+export const readTable = loadOnce(() => readData('lexicon.bin'));
+/** The bytes of the guessing model. */
+export const readModel = loadOnce(() => readData('guess.bin'));
 
-/** Reads them from the package, once. */
-export const readEngineData = loadOnce<EngineData>(() =>
-  Promise.all([fetchData('lexicon.bin'), fetchData('guess.bin')]),
-);
-
-async function fetchData(file: 'lexicon.bin' | 'guess.bin'): Promise<Uint8Array> {
+/** By its address alone: it is asked for before there is an interface of the browser. */
+async function readData(file: 'lexicon.bin' | 'guess.bin'): Promise<Uint8Array> {
   try {
-    const answer = await fetch(browser.runtime.getURL(`data/${file}`));
+    const answer = await fetch(`/data/${file}`);
     if (!answer.ok) throw new Error(`${answer.status} ${answer.statusText}`);
     return new Uint8Array(await answer.arrayBuffer());
   } catch (error) {

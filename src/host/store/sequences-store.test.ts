@@ -6,6 +6,7 @@ import {
   findSequence,
   freeSequenceId,
   listSequences,
+  loadSequence,
   loadSequences,
 } from './sequences-store.ts';
 
@@ -29,6 +30,8 @@ test('the teacher’s own sequences come before the starters, and are found by i
   expect(findSequence(sequences, 'steady-steps')?.name).toBe('Steady steps');
   expect(findSequence(sequences, 'constructor')).toBeNull();
   expect(findSequence(sequences, null)).toBeNull();
+  for (const id of ['harbour-order', 'steady-steps', 'constructor', null])
+    expect(await loadSequence(id)).toEqual(findSequence(sequences, id));
 });
 
 test('an unreadable sequence stays in storage, and no other gets its id', async () => {

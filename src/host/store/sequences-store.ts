@@ -3,7 +3,7 @@ import type { Sequence } from '../../analyze/types.ts';
 import { byName, sortReadable } from './groups-store.ts';
 import { inTurn } from './in-turn.ts';
 import { loadSchoolPreset } from './school-preset.ts';
-import { starterSequences } from './sequences.ts';
+import { starterSequence, starterSequences } from './sequences.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
 
@@ -37,6 +37,14 @@ export async function loadSequences(): Promise<Sequences> {
     own: byName(own),
     unread,
   };
+}
+
+/** One of them by its id, without reading the others; null for a group that follows none, or one that is gone. */
+export async function loadSequence(id: string | null): Promise<Sequence | null> {
+  if (id === null) return null;
+  const starter = starterSequence(id);
+  if (starter) return starter;
+  return findSequence(await loadSequences(), id);
 }
 
 /** The sequences in a stored value that can be read, by their ids. */

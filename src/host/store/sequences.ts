@@ -4,10 +4,19 @@ import steadySteps from '../../../profiles/sequences/steady-steps.json' with { t
 import { parseSequence } from '../../analyze/index.ts';
 import type { Sequence } from '../../analyze/types.ts';
 
-let sequences: readonly Sequence[] | undefined;
+const files = [steadySteps, secondTide, england2013];
+const read = new Map<string, Sequence>();
 
-/** The sequences that ship with the extension; read when first asked for, since the background starts often. */
+/** The sequences that ship with the extension. */
 export function starterSequences(): readonly Sequence[] {
-  sequences ??= [steadySteps, secondTide, england2013].map(parseSequence);
-  return sequences;
+  return files.map(({ id }) => starterSequence(id)!);
+}
+
+/** One of them by its id; null for any other. Each is read when it is first asked for, since the background starts often and needs one. */
+export function starterSequence(id: string): Sequence | null {
+  const file = files.find((one) => one.id === id);
+  if (!file) return null;
+  const known = read.get(id) ?? parseSequence(file);
+  read.set(id, known);
+  return known;
 }

@@ -116,8 +116,5 @@ function tally(
   const skipped = text.split('\n').reduce((sum, line) => sum + shade(line).skipped, 0);
   const verdict = (key: WordKey) =>
     key === OPEN ? ({ standing: 'unsure', missing: [] as PatternId[] } as const) : judge(key);
-  return tallyText(
-    { words: settleCounts(counts), skipped },
-    Object.assign(verdict, { group: judge.group, lacks: judge.lacks, ifTaught: judge.ifTaught }),
-  );
+  return tallyText({ words: settleCounts(counts), skipped }, Object.assign(verdict, { ...judge }));
 }

@@ -1,0 +1,23 @@
+import type { Speech } from '../accent/speech.ts';
+import type { WordKey } from '../types.ts';
+import type { WordSource } from './judge.ts';
+import { remember } from './remember.ts';
+import { weighWord } from './weigh-word.ts';
+
+/**
+ * An analyser that remembers of every word what standings depend on, for several judges and climbs of the same words: to analyse a word takes
+ * a hundred times as long as to look at what it requires.
+ */
+export function rememberAnalyses(analyzer: WordSource): WordSource {
+  const recall = remember((key: WordKey) => weighWord(analyzer.analyze(key)));
+  const others = remember((spoken: WordSource) => rememberAnalyses(spoken));
+  const remembering: WordSource = {
+    analyze: recall,
+    recall,
+    speaking(speech: Speech) {
+      const spoken = analyzer.speaking?.(speech) ?? analyzer;
+      return spoken === analyzer ? remembering : others(spoken);
+    },
+  };
+  return remembering;
+}
