@@ -88,7 +88,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
   /** Marks the whole page while it is idle, or only the blocks near the view. */
   function markAnew(whole: boolean): void {
     const { blocks } = nearness;
-    if (blocks.size > MOST_WHOLE) return;
+    if (whole && blocks.size > MOST_WHOLE) return;
     isWhole = whole;
     // As they are in their turn: a block that is dropped meanwhile is left out.
     void refreshInSlices(blocks.keys(), () => new Promise((idle) => requestIdleCallback(idle)));
@@ -147,7 +147,11 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
 
   return {
     isNear: nearness.look,
-    add: nearness.add,
+    add(block) {
+      nearness.add(block);
+      // A page that was taken to be still while it was read may turn out to be a book.
+      if (isWhole && nearness.blocks.size > MOST_WHOLE) markAnew(false);
+    },
     refreshAll,
     drop(block) {
       long.delete(block);

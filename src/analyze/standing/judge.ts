@@ -91,11 +91,15 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
   if (parts.capital === 'all' && !group.names.has(word) && isInitialism(word, analysis.usage))
     return { standing: 'skipped', missing: [], why: 'initialism' };
   if (group.bySight.has(word)) return { standing: 'by-sight', missing: [] };
-  return judgeReadings(key, analysis, group);
+  return judgeReadings(parts, analysis, group);
 }
 
 /** The verdict on a word that the group neither skips nor knows by sight, from the readings it has. */
-function judgeReadings(key: WordKey, analysis: WeighedWord, group: CompiledGroup): Verdict {
+function judgeReadings(
+  parts: ReturnType<typeof splitKey>,
+  analysis: WeighedWord,
+  group: CompiledGroup,
+): Verdict {
   const attempts = analysis.readings
     .filter(({ source }) => source !== 'none')
     .map((reading) => ({ reading, missing: missingOf(reading, group) }));
