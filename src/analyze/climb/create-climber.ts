@@ -84,7 +84,7 @@ function findPath(group: Group, sequence: Sequence | null, steps: number): Path 
 
 /** As the judge decides, with steps in place of yes and no: "and" is the later one, "or" the earlier. */
 function climbWord(needs: WordNeeds, path: Path): WordClimb {
-  const { word, owner } = needs;
+  const { word } = needs;
   if (path.skip.has(word) || (needs.isInitialism && !path.names.has(word)))
     return { reads: null, counts: null };
   const bySight = path.bySight.get(word) ?? NEVER;
@@ -102,13 +102,18 @@ function climbWord(needs: WordNeeds, path: Path): WordClimb {
   }
   const decoded = needs.isHomograph ? Math.max(anyReading, everyReading) : anyReading;
   const reads = Math.min(bySight, decoded, byBase);
-  const isListed =
-    needs.isListedName !== needs.isUnlistedName && (path.names.has(word) || path.names.has(owner));
-  const isName =
-    path.smallNames.has(word) ||
-    path.smallNames.has(owner) ||
-    (isListed ? needs.isListedName : needs.isUnlistedName);
-  return { reads: orNever(reads), counts: isName ? orNever(Math.min(reads, anyReading)) : 0 };
+  const counts = isNameOnPath(needs, path) ? orNever(Math.min(reads, anyReading)) : 0;
+  return { reads: orNever(reads), counts };
+}
+
+/** Whether a word is a name in its place, by the names that the group lists. */
+function isNameOnPath(
+  { word, owner, isListedName, isUnlistedName }: WordNeeds,
+  { names, smallNames }: Path,
+): boolean {
+  if (smallNames.has(word) || smallNames.has(owner)) return true;
+  const isListed = isListedName !== isUnlistedName && (names.has(word) || names.has(owner));
+  return isListed ? isListedName : isUnlistedName;
 }
 
 /** With want by sight, wants comes with its ending; with some and one, someone comes with compounds. */
