@@ -8,7 +8,7 @@ interface AccentChoiceProps {
   readonly onChange: (accent: Accent) => void;
 }
 
-/** Which English a group is taught, with what that changes. */
+/** A choice of the English accent that a group is taught, with its effects. */
 export function AccentChoice({ accent, onChange }: AccentChoiceProps) {
   return (
     <div class="picker">

@@ -8,7 +8,7 @@ test.each([['text'], ['passage', 'a b', 'was/is', '50 %'], ['group', ''], ['grou
   },
 );
 
-test('a part that cannot be decoded is taken as it is written', () => {
+test('a part that cannot be decoded is returned as it is written', () => {
   expect(readAddress('#group/50%/a%20b')).toEqual(['group', '50%', 'a b']);
 });
 

@@ -1,11 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 
-/** The parts of an address behind its #, decoded: `#text/a%20b` has text and a b. A part that cannot be decoded is taken as it is written. */
+/**
+ * Returns the decoded parts of an address after its #: `#text/a%20b` gives text and a b. A part that cannot be decoded
+ * is returned as it is written.
+ */
 export function readAddress(hash = location.hash): readonly string[] {
   return hash.replace(/^#/, '').split('/').map(decode);
 }
 
-/** The address that has these parts, for a link: `#text/a%20b`. */
+/** Returns the address with these parts, for a link: `#text/a%20b`. */
 export function writeAddress(...parts: readonly string[]): string {
   return `#${parts.map(encodeURIComponent).join('/')}`;
 }

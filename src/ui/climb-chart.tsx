@@ -9,12 +9,13 @@ import { ClimbTable } from './climb-table.tsx';
 import { describeClimb } from './describe-climb.ts';
 import { placeLabels } from './place-labels.ts';
 
-/** How many looks of a line the style sheet has. */
+/** The number of line styles in the style sheet. */
 const LOOKS = 8;
 
 /**
- * Reach by step for one group or several: the chart, the same in sentences, and every figure in a table. Lines differ by
- * dashes and have their group's name, so that no colour is needed; a dot says where the group is now.
+ * Shows reach by step for one or more groups: a chart, the same content in sentences, and every figure in a table.
+ * Lines differ by dashes and are labelled with the group's name, so no colour is needed. A dot shows the current step
+ * of the group.
  */
 export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
   const last = Math.max(1, ...lines.map(({ sequence }) => sequence.steps.length));
@@ -110,7 +111,7 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
   );
 }
 
-/** A piece of a group's line, to know it by. */
+/** A sample of a group's line, as in a legend. */
 function Sample({ look }: { look: number }) {
   return (
     <svg class="climb-sample" viewBox="0 0 28 8" aria-hidden="true">
@@ -123,7 +124,10 @@ function draw({ reach }: Climb, across: (step: number) => number): string {
   return reach.map((percent, step) => `${step === 0 ? 'M' : 'L'}${across(step)} ${100 - percent}`).join('');
 }
 
-/** Every fifth step, tenth, …: as many as fit a narrow chart; and the last, with room before it. */
+/**
+ * Returns the labelled steps: every fifth step, every tenth, and so on, as many as fit in a narrow chart, and the last
+ * step, with room before it.
+ */
 function ticks(last: number): number[] {
   const apart = [1, 2, 5, 10, 20, 50, 100].find((size) => last / size <= 8) ?? last;
   const even = Array.from({ length: Math.floor(last / apart) + 1 }, (_, i) => i * apart);

@@ -6,6 +6,6 @@ export interface ClimbLine {
   readonly name: string;
   readonly climb: Climb;
   readonly sequence: Sequence;
-  /** Where the group is now. */
+  /** The current step of the group. */
   readonly step: number;
 }

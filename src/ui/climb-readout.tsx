@@ -2,7 +2,7 @@ import { say } from '../wording/say.ts';
 import type { ClimbLine } from './climb-line.ts';
 import { stepTitle } from './step-title.ts';
 
-/** The figures of the step that is pointed at; the table has them for those who do not point. */
+/** The figures of the step under the pointer. The table has the same figures for readers who use no pointer. */
 export function ClimbReadout({ lines, step }: { lines: readonly ClimbLine[]; step: number | null }) {
   const there = step === null ? [] : lines.filter(({ climb }) => step < climb.reach.length);
   const sequences = new Set(there.map(({ sequence }) => sequence));

@@ -3,7 +3,7 @@ import { say } from '../wording/say.ts';
 import type { ClimbLine } from './climb-line.ts';
 import { stepTitle } from './step-title.ts';
 
-/** The figures of climbs, a row a step; groups that follow the same sequence share a table. */
+/** A table with the figures of climbs, one row for each step. Groups with the same sequence share a table. */
 export function ClimbTable({ lines }: { lines: readonly ClimbLine[] }) {
   const bySequence = new Map<Sequence, ClimbLine[]>();
   for (const line of lines) bySequence.set(line.sequence, [...(bySequence.get(line.sequence) ?? []), line]);

@@ -12,7 +12,7 @@ interface CountsAsProps {
   readonly word: string;
   /** How the word counts for the group now. */
   readonly counts: CountsAs;
-  /** `says` tells the change, for the line with Undo. */
+  /** `says` describes the change, for the line with Undo. */
   readonly onCounts: (as: CountsAs, says: string) => void;
 }
 

@@ -1,7 +1,10 @@
-/** How long the page may be kept busy at a time, in milliseconds: half a frame. */
+/** The longest time for which the page may be kept busy, in milliseconds: half a frame. */
 const SLICE = 8;
 
-/** Work in slices: `await pause()` between its parts lets the page answer to the teacher whenever a slice is over. */
+/**
+ * Creates a pause function for work in slices. `await pause()` between parts of the work lets the page respond to the
+ * teacher whenever a slice is over.
+ */
 export function createPause(): () => Promise<void> | undefined {
   let start = performance.now();
   return () => {
@@ -12,7 +15,7 @@ export function createPause(): () => Promise<void> | undefined {
   };
 }
 
-/** Sooner than a timer where the browser can. */
+/** Resolves in the next turn, sooner than a timer if the browser supports it. */
 export function nextTurn(): Promise<void> {
   const { scheduler } = globalThis as { scheduler?: { yield?: () => Promise<void> } };
   return scheduler?.yield?.() ?? new Promise((resolve) => setTimeout(resolve, 0));

@@ -22,7 +22,7 @@ const climb: Climb = {
   opensMost: 1,
 };
 
-test('says where the group is, where the marks are met, and what opens most', () => {
+test('tells the current step, the steps that reach the marks, and the step that helps most', () => {
   expect(describeClimb(climb, sequence, 1)).toEqual([
     'At step 1, 50.0% is readable.',
     '95% will be readable from step 2 (ee as in feet).',
@@ -31,7 +31,7 @@ test('says where the group is, where the marks are met, and what opens most', ()
   ]);
 });
 
-test('a mark behind the group is told in the past, and one before the first step as met from the start', () => {
+test('a mark already passed is told in the past tense, and an early one as met before the first step', () => {
   expect(describeClimb(climb, sequence, 3)[1]).toBe('95% has been readable since step 2 (ee as in feet).');
   const known = {
     ...climb,

@@ -3,7 +3,10 @@ import type { Sequence } from '../analyze/types.ts';
 import { say } from '../wording/say.ts';
 import { stepTitle } from './step-title.ts';
 
-/** A climb in words: where the group is, where reach comes to the marks, which step ahead opens most. */
+/**
+ * Describes a climb in sentences: the current step of the group, the steps at which reach meets the marks, and the
+ * later step that opens most.
+ */
 export function describeClimb(climb: Climb, sequence: Sequence, step: number): string[] {
   const { reach, opens, withHelp, alone } = climb;
   const now = { percent: reach[step]!.toFixed(1) };

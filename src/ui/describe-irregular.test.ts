@@ -8,6 +8,6 @@ test.each([
   [[s, { letters: 'ai', sound: 'EH', pattern: 'irregular' }, d], 'the ai says ĕ'],
   [[{ letters: 't', sound: '-', pattern: 'irregular' }], 'the t is silent'],
   [[s, { letters: 'a', sound: 'AE', pattern: 'short-a' }, d], ''],
-])('%j', (units, said) => {
+])('the irregular units of %j are described', (units, said) => {
   expect(describeIrregular(units)).toBe(said);
 });

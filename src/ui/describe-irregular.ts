@@ -3,7 +3,10 @@ import type { Unit } from '../analyze/types.ts';
 import { soundName } from '../marks/sound-names.ts';
 import { say } from '../wording/say.ts';
 
-/** The irregular part of a word, for which it is learnt by sight: `the ai says ĕ` (said); empty for a regular word. */
+/**
+ * Describes the irregular part of a word, for which the word is learnt by sight: `the ai says ĕ` (said). Returns an
+ * empty string for a regular word.
+ */
 export function describeIrregular(units: readonly Unit[], style?: SoundStyle): string {
   return units
     .filter(({ pattern }) => pattern === 'irregular')

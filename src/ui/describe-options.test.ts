@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { describeOptions } from './describe-options.ts';
 
-test('every option is said, the usual ones too', () => {
+test('every option is described, including the default ones', () => {
   expect(describeOptions({})).toEqual([
     'Schwa (the a in about): known once the full vowel is taught.',
     'Blends (st, mp) must be taught.',
@@ -15,7 +15,7 @@ test('every option is said, the usual ones too', () => {
   ]);
 });
 
-test('each choice changes its own sentence only', () => {
+test('each choice changes only its own sentence', () => {
   const usual = describeOptions({});
   const changed = [
     { schwa: 'strict' },

@@ -28,7 +28,7 @@ export function longestWords(): readonly (readonly [count: string, says: string]
   ];
 }
 
-/** How a group's words are judged, a sentence for each option, for a sheet where nothing can be chosen. */
+/** Describes the way a group's words are judged, one sentence for each option, for a sheet without choices. */
 export function describeOptions(options: GroupOptions, accent: Accent = 'american'): string[] {
   const {
     schwa = 'flex',
@@ -56,7 +56,7 @@ export function describeOptions(options: GroupOptions, accent: Accent = 'america
   ];
 }
 
-/** Three syllables or more set no limit. */
+/** Returns the chosen limit. Three syllables or more mean no limit. */
 function longest({ maxSyllables }: GroupOptions): string {
   return maxSyllables === undefined ? '' : String(Math.min(maxSyllables, 3));
 }

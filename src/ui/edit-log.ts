@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 
-/** Something done on this page: what it was (`Deleted Herons`), in the teacher's language, and how to take it back. */
+/** An edit on this page: its description in the teacher's language (`Deleted Herons`), and a function that undoes it. */
 interface Edit {
   readonly says: string;
   readonly undo: () => Promise<void>;
@@ -10,17 +10,20 @@ const DEPTH = 100;
 let log: readonly Edit[] = [];
 const listeners = new Set<(log: readonly Edit[]) => void>();
 
-/** Notes something that was done, so that it can be undone as long as the page is open. */
+/** Notes an edit, so that it can be undone as long as the page is open. */
 export function noteEdit(says: string, undo: Edit['undo']): void {
   keep([...log, { says, undo }].slice(-DEPTH));
 }
 
-/** Forgets the changes, when the thing they changed is gone. */
+/** Forgets the edits when the thing that they changed is gone. */
 export function forgetEdits(): void {
   keep([]);
 }
 
-/** The last change, and a way to take it back, again and again; null when there is nothing left. */
+/**
+ * Returns the last edit, or null when none is left, and a function that undoes the last edit. The function can be
+ * called repeatedly.
+ */
 export function useEditLog(): { last: Edit | null; undo: () => Promise<void> } {
   const [edits, setEdits] = useState(log);
   useEffect(() => {

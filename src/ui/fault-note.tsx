@@ -4,13 +4,16 @@ import { say } from '../wording/say.ts';
 
 interface FaultNoteProps {
   readonly kind: new (...args: never[]) => Error;
-  /** Called each time, so that a page does not go on saying that it is opening; the same function at every call. */
+  /**
+   * Called for each fault, so that a page does not keep saying that it is opening. Must be the same function at every
+   * call.
+   */
   readonly onFault?: (isFault: true) => void;
 }
 
 /**
- * Says what went wrong with something done on this page: the message of any error of the given kind that nobody
- * else took care of, until it is put away.
+ * Shows the message of an error that occurred on this page, until the reader dismisses it. Only errors of the given
+ * kind that no other code handled are shown.
  */
 export function FaultNote({ kind, onFault }: FaultNoteProps) {
   const [says, setSays] = useState<string | null>(null);

@@ -6,15 +6,15 @@ interface FileDropProps {
   /** Id of the heading the box belongs to. */
   readonly labelledBy: string;
   readonly describedBy?: string;
-  /** Endings and types of the files that are meant. */
+  /** The file extensions and types that may be chosen. */
   readonly accept: string;
-  /** Whether several may be chosen or dropped at a time. */
+  /** Whether several files may be chosen or dropped at a time. */
   readonly multiple?: boolean;
-  /** Called for each file, one after the other; takes care of its own faults. */
+  /** Called for each file, one after the other. It must handle its own faults. */
   readonly onFile: (file: File) => Promise<void> | void;
 }
 
-/** A box to choose files in, or to drop them on. */
+/** A box for choosing files or dropping them. */
 export function FileDrop({
   label,
   labelledBy,
@@ -26,7 +26,7 @@ export function FileDrop({
   const id = useId();
   const [over, setOver] = useState(false);
   const take = async (files: FileList | null | undefined): Promise<void> => {
-    // Copied, since the field forgets its files when it is emptied.
+    // The list is copied because the field loses its files when it is emptied.
     for (const file of [...(files ?? [])].slice(0, multiple ? undefined : 1)) await onFile(file);
   };
   return (

@@ -5,7 +5,7 @@ interface FoundAgainProps {
   readonly onForget: () => void;
 }
 
-/** Says that a field shows text typed before the browser ended, with the next step. */
+/** A note that a field shows text typed before the browser closed, with buttons for the next step. */
 export function FoundAgain({ onKeep, onForget }: FoundAgainProps) {
   return (
     <p class="quiet" role="status">

@@ -12,11 +12,14 @@ const SHOWN = 6;
 interface GapListProps {
   readonly gaps: readonly Gap[];
   readonly links: WordLinks;
-  /** A pattern was ticked as taught, or unticked while its row was still there. */
+  /** Called when a pattern is ticked as taught, or unticked while its row is still shown. */
   readonly onTaught: (pattern: PatternId, isTaught: boolean) => void;
 }
 
-/** The patterns this page asks for and the group lacks, those that open most words first, under their heading. */
+/**
+ * The patterns that this page needs and the group lacks, under their heading. The patterns that open most words come
+ * first.
+ */
 export function GapList(props: GapListProps) {
   return (
     <section class="gap-section" aria-labelledby="gaps-title">
@@ -27,13 +30,13 @@ export function GapList(props: GapListProps) {
 }
 
 interface GapRowsProps extends GapListProps {
-  /** The step that teaches a pattern, to be said in its row; null where it is not said. */
+  /** Returns the step that teaches a pattern, to show in its row, or null to show none. */
   readonly stepOf?: (pattern: PatternId) => number | null;
 }
 
 /**
- * Missing patterns in the order given, each with its words and a box to mark it as taught. A row that is ticked stays, in grey, until
- * pointer and keyboard have left the list.
+ * The missing patterns in the given order. Each row has the pattern's words and a box to mark the pattern as taught. A
+ * ticked row stays, in grey, until pointer and keyboard focus have left the list.
  */
 export function GapRows({ gaps, links, onTaught, stepOf = () => null }: GapRowsProps) {
   const [all, setAll] = useState(false);
@@ -80,7 +83,10 @@ export function GapRows({ gaps, links, onTaught, stepOf = () => null }: GapRowsP
   );
 }
 
-/** A browser breaks a line behind the hyphen of -ed, which is a part of the ending. */
+/**
+ * Keeps an ending such as -ed on one line. A browser would otherwise break the line after the hyphen, which is part of
+ * the ending.
+ */
 function keepEndings(name: string): ComponentChildren {
   return name.split(/((?<!\S)-\S+)/).map((part, i) =>
     i % 2 === 1 ? (

@@ -6,11 +6,11 @@ import { say } from '../wording/say.ts';
 interface GroupOptionsProps {
   readonly accent: Accent;
   readonly options: GroupOptions;
-  /** Called with the options chosen anew; the other options stay. */
+  /** Called with the changed options. The other options stay as they are. */
   readonly onChange: (change: GroupOptions) => void;
 }
 
-/** How the words of a group are judged where teachers differ. */
+/** The options for judging a group's words where teachers differ. */
 export function GroupOptionsView({ accent, options, onChange: set }: GroupOptionsProps) {
   const {
     schwa = 'flex',

@@ -24,7 +24,7 @@ export function MarkLegend() {
   );
 }
 
-/** The same, folded until it is asked for. */
+/** The same legend, folded until the reader opens it. */
 export function FoldedLegend() {
   return (
     <details class="legend-fold">

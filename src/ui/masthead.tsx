@@ -10,7 +10,7 @@ const PAGES = [
   { page: 'help', name: 'ui.helpPage', address: '/help.html' },
 ] as const;
 
-/** The head of a wide page: its name, and the way to the others, among which it may be. */
+/** The header of a wide page: its name, and links to the wide pages. The page itself may be among them. */
 export function Masthead({ title, page }: { title: string; page?: (typeof PAGES)[number]['page'] }) {
   return (
     <header class="masthead">

@@ -8,12 +8,12 @@ import { patternName } from './pattern-name.ts';
 
 afterEach(speakEnglish);
 
-test('in English a pattern is called as in the catalogue', () => {
+test('in English a pattern has its name from the catalogue', () => {
   const other = patternNames.filter(({ id, label }) => patternName(id) !== label);
   expect(other.map(({ id }) => id)).toEqual([]);
 });
 
-test('in Spanish no word of a label is left in English', () => {
+test('in Spanish no English word is left in a pattern’s name', () => {
   sayFrom(listMessages('es', spanish));
   const english = /\b(?:as in|suffix|prefix|silent|weak|word|words|syllables?|spelling|start|end|the)\b/;
   const left = patternNames.map(({ id }) => patternName(id)).filter((name) => english.test(name));
@@ -21,6 +21,6 @@ test('in Spanish no word of a label is left in English', () => {
   expect(patternName('suffix-ed-id')).toBe('sufijo -ed como /id/');
 });
 
-test('a pattern of a later version is its id', () => {
+test('a pattern from a later version is named by its id', () => {
   expect(patternName('later')).toBe('later');
 });

@@ -2,7 +2,7 @@ import type { PatternId } from '../analyze/types.ts';
 import { patternLabel } from '../marks/pattern-label.ts';
 import { say, type TextId } from '../wording/say.ts';
 
-/** Labels that are made alike, by what they are like in English; the first that fits. */
+/** Forms of English labels that several patterns share. The first form that fits is used. */
 const WITH_WORD = [
   [/^silent (?<spelling>.+) as in (?<word>.+)$/, 'patterns.silentAsIn'],
   [/^consonant-(?<spelling>le) as in (?<word>.+)$/, 'patterns.consonantLeAsIn'],
@@ -17,7 +17,7 @@ const ALONE = [
   [/^(?<spelling>[a-z]+) at the start of a word$/, 'patterns.atStart'],
   [/^(?<spelling>[a-z]+) at the end of a word$/, 'patterns.atEnd'],
 ] as const;
-/** The others, each with a text of its own. */
+/** The other patterns, each with a text of its own. */
 const BY_ID = {
   'type-closed': 'patterns.closedInLonger',
   'type-open': 'patterns.openInLonger',

@@ -3,7 +3,7 @@ import { patternLabel } from '../marks/pattern-label.ts';
 import { say } from '../wording/say.ts';
 import { patternName } from './pattern-name.ts';
 
-/** Labels that differ in their letters alone. */
+/** Forms of labels that differ only in their letters. */
 const ALIKE = [
   [/^(?<letters>[a-z]+) at the start of a word$/, 'patterns.atStart'],
   [/^(?<letters>[a-z]+) at the end of a word$/, 'patterns.atEnd'],
@@ -12,7 +12,10 @@ const ALIKE = [
   [/^root (?<letters>[^ ]+)$/, 'patterns.root'],
 ] as const;
 
-/** The same as `patternNames`, but what neighbours have in common is said once: `bl, cl, fl at the start of a word`. */
+/**
+ * Returns the same names as `patternNames`, but says the common words of neighbouring patterns once: `bl, cl, fl at the
+ * start of a word`.
+ */
 export function patternsInShort(ids: readonly PatternId[]): string {
   const runs: { text: (typeof ALIKE)[number][1] | null; names: string[] }[] = [];
   for (const id of ids) {

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { LABEL_HEIGHT, LABEL_WIDTH, placeLabels } from './place-labels.ts';
 
-test('a label is in the next row under its point, on the side that has room', () => {
+test('a label is placed in the next row below its point, on the side that has room', () => {
   expect(placeLabels([{ x: 20, y: 37 }])).toEqual([{ top: 40, side: 'right' }]);
   expect(placeLabels([{ x: 80, y: 37 }])).toEqual([{ top: 40, side: 'left' }]);
 });
 
-test('a label at the bottom is above its point, and one at the top left leaves the names of the marks free', () => {
+test('a label at the bottom goes above its point, and a label at the top left clears the marks’ names', () => {
   expect(placeLabels([{ x: 20, y: 98 }])[0]!.top).toBe(80);
   expect(placeLabels([{ x: 20, y: 4 }])[0]!.top).toBe(20);
 });
@@ -20,7 +20,7 @@ test('a label hides no other point while there is room', () => {
   expect(placeLabels(points).map(({ top }) => top)).toEqual([40, 50]);
 });
 
-test('labels do not overlap while there are rows for them, and all are inside the chart', () => {
+test('labels stay inside the chart and do not overlap while there are free rows', () => {
   const point = fc.record({ x: fc.integer({ min: 0, max: 100 }), y: fc.integer({ min: 0, max: 100 }) });
   fc.assert(
     fc.property(fc.array(point, { maxLength: 8 }), (points) => {

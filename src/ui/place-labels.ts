@@ -1,4 +1,4 @@
-/** A point of a chart that wants its name beside it, in percent of the chart from its left and its top. */
+/** A point of a chart that needs its name beside it. Its position is in percent of the chart, from the left and the top. */
 export interface LabelledPoint {
   readonly x: number;
   readonly y: number;
@@ -7,21 +7,25 @@ export interface LabelledPoint {
 export interface PlacedLabel {
   /** Upper edge, in percent of the chart from its top; a multiple of `LABEL_HEIGHT`. */
   readonly top: number;
-  /** Whether the label begins at its point (right of it), or ends there. */
+  /**
+   * The side of its point that the label is on. A label on the right begins at its point; a label on the left ends
+   * there.
+   */
   readonly side: 'left' | 'right';
 }
 
-/** How high a label is and how wide it may be, in percent of the chart where that is narrowest. */
+/** The height of a label and its greatest width, in percent of the chart at its narrowest. */
 export const LABEL_HEIGHT = 10;
 export const LABEL_WIDTH = 54;
 
-/** The rows in which the marks have their names, on the left. */
+/** The lower end of the rows on the left that hold the names of the marks. */
 const MARKS_END = 20;
 const rows = Array.from({ length: 100 / LABEL_HEIGHT }, (_, i) => i * LABEL_HEIGHT);
 
 /**
- * Puts each label into a row of its own under its point, where a climb has room, else above: the nearest in which it hides
- * no other label, no name of a mark and, if possible, no other point.
+ * Places each label in a row near its point. Rows below the point are tried first, since a climb leaves room there,
+ * then rows above. The label takes the nearest row in which it hides no other label, no name of a mark and, if
+ * possible, no other point.
  */
 export function placeLabels(points: readonly LabelledPoint[]): PlacedLabel[] {
   const placed: { top: number; from: number }[] = [];

@@ -6,13 +6,13 @@ import { say, sayWith } from '../wording/say.ts';
 
 interface ReachProps {
   readonly tally: Tally;
-  /** How many of the words that are `beyond` become readable within the next steps, where that is marked on the page. */
+  /** The number of `beyond` words that become readable within the next steps, if the page marks such words. */
   readonly soon?: number;
-  /** Leaves figure and bar out. */
+  /** Whether the figure and the bar are left out. */
   readonly withheld?: boolean | undefined;
 }
 
-/** How much of the page the group can read: the figure, the bar, and the count of each standing. */
+/** The share of the page that the group can read: the figure, the bar, and the count of each standing. */
 export function Reach({ tally, soon = 0, withheld = false }: ReachProps) {
   const { running, reach } = tally;
   const rows = [

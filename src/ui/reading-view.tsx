@@ -7,8 +7,8 @@ import { say, type TextId } from '../wording/say.ts';
 import { describeIrregular } from './describe-irregular.ts';
 import { patternName } from './pattern-name.ts';
 
-// Its style is reading-view.css, taken in by whoever shows it: a page of the extension and a card in a web page
-// load styles in different ways.
+// The styles are in reading-view.css. The code that shows this view loads that file itself, because a page of the
+// extension and a card in a web page load styles in different ways.
 
 const GUESSES = {
   derived: 'ui.derived',
@@ -22,7 +22,7 @@ interface MarkedWordProps {
   readonly reading: Reading;
 }
 
-/** A word with the marks of a dictionary; a screen reader says it plainly. */
+/** A word with the marks of a dictionary. A screen reader reads the plain word. */
 export function MarkedWord({ word, reading }: MarkedWordProps) {
   return (
     <>
@@ -46,11 +46,14 @@ interface ReadingsProps {
   readonly analysis: WordAnalysis;
   /** Patterns the group lacks. */
   readonly missing: readonly PatternId[];
-  /** How sounds are written down; left out: as in American dictionaries. */
+  /** How sounds are written. The default is the style of American dictionaries. */
   readonly style?: SoundStyle | undefined;
 }
 
-/** Every reading of a word taken apart; where there are several, each under the word in its own marks. */
+/**
+ * All readings of a word, taken apart. If there are several, each is shown under the word with the marks of that
+ * reading.
+ */
 export function ReadingsView({ word, analysis: { readings, homograph }, missing, style }: ReadingsProps) {
   return (
     <>
@@ -143,7 +146,10 @@ function ReadingView({ reading, missing, style }: ReadingProps) {
   );
 }
 
-/** The patterns that mark a unit as lacking: for a finer row, such as -ing as in wing, the patterns of its units. */
+/**
+ * Returns the patterns that mark a unit as missing. For a finer row, such as -ing as in wing, the patterns of its units
+ * are included.
+ */
 function lackedUnits({ fine }: Reading, missing: readonly PatternId[]): ReadonlySet<PatternId> {
   const covered = fine?.finer.filter(({ row }) => missing.includes(row)).flatMap(({ of }) => of) ?? [];
   return new Set([...missing, ...covered]);

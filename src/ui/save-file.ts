@@ -1,4 +1,4 @@
-/** Gives the teacher a file to keep, as a download. */
+/** Saves a file for the teacher as a download. */
 export function saveFile(name: string, content: Blob): void {
   const address = URL.createObjectURL(content);
   const link = document.createElement('a');

@@ -1,9 +1,9 @@
 import { writtenLanguage } from '../wording/say.ts';
 
-/** How a day is written: `25 November 2026`, or `25 Nov 2026`. */
+/** The style of a written day: `25 November 2026`, or `25 Nov 2026`. */
 export type DayStyle = 'long' | 'medium';
 
-/** A day in the reader's language, by its time in milliseconds; in UTC where the time is that of a day without a place. */
+/** Returns a day in the reader's language, from its time in milliseconds. UTC is for the time of a day without a place. */
 export function sayDay(time: number, style: DayStyle = 'long', timeZone?: 'UTC'): string {
   return new Intl.DateTimeFormat(writtenLanguage(), {
     day: 'numeric',

@@ -1,6 +1,6 @@
 import { spokenDirection, spokenLanguage } from '../wording/say.ts';
 
-/** Gives a page of the extension its title, and says which language it is in and which way that runs. */
+/** Sets the title, the language and the text direction of a page of the extension. */
 export function startPage(title: string): void {
   document.title = title === 'Wordreach' ? title : `${title} · Wordreach`;
   document.documentElement.lang = spokenLanguage();

@@ -2,7 +2,7 @@ import type { Sequence } from '../analyze/types.ts';
 import { say, spokenLanguage } from '../wording/say.ts';
 import { patternNames } from './pattern-names.ts';
 
-/** The names of the sequences that come with the extension, in the texts of their steps. */
+/** The name of each sequence that comes with the extension, as used in the ids of its texts. */
 const STARTERS: Readonly<Record<string, string>> = {
   'steady-steps': 'steady',
   'second-tide': 'tide',
@@ -22,12 +22,15 @@ export function stepTitle(
   return bySight.length > 0 ? say('ui.bySightWords', { words: bySight.join(', ') }) : say('ui.nothingNew');
 }
 
-/** The note on a sequence for its teacher; undefined where it has none. */
+/** Returns the note on a sequence for its teacher, or undefined if the sequence has none. */
 export function sequenceNote({ id, note }: Pick<Sequence, 'id' | 'note'>): string | undefined {
   return note && (translate(id, 'Note') ?? note);
 }
 
-/** A text of a sequence that comes with the extension, in the reader's language; undefined for English and for a teacher's own. */
+/**
+ * Returns a text of a sequence that comes with the extension, in the reader's language. Returns undefined for English
+ * and for a teacher's own sequence.
+ */
 function translate(id: string | undefined, text: string): string | undefined {
   if (id === undefined || !Object.hasOwn(STARTERS, id) || spokenLanguage() === 'en') return undefined;
   const name = `steps.${STARTERS[id]}${text}`;

@@ -1,7 +1,7 @@
 import { say } from '../wording/say.ts';
 import { useEditLog } from './edit-log.ts';
 
-/** The same at the foot of the window, over the page, so that nothing of the page moves. */
+/** The undo line at the foot of the window, over the page, so that nothing on the page moves. */
 export function UndoBar() {
   return (
     <div class="undo-bar">
@@ -10,7 +10,7 @@ export function UndoBar() {
   );
 }
 
-/** The last change on this page, with a way to take it back. */
+/** The last change on this page, with a button to undo it. */
 export function UndoLine() {
   const { last, undo } = useEditLog();
   return (

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 
-/** Copies a text at a call of `copy`; `copied` says whether the browser allowed it, null before. */
+/** Copies a text when `copy` is called. `copied` says whether the browser allowed the copy, and is null before. */
 export function useCopied(text: string): { readonly copied: boolean | null; copy(): void } {
   const [copied, setCopied] = useState<boolean | null>(null);
   const copy = (): void => {

@@ -1,8 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
 
 /**
- * For a list whose rows go when they are ticked: from `hold()` on, the rows stay in their places as they are, so that none takes more or less room, until
- * pointer and keyboard have left the list, so that no button moves under the pointer.
+ * Holds the rows of a list in which ticked rows disappear. After `hold()`, the rows keep their places and sizes until
+ * pointer and keyboard focus have left the list. So no button moves under the pointer.
  */
 export function useHeldRows<T>(rows: readonly T[], keyOf: (row: T) => string) {
   const [held, setHeld] = useState<readonly T[] | null>(null);
@@ -17,22 +17,22 @@ export function useHeldRows<T>(rows: readonly T[], keyOf: (row: T) => string) {
   };
   return {
     rows: shown,
-    /** Whether a row is kept though it has gone. */
+    /** Whether a row is still shown although it is no longer in the list. */
     isGone: (row: T): boolean => !now.has(keyOf(row)),
     hold: (): void => setHeld(shown),
-    /** For the element around the rows. */
+    /** Event handlers for the element around the rows. */
     leaving: {
       onPointerEnter: () => {
         isOver.current = true;
       },
       onPointerLeave: ({ pointerType, currentTarget }: PointerEvent & { currentTarget: HTMLElement }) => {
         isOver.current = false;
-        // A finger that is lifted has left nothing.
+        // Lifting a finger does not count as leaving the list.
         if (pointerType !== 'touch' && !document.activeElement?.matches(':focus-visible'))
           release(currentTarget);
       },
       onFocusOut: ({ relatedTarget, currentTarget }: FocusEvent & { currentTarget: HTMLElement }) => {
-        // The window may have lost the keyboard, or the focus gone to another row.
+        // The rows stay if the window lost the keyboard focus, or if the focus moved to another row.
         if (!isOver.current && relatedTarget instanceof Node && !currentTarget.contains(relatedTarget))
           release(currentTarget);
       },

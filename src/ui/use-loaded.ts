@@ -3,7 +3,10 @@ import { useEffect, useState } from 'preact/hooks';
 /** An error of loading; its message says why. */
 export class LoadFault extends Error {}
 
-/** Something the package holds, loaded once for a page; null until it is there, a `LoadFault` when it cannot be had. */
+/**
+ * Loads something from the package once for a page. Returns null until it is loaded, and a `LoadFault` if loading
+ * fails.
+ */
 export function useLoaded<T>(load: () => Promise<T>): T | LoadFault | null {
   const [loaded, setLoaded] = useState<T | LoadFault | null>(null);
   useEffect(() => {

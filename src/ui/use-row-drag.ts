@@ -4,7 +4,7 @@ type DragEventOf = DragEvent & { readonly currentTarget: Element };
 
 /** The events for a row of a list, or a column of a table, and its handle: it is moved by dragging, or by Alt and an arrow key. */
 export interface RowDrag {
-  /** The class of a row: `drop-before`, `drop-after` where the dragged row would come, else empty. */
+  /** Returns the class of a row: `drop-before` or `drop-after` where the dragged row would come, else an empty string. */
   dropClass(row: number): string;
   rowEvents(row: number): {
     onDragOver(event: DragEvent): void;
@@ -15,8 +15,8 @@ export interface RowDrag {
 }
 
 /**
- * `move` is called with the row that is moved and the row whose place it takes; neither need be within the list. `keys` bring a row back
- * and on.
+ * Calls `move` with the row that is moved and the row whose place it takes. Either row may be outside the list. `keys`
+ * are the keys that move a row back and on.
  */
 export function useRowDrag(
   move: (from: number, to: number) => void,

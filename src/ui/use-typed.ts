@@ -1,27 +1,33 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 
-/** Typed text is noted so often while somebody types, in milliseconds: a crash costs no more than a second of it. */
+/**
+ * The interval at which typed text is noted while somebody types, in milliseconds. A crash loses no more than a second
+ * of typing.
+ */
 const OFTEN = 700;
 
-/** Where typed text is noted, by the names of fields. */
+/** A store for typed text, by the names of fields. */
 export interface TypedStore {
   load(field: string): Promise<string | null>;
   note(field: string, typed: string): Promise<void>;
   forget(field: string): Promise<void>;
 }
 
-/** The text of a field that is kept only when the field is left, noted meanwhile. */
+/** The text of a field that is saved only when the field is left. Until then, the typed text is noted. */
 export interface Typed {
-  /** Null while nobody has typed. */
+  /** The typed text, or null while nobody has typed. */
   readonly typed: string | null;
-  /** Whether it was typed before the browser ended, and not kept. */
+  /** Whether the text was typed before the browser closed, and was not saved. */
   readonly isFound: boolean;
   type(text: string): void;
   /** The typed text is forgotten, once `kept` is fulfilled where it is a promise; a crash before that leaves the note. */
   done(kept?: unknown): void;
 }
 
-/** The text typed in a field, which has a name of its own among all pages; text that the browser's end left unkept is there again. */
+/**
+ * Returns the text typed in a field. The name of the field is unique among all pages. Text that was not saved when the
+ * browser closed is restored.
+ */
 export function useTyped(store: TypedStore, field: string): Typed {
   const [typed, setTyped] = useState<string | null>(null);
   const [isFound, setFound] = useState(false);
@@ -70,7 +76,7 @@ export function useTyped(store: TypedStore, field: string): Typed {
       show(null, false);
       const wasNoted = noted.current;
       noted.current = false;
-      // Not text that was typed and noted meanwhile.
+      // The note stays if new text was typed and noted meanwhile.
       void Promise.resolve(kept).then(() => (wasNoted && !noted.current ? store.forget(field) : undefined));
     },
   };

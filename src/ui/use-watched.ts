@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 
 /**
- * Something stored that other windows change too, kept up to date; null until it is read. Both functions are to be the
- * same at every call.
+ * Returns a stored value and updates it when other windows change it. Returns null until the value is read. Both
+ * functions must be the same at every call.
  */
 export function useWatched<T>(
   load: () => Promise<T>,

@@ -7,7 +7,7 @@ const SHOWN = 8;
 
 /** The action of a pressed word, and the word that is open; the same for every list of words in the panel. */
 export interface WordLinks {
-  /** The word taken apart at the moment, in one of the lists. */
+  /** The word that is taken apart at the moment, and the list it is in. */
   readonly opened: { readonly list: string; readonly word: WordKey } | null;
   readonly card: ComponentChildren;
   readonly isUnsure: (word: WordKey) => boolean;
@@ -20,7 +20,10 @@ interface WordButtonsProps {
   readonly links: WordLinks;
 }
 
-/** Words that lead to their place in the page, pressed again to the next, and are taken apart beneath. */
+/**
+ * A list of words as buttons. Pressing a word leads to its place in the page, and pressing it again leads to the next
+ * place. The word is taken apart beneath the list.
+ */
 export function WordButtons({ list, words, links }: WordButtonsProps) {
   const [all, setAll] = useState(false);
   const shown = all ? words : words.slice(0, SHOWN);

@@ -7,7 +7,7 @@ import { speakWord } from '../../overlay/card/speak-word.ts';
 import { say, spokenDirection, spokenLanguage } from '../../wording/say.ts';
 import type { watchCover } from './watch-cover.ts';
 
-/** How long a card is seen before it does anything, in milliseconds. */
+/** The time a card must be visible before it carries out an action, in milliseconds. */
 const REST = 500;
 
 interface Shown {
@@ -15,7 +15,10 @@ interface Shown {
   readonly content: WordExplanation | Error;
 }
 
-/** Draws the card of one word as the content script at the other end of the line tells it, and tells the actions done in it. */
+/**
+ * Draws the card of one word as the content script at the other end of the line describes it. Reports the actions done
+ * in the card to that script.
+ */
 export function serveCard(doc: Document, line: CardLine<FromCard, ToCard>, watch: typeof watchCover): void {
   const sheet = doc.createElement('div');
   sheet.className = 'sheet';
@@ -33,11 +36,14 @@ export function serveCard(doc: Document, line: CardLine<FromCard, ToCard>, watch
   let fit: { readonly width: number; readonly height: number } | null = null;
   let natural = { width: 0, height: 0 };
   let settle: ((fault: string | null) => void) | undefined;
-  /** Whether the last click or key was the reader's. */
+  /** Whether the last click or key press came from the reader. */
   let isTrusted = false;
   const cover = watch(sheet, draw);
 
-  /** Told first when the card has been seen by itself once, or was not for a while: at its opening the browser has not looked yet. */
+  /**
+   * Whether the card has been open for `REST`. Only then does the card report that something covers it, since the
+   * browser has not checked yet when the card opens.
+   */
   let isLate = false;
   setTimeout(() => {
     isLate = true;
@@ -103,7 +109,7 @@ export function serveCard(doc: Document, line: CardLine<FromCard, ToCard>, watch
       doc.documentElement.style.setProperty('--room', `${told.room}px`);
       shown = { word: told.word, content: told.content ?? new Error(told.fault ?? '') };
       draw();
-      // The button that was pressed may be there no more.
+      // The pressed button may no longer exist.
       if (hadFocus && !sheet.contains(doc.activeElement)) sheet.focus();
     } else if (told.tell === 'swaps') {
       swaps = told.swaps;

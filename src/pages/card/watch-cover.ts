@@ -1,20 +1,20 @@
-/** How a card sees that something covers it. */
+/** Tells whether something covers a card. */
 export interface Cover {
-  /** Whether it is seen by itself, without anything over it; null where the browser does not say. */
+  /** Returns whether the card is visible without anything over it; null where the browser does not say. */
   isSeen(): boolean | null;
-  /** Since when it is, by `performance.now`. */
+  /** Returns the time, by `performance.now`, since when the card has been visible without anything over it. */
   seenSince(): number;
 }
 
 /** The entry of an observer that was asked to track visibility (Intersection Observer 2; Chromium). */
 type VisibleEntry = IntersectionObserverEntry & { readonly isVisible?: boolean };
 
-/** The shortest time between two looks that browsers allow, in milliseconds. */
+/** The shortest time between two visibility checks that browsers allow, in milliseconds. */
 const DELAY = 100;
 
 /**
- * Watches whether an element is drawn as it is: nothing over it, none of it cut off, not transparent, not turned or made smaller, here
- * and in every page around this frame.
+ * Watches whether an element is drawn unchanged: nothing covers it, no part is cut off, and it is not transparent,
+ * turned or made smaller. The check covers this page and every page around this frame.
  */
 export function watchCover(element: Element, onChange: () => void): Cover {
   let isSeen: boolean | null = null;

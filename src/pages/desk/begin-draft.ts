@@ -6,7 +6,10 @@ import { withinSequence } from '../../host/store/move-group.ts';
 import { type BegunPassage, beginPassage } from '../../lesson/begin-passage/index.ts';
 import { createKnownWords, createPicker, findFocus } from '../../lesson/index.ts';
 
-/** A draft of a passage for a group; null where it can read too few words. The same number gives the same draft. */
+/**
+ * Writes a draft of a passage for a group; returns null if the group can read too few words. The same `version` gives
+ * the same draft.
+ */
 export async function beginDraft(
   given: Group,
   sequence: Sequence | null,

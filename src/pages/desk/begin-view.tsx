@@ -10,14 +10,14 @@ import { say } from '../../wording/say.ts';
 interface BeginViewProps {
   readonly groups: Groups;
   readonly sequences: Sequences;
-  /** A draft was written; `says` what the teacher should know of it. */
+  /** Called when a draft was written. `says` tells the teacher what to know about the draft. */
   readonly onBegun: (draft: FoundText, says: string) => Promise<void>;
 }
 
-/** Versions are drawn from so many, so that a press gives another draft. */
+/** The number of versions to draw from, so large that each press gives another draft. */
 const VERSIONS = 1_000_000;
 
-/** Writes a draft for the chosen group from the frames of the lesson's sentences. */
+/** Writes a draft for the chosen group from the sentence frames of the lesson. */
 export function BeginView({ groups, sequences, onBegun }: BeginViewProps) {
   const { typed, type: setTopic, done } = useTyped(typedStore, 'topic');
   const topic = typed ?? '';
@@ -30,7 +30,7 @@ export function BeginView({ groups, sequences, onBegun }: BeginViewProps) {
     setFault(null);
     setIsWriting(true);
     try {
-      // The grammar is loaded when it is first asked for.
+      // The grammar is loaded when the teacher first asks for a draft.
       const { beginDraft } = await import('./begin-draft.ts');
       const words = topic.toLowerCase().match(/[\p{L}'’-]+/gu) ?? [];
       const version = Math.floor(Math.random() * VERSIONS);

@@ -5,7 +5,7 @@ import type { VersionFigures } from './use-versions.ts';
 
 type Version = Pick<VersionFigures, 'name' | 'text' | 'words' | 'practice'>;
 
-/** Two texts side by side, with the words taken out and put in on the way from one to the other. */
+/** Shows two texts side by side, with the words removed from the first and the words added in the second. */
 export function CompareView({ from, to }: { from: Version; to: Version }) {
   const parts = useMemo(() => diffWordsWithSpace(from.text, to.text), [from.text, to.text]);
   return (

@@ -13,7 +13,7 @@ interface DeskBarProps {
   readonly onChange: (change: Partial<PassageState>) => void;
 }
 
-/** Chooses the group of the passage and its views, and leads to its report and lesson. */
+/** The bar for choosing the group and the views of a passage, with links to the report and the lesson of the passage. */
 export function DeskBar({ passage, groups, state, saved, onChange }: DeskBarProps) {
   const { id } = passage;
   const { groupId, beside } = state;

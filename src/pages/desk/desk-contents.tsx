@@ -8,7 +8,7 @@ import { say } from '../../wording/say.ts';
 import { OpenFilePart } from '../files/open-file-part.tsx';
 import { findDraft } from './draft.ts';
 
-/** The passages on the desk, the last saved first. */
+/** The passages on the desk, the most recently saved first. */
 export function DeskContents({ passages, opened }: { passages: readonly Passage[]; opened: string | null }) {
   return (
     <nav class="contents" aria-label={say('desk.passages')}>

@@ -13,7 +13,7 @@ import { PassageView } from './passage-view.tsx';
 import { TakeView } from './take-view.tsx';
 import { useDesk } from './use-desk.ts';
 
-/** The page on which found texts are adapted: the passages there are, and the one that is worked on. */
+/** The page for adapting found texts. Shows the list of passages and the open passage. */
 export function DeskPage() {
   const desk = useDesk();
   const [note, setNote] = useState<{ readonly id: string; readonly says: string } | null>(null);

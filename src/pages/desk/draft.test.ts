@@ -27,7 +27,7 @@ const passage: Passage = {
   saved: 17,
 };
 
-test('a draft comes back as it was, until it is dropped', () => {
+test('a draft is returned unchanged until it is dropped', () => {
   keepDraft(passage);
   expect(findDraft('tide')).toEqual(passage);
   expect(findDraft('gull')).toBeNull();
@@ -41,7 +41,7 @@ test.each([
   ['a list', '[]'],
   ['a passage without versions', JSON.stringify({ ...passage, versions: 7 })],
   ['a passage that was never saved', JSON.stringify({ ...passage, rev: 'later' })],
-])('%s is no draft, and the saved passage is shown', (_, stored) => {
+])('%s is not accepted as a draft, so the saved passage is shown', (_, stored) => {
   kept.set('draft tide', stored);
   expect(findDraft('tide')).toBeNull();
 });

@@ -4,16 +4,16 @@ import type { Passage } from '../../passage/kept/passage.ts';
 
 const PREFIX = 'draft ';
 
-/** Keeps a passage at once, as it is when its window closes; without a word where there is no room. */
+/** Saves a draft of a passage at once, for the case that its window closes. Fails silently when there is no room. */
 export function keepDraft(passage: Passage): void {
   try {
     localStorage.setItem(PREFIX + passage.id, JSON.stringify(passage));
   } catch {
-    // The last saved state is there all the same.
+    // The last saved state still exists.
   }
 }
 
-/** The draft of a passage that was not saved any more; null when there is none that can be read. */
+/** Returns the draft of a passage that could not be saved in time; null when there is no readable draft. */
 export function findDraft(id: string): Passage | null {
   try {
     return v.parse(passageSchema, { ...JSON.parse(localStorage.getItem(PREFIX + id) ?? '{}'), id });
@@ -22,7 +22,7 @@ export function findDraft(id: string): Passage | null {
   }
 }
 
-/** Forgets the draft of a passage, which is saved. */
+/** Removes the draft of a passage that has been saved. */
 export function dropDraft(id: string): void {
   localStorage.removeItem(PREFIX + id);
 }

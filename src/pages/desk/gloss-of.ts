@@ -1,11 +1,14 @@
 import type { Swap } from '../../swap/types.ts';
 
-/** Less sure swaps would explain one word by the wrong other, on the swapper's scale of 0 to 1. */
+/**
+ * The lowest score of a sure swap, on the swapper's scale of 0 to 1. Less sure swaps would explain a word by the wrong
+ * other word.
+ */
 const SURE = 0.4;
 
 /**
- * A few words that say what a story word means, to begin with: the surest swap the group can read, else the surest at all;
- * empty when there is none. The teacher makes it better.
+ * Returns a first explanation of a story word in a few words: the surest swap that the group can read, else the surest
+ * swap of all. Returns an empty text when there is no such swap. The teacher improves the explanation.
  */
 export function glossOf(swaps: readonly Swap[]): string {
   const sure = swaps.filter(({ text, span, score }) => score >= SURE && text !== '' && !span);

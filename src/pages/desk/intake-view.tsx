@@ -25,7 +25,7 @@ interface IntakeViewProps {
   readonly onNote: (id: string, says: string) => void;
 }
 
-/** How a text is put on the desk: pasted, from a file, or written here. */
+/** The view for putting a text on the desk: pasted, from a file, or written in the view. */
 export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
   const { typed, type: setText, done } = useTyped(typedStore, 'desk');
   const text = typed ?? '';
@@ -150,7 +150,7 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
   );
 }
 
-/** The first line makes a title until the teacher gives one. */
+/** Returns the first line, which serves as a title until the teacher gives one. */
 function firstWords(text: string): string {
   const line = text.trim().split('\n', 1)[0]?.replace(/^#+ /, '') ?? '';
   return line.length > 60 ? `${line.slice(0, 60).replace(/\s+\S*$/, '')}…` : line || say('desk.untitled');

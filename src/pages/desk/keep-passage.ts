@@ -2,14 +2,17 @@ import { savePassage, watchPassages } from '../../host/store/passages-store.ts';
 import type { Passage } from '../../passage/kept/passage.ts';
 import { dropDraft, keepDraft } from './draft.ts';
 
-/** Saves this long after the last change, and at the latest so long after the first that is not saved, in milliseconds. */
+/**
+ * `REST` is the time from the last change to saving. `LONGEST` is the longest time from the first unsaved change to
+ * saving. Both are in milliseconds.
+ */
 const REST = 400;
 const LONGEST = 800;
 
 /** Keeps one passage saved while it is worked on. */
 export interface Keeper {
   readonly passage: () => Passage;
-  /** Changes it; it is saved a moment later. */
+  /** Changes the passage, which is saved a moment later. */
   change(change: (passage: Passage) => Passage): void;
   /** Saves all unsaved changes at once. */
   flush(): Promise<void>;
@@ -23,9 +26,10 @@ export interface KeeperEvents {
 }
 
 /**
- * Saves a passage a moment after each change, also while changes go on, so that a crash costs a second at most; at once when the page is hidden, one saving after the other. What could not
- * be saved is tried again at the next change, when the window is come back to, and when another window has changed the passages,
- * which may have made room. Aborting saves the rest.
+ * Saves a passage a moment after each change, even while changes go on, so that a crash costs at most a second of work.
+ * Saves at once when the page is hidden. Saves run one after the other.
+ * A failed save is tried again at the next change, when the window gets the focus again, and when another window has
+ * changed the passages, which may have made room. Aborting saves the remaining changes.
  */
 export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, signal: AbortSignal): Keeper {
   let passage = first;
@@ -50,7 +54,7 @@ export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, 
     try {
       const { outcome, passage: stored } = await savePassage(passage);
       hasFailed = false;
-      // Text typed meanwhile stays; it is saved on top of the stored passage.
+      // Text typed during the save is kept. It is saved on top of the stored passage.
       dropDraft(passage.id);
       passage = { ...passage, id: stored.id, rev: stored.rev, saved: stored.saved };
       if (outcome === 'parted') passage = { ...passage, title: stored.title };
@@ -71,7 +75,8 @@ export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, 
   };
   addEventListener('focus', tryAgain, { signal });
   watchPassages(tryAgain, signal);
-  // A window that closes waits for no database: an edit that is not stored by then is kept as a draft, and taken up again.
+  // A closing window does not wait for the database. An edit that is not stored by then is kept as a draft and loaded
+  // again later.
   const leave = (): void => {
     if (unsaved || saving > 0) keepDraft(passage);
     void flush();

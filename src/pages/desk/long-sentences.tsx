@@ -9,7 +9,7 @@ interface LongSentencesProps {
   readonly onChange: (longest: number | null) => void;
 }
 
-/** Marks sentences over a length the teacher sets. */
+/** Marks sentences that are longer than the teacher's limit. */
 export function LongSentences({ text, longest, onChange }: LongSentencesProps) {
   const count =
     longest === null

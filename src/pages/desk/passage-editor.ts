@@ -27,13 +27,13 @@ import { editorPhrases } from './editor-phrases.ts';
 /** The nonce with which the policy of the extension's pages (wxt.config.ts) allows a style sheet of the library. */
 const NONCE = 'wordreach';
 
-/** A word in the passage, by its place in the whole text. */
+/** A word in the passage, with its place in the whole text. */
 export interface PassageWord {
   readonly from: number;
   readonly to: number;
   readonly text: string;
   readonly key: string;
-  /** The line it is in, and where in it. */
+  /** The line that contains the word, and the place of the word in that line. */
   readonly line: string;
   readonly start: number;
   readonly end: number;
@@ -44,54 +44,57 @@ export interface PassageEditorOptions {
   readonly text: string;
   readonly label: string;
   readonly onChange: (text: string) => void;
-  /** The text is to be counted and shown anew: at once after any change but typing, which is waited for. */
+  /**
+   * Called when the text has to be counted and shown again. The call comes at once after any change except typing.
+   * After typing, the call comes when typing has paused.
+   */
   readonly onSettled: () => void;
-  /** The word the cursor is in; null elsewhere. */
+  /** Called with the word at the cursor; null when the cursor is not in a word. */
   readonly onWord: (word: PassageWord | null) => void;
   readonly signal: AbortSignal;
 }
 
-/** A part of the text to be replaced, by its place before any of the edits. */
+/** A part of the text to be replaced. Its place refers to the text before any of the edits. */
 export interface TextEdit {
   readonly from: number;
   readonly to: number;
   readonly text: string;
 }
 
-/** A change beside an edit of the text, undone and done again with it. */
+/** A change that belongs to an edit of the text, and is undone and redone with that edit. */
 export interface Beside {
   readonly make: () => void;
   readonly undo: () => void;
 }
 
-/** How the text is shaded at present. */
+/** The current shading of the text. */
 export interface Shading {
   readonly shade: (line: string) => ShadedLine;
-  /** Sentences with more words than this are marked; none when null. */
+  /** Sentences with more words than this number are marked; null for no marks. */
   readonly longest: number | null;
-  /** Words to pre-teach, in small letters; they have a mark of their own. */
+  /** Words to pre-teach, in lower case. These words have their own mark. */
   readonly preTeach: readonly string[];
 }
 
-/** The field a passage is adapted in. The only file that knows the editing library. */
+/** The field in which a passage is adapted. Only this file uses the editing library. */
 export interface PassageEditor {
   setShading(shading: Shading): void;
-  /** Makes several edits as one, to be undone as one, with what else belongs to them. */
+  /** Makes several edits as a single undo step, together with the change `beside` that belongs to them. */
   edit(edits: readonly TextEdit[], beside?: Beside): void;
-  /** Replaces a word wherever it is, keeping capitals; gives how often. */
+  /** Replaces a word everywhere, keeps capitals, and returns the number of replacements. */
   replaceEverywhere(word: string, text: string): number;
-  /** Goes to the first word that is not yet decodable, or into the text. */
+  /** Goes to the first word that is not yet decodable. If there is none, moves the focus into the text. */
   goToHard(): void;
-  /** Goes to the n-th place of a word. */
+  /** Goes to the n-th occurrence of a word. */
   goTo(key: string, n: number): void;
 }
 
-/** Typing has come to rest after so many milliseconds without a key. */
+/** Typing counts as paused after this many milliseconds without a key. */
 const REST = 200;
 
 const beside = StateEffect.define<Beside>();
 
-/** Opens the field in `parent`; aborting takes it away. */
+/** Opens the field in `parent`. Aborting `signal` removes the field. */
 export function createPassageEditor(options: PassageEditorOptions): PassageEditor {
   const { parent, label, onChange, onSettled, onWord, signal } = options;
   const shading = new Compartment();
@@ -114,7 +117,7 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
         search({ top: true }),
         highlightSelectionMatches({ minSelectionLength: 3 }),
         keymap.of([
-          // Tab belongs to the words; after Escape it leads out of the field, for two seconds.
+          // Tab moves between the words. For two seconds after Escape, Tab leaves the field instead.
           {
             key: 'Escape',
             run: (view) => {
@@ -137,7 +140,7 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
           lang: 'en',
         }),
         EditorView.domEventHandlers({
-          // Who leaves the text, or gives a command, is shown it as it is.
+          // Leaving the text or giving a command shows the teacher the current state at once.
           blur: () => settle(),
           keydown: ({ ctrlKey, metaKey }) => {
             if (ctrlKey || metaKey) settle();
@@ -268,7 +271,7 @@ function wordAt(state: EditorState, at: number, shade: Shading['shade']): Passag
   return found ? placed(found, line.text, line.from) : null;
 }
 
-/** Marks the text in view, anew when the text or the view changes. */
+/** Marks the text in view. Updates the marks when the text or the view changes. */
 function shadeText({ shade, longest, preTeach }: Shading): Extension {
   const known = new Set(preTeach);
   const marks = new Map<string, Decoration>();
@@ -291,7 +294,7 @@ function shadeText({ shade, longest, preTeach }: Shading): Extension {
   });
 }
 
-/** Headings and entries of lists look like what they are. */
+/** Styles headings and list entries as such. */
 const lineKinds: Extension = inView(({ text, from }, add) => {
   const { kind, level, sign } = readLine(text);
   if (sign === 0) return;

@@ -3,17 +3,17 @@ import { createPassageEditor, type PassageEditor, type PassageWord, type Shading
 
 interface PassageFieldProps {
   readonly label: string;
-  /** Taken when the field opens; after that the field has its own. */
+  /** The text with which the field opens. After that the field keeps its own text. */
   readonly text: string;
   readonly shading: Shading | null;
   readonly onText: (text: string) => void;
-  /** Typing has come to rest: time to count and to show. */
+  /** Called when typing has paused and the text can be counted and shown. */
   readonly onSettled: () => void;
   readonly onWord: (word: PassageWord | null) => void;
   readonly ready: (editor: PassageEditor) => void;
 }
 
-/** The field a passage is adapted in, shaded while it is written. */
+/** The field in which a passage is adapted. The text is shaded during writing. */
 export function PassageField({ label, text, shading, onText, onSettled, onWord, ready }: PassageFieldProps) {
   const parent = useRef<HTMLDivElement>(null);
   const editor = useRef<PassageEditor | null>(null);

@@ -40,13 +40,16 @@ test.each([
   ['plovers', false, true],
   ['as-found', false, true],
   ['', true, false],
-] as const)('for the Herons, with “%s” beside and the table open: %s', (beside, isCounting, isPair) => {
-  const state = { ...openFor('herons'), beside, isCounting };
-  expect(isBeside(state)).toBe(isPair);
-  expect(needsVersions(state)).toBe(isPair || isCounting);
-});
+] as const)(
+  'for the Herons, “%s” beside and an open table (%s) decide about the pair and the needed figures',
+  (beside, isCounting, isPair) => {
+    const state = { ...openFor('herons'), beside, isCounting };
+    expect(isBeside(state)).toBe(isPair);
+    expect(needsVersions(state)).toBe(isPair || isCounting);
+  },
+);
 
-test('only versions of other groups that are still there can be put beside', () => {
+test('only versions of other groups that still exist can be shown beside', () => {
   expect(listBeside(groups, passage, 'plovers')).toEqual([{ id: 'herons', name: 'Herons' }]);
   expect(listBeside(groups, passage, 'herons')).toEqual([]);
 });
@@ -58,14 +61,14 @@ test('two versions are shown side by side once both have their figures', () => {
   expect(findPair([found, herons], state)).toEqual({ from: found, to: herons });
 });
 
-test('a change for one group leaves the text as found and the other versions', () => {
+test('a change for one group leaves the original text and the other versions unchanged', () => {
   const written = writeText(passage, 'plovers', 'The ferry left.');
   expect(versionFor(written, 'plovers').text).toBe('The ferry left.');
   expect(written.original).toBe(passage.original);
   expect(written.versions).toMatchObject(passage.versions);
 });
 
-test('story words are added after those a version has, and set as a whole', () => {
+test('story words are added after the existing words of a version, and can be replaced as a whole', () => {
   const tide = { word: 'tide', meaning: '', kind: 'story-word', places: [1] };
   const added = addStoryWords(setStoryWords(passage, 'herons', [quay]), 'herons', [tide]);
   expect(versionFor(added, 'herons')).toEqual({
@@ -79,7 +82,7 @@ test('a story word is kept in lower case and without its reading', () => {
   expect(['Quay', 'Quay^', 'Quay+', 'lead#1'].map(storyWordOf)).toEqual(['quay', 'quay', 'quay', 'lead']);
 });
 
-test('a word pressed again goes to its next place, and each word has a count of its own', () => {
+test('pressing a word again goes to its next place, and each word has its own count', () => {
   const next = createPlaceCounter();
   expect(['tide', 'quay', 'tide', 'constructor', 'tide'].map(next)).toEqual([0, 0, 1, 0, 2]);
 });

@@ -4,11 +4,11 @@ import type { Groups } from '../../host/store/groups-store.ts';
 import type { Passage, StoryWord } from '../../passage/kept/passage.ts';
 import { setVersion } from '../../passage/versions.ts';
 
-/** The part of a passage that is looked at. */
+/** The current view of a passage. */
 export interface PassageState {
-  /** The group it is written for. */
+  /** The group for which the text is written. */
   readonly groupId: string;
-  /** The version beside that group's own: a group's id, `AS_FOUND`, or '' for none. */
+  /** The version shown beside the group's own version: a group's id, `AS_FOUND`, or '' for none. */
   readonly beside: string;
   /** Whether the table of versions is open. */
   readonly isCounting: boolean;
@@ -20,17 +20,20 @@ export function openFor(groupId: string): PassageState {
   return { groupId, beside: '', isCounting: false, longest: null };
 }
 
-/** Whether two versions are shown side by side, instead of the field; a version is never beside itself. */
+/** Returns whether two versions are shown side by side instead of the field. A version is never shown beside itself. */
 export function isBeside({ groupId, beside }: PassageState): boolean {
   return beside !== '' && beside !== groupId;
 }
 
-/** Whether the figures of all versions are needed. */
+/** Returns whether the figures of all versions are needed. */
 export function needsVersions(state: PassageState): boolean {
   return state.isCounting || isBeside(state);
 }
 
-/** The other groups that have a version of their own, which can be put beside this one. */
+/**
+ * Lists the other groups with a version of their own. Each of these versions can be shown beside the version of this
+ * group.
+ */
 export function listBeside(
   { groups }: Pick<Groups, 'groups'>,
   { versions }: Pick<Passage, 'versions'>,
@@ -41,7 +44,7 @@ export function listBeside(
     .map(([id, { name }]) => ({ id, name }));
 }
 
-/** Finds the two versions that are side by side; null while one of them is not there. */
+/** Finds the two versions that are shown side by side; returns null while one of the two is missing. */
 export function findPair<V extends { readonly id: string }>(
   versions: readonly V[],
   { groupId, beside }: PassageState,
@@ -59,7 +62,7 @@ export function setStoryWords(passage: Passage, groupId: string, words: readonly
   return setVersion(passage, groupId, (version) => ({ ...version, storyWords: words }));
 }
 
-/** With more words to teach for the passage, after those it has. */
+/** Adds words to teach to a passage, after the words it already has. */
 export function addStoryWords(passage: Passage, groupId: string, words: readonly StoryWord[]): Passage {
   return setVersion(passage, groupId, (version) => ({
     ...version,
@@ -67,7 +70,7 @@ export function addStoryWords(passage: Passage, groupId: string, words: readonly
   }));
 }
 
-/** Without words to teach that were added, each the last of its kind. */
+/** Removes words to teach that were added. Of equal words, the last one is removed. */
 export function takeStoryWords(passage: Passage, groupId: string, words: readonly StoryWord[]): Passage {
   return setVersion(passage, groupId, (version) => {
     const left = [...version.storyWords];
@@ -79,12 +82,12 @@ export function takeStoryWords(passage: Passage, groupId: string, words: readonl
   });
 }
 
-/** A word as lists of story words have it: in lower case, without its reading. */
+/** Returns a word in the form used in lists of story words: in lower case and without its reading. */
 export function storyWordOf(key: WordKey): string {
   return splitKey(key).word.toLowerCase();
 }
 
-/** Counts up for each word, from 0: the place that is gone to when it is pressed the next time. */
+/** Creates a counter that counts from 0 for each word. The count is the place to go to at the next press of the word. */
 export function createPlaceCounter(): (word: string) => number {
   const next = new Map<string, number>();
   return (word) => {

@@ -52,13 +52,13 @@ interface PassageViewProps {
   readonly id: string;
   readonly groups: Groups;
   readonly sequences: Sequences;
-  /** Made once the passage is open, where it can be undone. */
+  /** The swap to make once the passage is open, so that it can be undone there. */
   readonly swap: WantedSwap | null;
-  /** Another window changed it too; this one's is kept under the title given. */
+  /** Called when another window has changed the passage too. The version of this window is kept under the given title. */
   readonly onParted: (title: string) => void;
 }
 
-/** One passage: its text as the chosen group is to read it, with the words in the way. */
+/** Shows one passage: its text for the chosen group, with the words that the group cannot read easily. */
 export function PassageView({ id, groups, sequences, swap, onParted }: PassageViewProps) {
   const { passage, change, keep, show, isGone, saved, fault } = usePassage(id, onParted);
   const [state, setState] = useState(() => openFor(groups.chosen));
@@ -76,7 +76,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   const text = version?.text ?? '';
   const shade = useMemo(() => shader?.(text) ?? null, [shader, text]);
   const judging = useMemo(() => judge && shade && { judge, shade }, [judge, shade]);
-  // A story word counts as by sight in this passage, and nowhere else.
+  // A story word counts as a by-sight word in this passage only.
   const storyWords = useMemo(() => version?.storyWords.map(({ word }) => word) ?? [], [version?.storyWords]);
   const report = useReport(version?.text ?? null, judging, storyWords);
   const isWanted = needsVersions(state);

@@ -12,10 +12,10 @@ interface PictureOnDeskProps {
   readonly onLeave: () => void;
 }
 
-/** Few texts are pictures. */
+/** The picture view is loaded on demand, since few texts are pictures. */
 const loadPictureView = () => import('../picture/picture-view.tsx').then(({ PictureView }) => PictureView);
 
-/** A picture of text that was opened at the desk, on its way to a passage. */
+/** Shows a picture of text that was opened at the desk, and makes a passage of its text. */
 export function PictureOnDesk({ picture, groups, sequences, onPassage, onLeave }: PictureOnDeskProps) {
   const PictureView = useLoaded(loadPictureView);
   const given = useMemo(

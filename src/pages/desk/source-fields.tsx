@@ -28,7 +28,7 @@ export function PassageTitle({ passage, onChange }: Omit<SourceFieldsProps, 'onD
   );
 }
 
-/** Where a passage comes from, and its end. */
+/** The fields for the source of a passage, and the way to delete the passage. */
 export function SourceFields({ passage, onChange, onDelete }: SourceFieldsProps) {
   const { source } = passage;
   const known = nameSource(passage);

@@ -6,7 +6,10 @@ interface StoryWordsProps {
   readonly onChange: (words: readonly StoryWord[]) => void;
 }
 
-/** Words taught as wholes for this passage, each with a short meaning; they are printed above it. */
+/**
+ * Lists the words taught as wholes for this passage, each with a short meaning. The words are printed above the
+ * passage.
+ */
 export function StoryWords({ words, onChange }: StoryWordsProps) {
   if (words.length === 0) return null;
   return (

@@ -9,7 +9,7 @@ import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 
 interface TakeViewProps {
   readonly tab: number;
-  /** A swap to be made in it, if one was asked for. */
+  /** A swap to make in the taken text, if a swap was asked for. */
   readonly swap: WantedSwap | null;
   /** Called with a note for the teacher about the taken text. */
   readonly onNote: (id: string, says: string) => void;
@@ -41,14 +41,14 @@ export function TakeView({ tab, swap, onNote }: TakeViewProps) {
 /** The outcome of taking a text from a page. */
 interface Taken {
   readonly id: string;
-  /** How many pictures were left out. */
+  /** The number of pictures that were left out. */
   readonly pictures: number;
 }
 
 /**
- * Puts the text that is checked on a shaded page on the desk, with where it comes from; one that is there already is
- * found again. Rejects with `TakeFault` when the page is no longer shaded or has no words, with `StorageFault` when it
- * cannot be kept.
+ * Puts the checked text of a shaded page on the desk, together with its source. A text that is already on the desk is
+ * found again. Rejects with `TakeFault` when the page is no longer shaded or has no words, and with `StorageFault` when
+ * the text cannot be saved.
  */
 async function takeFromPage(tab: number): Promise<Taken> {
   const { page, text, pictures } = await readTabText(tab);

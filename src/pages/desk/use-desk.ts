@@ -5,7 +5,7 @@ import { loadSequences, type Sequences, watchSequences } from '../../host/store/
 import type { Passage } from '../../passage/kept/passage.ts';
 import { readAddress, useAddress, writeAddress } from '../../ui/address.ts';
 
-/** The content of the desk, and the passage the address names. */
+/** The content of the desk, and the passage named in the address. */
 export interface Desk {
   readonly groups: Groups | null;
   readonly sequences: Sequences | null;
@@ -13,11 +13,11 @@ export interface Desk {
   readonly opened: string | null;
   /** The tab whose text is to be taken to the desk. */
   readonly taking: { readonly tab: number; readonly swap: WantedSwap | null } | null;
-  /** A swap to be made in the opened passage, as asked for in the panel. */
+  /** A swap to make in the opened passage, requested in the panel. */
   readonly swap: WantedSwap | null;
 }
 
-/** A word to be replaced wherever it is. */
+/** A word to replace everywhere. */
 export interface WantedSwap {
   readonly word: string;
   readonly text: string;
@@ -25,19 +25,19 @@ export interface WantedSwap {
 
 const listeners = new Set<() => void>();
 
-/** Tells this page's list of passages that one was saved here. */
+/** Tells this page's list of passages that a passage was saved on this page. */
 export function noteSaved(): void {
   for (const listen of listeners) listen();
 }
 
-/** Shows a passage; null shows how to put one on the desk. */
+/** Shows a passage; null shows the view for putting a text on the desk. */
 export function openPassage(id: string | null, swap: WantedSwap | null = null): void {
   // A text is taken once: going back does not take it again.
   if (readAddressed(readAddress()).taking !== null) history.replaceState(null, '', '#new');
   location.hash = id === null ? '#new' : writeAddress('passage', id, ...(swap ? [swap.word, swap.text] : []));
 }
 
-/** Everything the desk shows, kept up to date. */
+/** Returns everything the desk shows, and keeps it up to date. */
 export function useDesk(): Desk {
   const [groups, setGroups] = useState<Groups | null>(null);
   const [sequences, setSequences] = useState<Sequences | null>(null);

@@ -7,19 +7,22 @@ import { type Keeper, keepPassage } from './keep-passage.ts';
 import { createSavedState, type SavedState } from './saved-note.tsx';
 import { noteSaved } from './use-desk.ts';
 
-/** A passage while it is worked on: null until it is read; every change is saved. `onParted` as in `PassageView`. */
+/**
+ * A passage that is being edited; null until the passage is read. Every change is saved. `onParted` works as in
+ * `PassageView`.
+ */
 export function usePassage(
   id: string,
   onParted: (title: string) => void,
 ): {
   passage: Passage | null;
   isGone: boolean;
-  /** Whether all of it is stored. */
+  /** Whether the whole passage is stored. */
   saved: SavedState;
-  /** Why it is not saved at present. */
+  /** The reason why the passage is not saved at present. */
   fault: string | null;
   change: (change: (passage: Passage) => Passage) => void;
-  /** Changes it without showing it: at each key that would take too long. */
+  /** Changes the passage without showing the change. Showing it at each key would take too long. */
   keep: (change: (passage: Passage) => Passage) => void;
   show: () => void;
 } {
@@ -54,7 +57,7 @@ export function usePassage(
         },
         controller.signal,
       );
-      // Saving a draft parts it from what another window has stored since.
+      // Saving the draft separates it from any text that another window has stored since.
       if (draft) keeper.current.change((now) => now);
       setPassage(start);
     });

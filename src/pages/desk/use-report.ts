@@ -11,12 +11,13 @@ export interface Judging {
   readonly shade: (line: string) => ShadedLine;
 }
 
-/** Longest stretch of work before the page gets its turn, in milliseconds. */
+/** The longest stretch of work before the page gets a turn, in milliseconds. */
 const SLICE = 10;
 
 /**
- * The report of a passage, a moment after it changed: a long text is shaded in slices, so that it can be worked on
- * meanwhile. Null until there is one; then the last one stays until the next is made.
+ * Returns the report of a passage a moment after the passage changed. A long text is shaded in slices, so that the
+ * teacher can work on it meanwhile. The report is null at first. Later the last report stays until the next one is
+ * made.
  */
 export function useReport(
   text: string | null,
@@ -36,7 +37,7 @@ export function useReport(
   return report;
 }
 
-/** Shades each line once; the shader remembers them. */
+/** Shades each line once. The shader remembers the shaded lines. */
 async function shadeInSlices(text: string, shade: Judging['shade'], signal: AbortSignal): Promise<void> {
   let began = performance.now();
   for (const line of text.split('\n')) {

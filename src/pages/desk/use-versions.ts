@@ -11,16 +11,16 @@ import { versionFor } from '../../passage/versions.ts';
 import { judgeWithStoryWords } from '../../passage/with-story-words.ts';
 import { say } from '../../wording/say.ts';
 
-/** The name of the original text, beside the ids of groups. */
+/** The name of the original text, used beside the ids of groups. */
 export const AS_FOUND = 'as-found';
 
-/** A version of a passage in figures. */
+/** The figures of one version of a passage. */
 export interface VersionFigures {
-  /** Id of its group; `AS_FOUND` for the text as it was found, to the group that is worked for. */
+  /** The id of the version's group. `AS_FOUND` marks the text as found, counted for the current group. */
   readonly id: string;
   readonly name: string;
   readonly text: string;
-  /** Running words and names. */
+  /** The number of running words and names. */
   readonly words: number;
   /** In percent. */
   readonly reach: number;
@@ -33,11 +33,14 @@ interface VersionsOf {
   readonly groups: Groups;
   readonly sequences: Sequences;
   readonly engine: Analyzer | null;
-  /** Nothing is counted while nobody looks at it. */
+  /** Whether the figures are wanted. Nothing is counted while nobody looks at the figures. */
   readonly isWanted: boolean;
 }
 
-/** The text as found and each version of it, as its own group would read it; none while they are not wanted. */
+/**
+ * Returns the figures of the text as found and of each version, as read by the group of the version; empty while no
+ * figures are wanted.
+ */
 export function useVersions(of: VersionsOf): readonly VersionFigures[] {
   const { passage, groupId, groups, sequences, engine, isWanted } = of;
   const judges = useMemo(() => {

@@ -6,12 +6,15 @@ import type { TextEdit } from './passage-editor.ts';
 
 interface VarietyNoteProps {
   readonly text: string;
-  /** The group's. */
+  /** The accent of the group. */
   readonly accent: Accent;
   readonly onEdit: (edits: readonly TextEdit[]) => void;
 }
 
-/** Offers the group's own spelling, and its own words, where a text has spellings and words of the other English; one press is one change. */
+/**
+ * Offers the group's own spelling and words where a text has spellings and words of the other English. Each press makes
+ * a single change.
+ */
 export function VarietyNote({ text, accent, onEdit }: VarietyNoteProps) {
   const found = useMemo(() => findForeign(text, accent), [text, accent]);
   const other = accent === 'american' ? 'british' : 'american';
@@ -45,7 +48,7 @@ function editOf({ start, end, to }: ForeignWord): TextEdit {
   return { from: start, to: end, text: to };
 }
 
-/** Each change once: harbour → harbor. */
+/** Lists each change once, as in harbour → harbor. */
 function listChanges(words: readonly ForeignWord[]): string[] {
   return [...new Set(words.map(({ text, to }) => `${text.toLowerCase()} → ${to.toLowerCase()}`))];
 }

@@ -6,13 +6,16 @@ import { AS_FOUND, type VersionFigures } from './use-versions.ts';
 
 interface VersionsTableProps {
   readonly versions: readonly VersionFigures[];
-  /** The version that is worked on. */
+  /** The group whose version is open. */
   readonly groupId: string;
-  /** Works on another. */
+  /** Opens the version of another group. */
   readonly onOpen: (groupId: string) => void;
 }
 
-/** The versions of a passage side by side in figures: words, reach, and how often each practises its group's step. */
+/**
+ * Compares the versions of a passage in figures: words, reach, and how often each version practises the step of its
+ * group.
+ */
 export function VersionsTable({ versions, groupId, onOpen }: VersionsTableProps) {
   return (
     <table class="versions">

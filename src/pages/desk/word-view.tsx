@@ -22,15 +22,15 @@ interface WordViewProps {
   /** How the word counts for the group. */
   readonly counts: CountsAs;
   readonly onCounts: (as: CountsAs, says: string) => void;
-  /** Puts a swap in the place of the word wherever it is. */
+  /** Replaces the word with a swap everywhere. */
   readonly onEverywhere: (text: string) => void;
-  /** Makes the edits of a swap in this place: the word, and the a or an before it. */
+  /** Makes the edits of a swap in this place: the word, and the 'a' or 'an' before it. */
   readonly onEdit: (edits: readonly TextEdit[]) => void;
-  /** Teaches it for this passage, with a meaning to begin with. */
+  /** Teaches the word for this passage, with a first meaning. */
   readonly onStoryWord: (meaning: string) => void;
 }
 
-/** The word the cursor is in: what it is to the group, and what may be said instead. */
+/** Shows the word at the cursor: its standing for the group, and the words that can replace it. */
 export function WordView({
   word,
   analysis,
@@ -130,7 +130,7 @@ export function WordView({
 const SHOWN = 5;
 
 interface FoundSwaps {
-  /** Null while they are looked for. */
+  /** The swaps found; null during the search. */
   readonly swaps: readonly FittedSwap[] | null;
   /** A short meaning of the word. */
   readonly gloss: string;
@@ -141,14 +141,14 @@ const LOOKING: FoundSwaps = { swaps: null, gloss: '' };
 interface FittedSwap {
   readonly text: string;
   readonly reads: boolean;
-  /** The a or an before the word, by its place in the passage, when it has to change too. */
+  /** The article 'a' or 'an' before the word, by its place in the passage, when the article has to change too. */
   readonly article: TextEdit | undefined;
   /** The text that it replaces, by its place in the passage and in words, when that is more than the word. */
   readonly span: { readonly from: number; readonly to: number } | undefined;
   readonly replaced: string | null;
 }
 
-/** Swaps for a word in its sentence; null while they are looked for, none where there are none. */
+/** Finds swaps for a word in its sentence. The list is null during the search, and empty when there are no swaps. */
 function useSwaps(word: PassageWord, judge: Judge): FoundSwaps {
   const [found, setFound] = useState<FoundSwaps>(LOOKING);
   useEffect(() => {

@@ -16,7 +16,7 @@ import { saveEverything } from './save-everything.tsx';
 import './files.css';
 import { describeCounts, TakeQuestion } from './take-question.tsx';
 
-/** Opens any file that a Wordreach saved, and asks first where something here would change. */
+/** Opens any file that Wordreach saved. Asks first when something in this browser would change. */
 export function OpenFilePart() {
   const [told, setTold] = useState<{ readonly good: boolean; readonly says: string } | null>(null);
   const [asked, setAsked] = useState<{ readonly file: File; readonly look: FileLook } | null>(null);
@@ -24,7 +24,7 @@ export function OpenFilePart() {
   useEffect(() => () => controller.current.abort(), []);
   const { signal } = controller.current;
 
-  /** Says that the file is being read, and why it cannot be where it cannot. */
+  /** Says that the file is being read. If the file cannot be read, says why. */
   async function attempt(says: string, work: () => Promise<void>): Promise<void> {
     setAsked(null);
     setTold({ good: true, says });

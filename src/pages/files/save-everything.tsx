@@ -3,12 +3,12 @@ import { today } from '../../host/store/move-group.ts';
 import { saveFile } from '../../ui/save-file.ts';
 import { say } from '../../wording/say.ts';
 
-/** Saves all that is kept in this browser in one file of a name with the day in it. */
+/** Saves everything kept in this browser in one file. The file name contains `name` and the day. */
 export async function saveEverything(name: string): Promise<void> {
   saveFile(`${name}-${today()}.jsonl`, await packEverything());
 }
 
-/** Saves all that is kept in this browser in one file. */
+/** The part of the page for saving everything kept in this browser in one file. */
 export function SaveEverything() {
   return (
     <section class="part" aria-labelledby="everything-title">

@@ -4,7 +4,7 @@ import { sayDay } from '../../ui/say-day.ts';
 import { sayList } from '../../ui/say-list.ts';
 import { say } from '../../wording/say.ts';
 
-/** Things named in the question. */
+/** The number of things named in the question. */
 const NAMED = 5;
 
 interface TakeQuestionProps {
@@ -13,7 +13,10 @@ interface TakeQuestionProps {
   readonly onKeep: () => void;
 }
 
-/** Asks how a file is to be taken, where some of it is here in another form or it holds everything; the focus is on leaving it. */
+/**
+ * Asks how to take a file. The question appears when the file holds everything, or when some of its content exists here
+ * in another form. The focus starts on the answer that leaves the file.
+ */
 export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep }: TakeQuestionProps) {
   const keep = useRef<HTMLButtonElement>(null);
   useEffect(() => keep.current?.focus(), []);
@@ -118,7 +121,7 @@ function describeSide({ step, since, exceptions = 0, steps, saved }: ClashSide):
   return parts.filter(Boolean).join(', ');
 }
 
-/** `3 groups, 1 sequence of your own and 2 passages`. */
+/** Describes the content of a file in counts, as in `3 groups, 1 sequence of your own and 2 passages`. */
 export function describeCounts({ groups, sequences, presets, passages, lessons, texts }: FileCounts): string {
   const parts = [
     groups > 0 && say('groups.countGroups', { count: groups }),

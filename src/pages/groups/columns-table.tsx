@@ -17,7 +17,7 @@ interface ColumnsTableProps {
   readonly onChoose: (column: number, kind: CellKind) => void;
 }
 
-/** The first rows of a pasted table; each column has a list to say what it holds. */
+/** The first rows of a pasted table. Each column has a list for choosing the kind of its content. */
 export function ColumnsTable({ table: { columns, rows }, chosen, onChoose }: ColumnsTableProps) {
   const nameOf = (place: number): string =>
     columns[place]!.name || say('sequences.numberedColumn', { column: place + 1 });

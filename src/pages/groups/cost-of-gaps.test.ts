@@ -7,7 +7,7 @@ const engine = loadAnalyzer();
 const about = { id: 'ours', name: 'Ours', source: 'The school', licence: 'Its own' };
 const group = parseGroup({ name: 'Plovers', sequence: 'ours', step: 1 });
 
-test('a pattern that is never taught costs the words that need it, the dearest first', () => {
+test('a pattern that is never taught costs the words that need it, and the costliest pattern comes first', () => {
   const sequence = parseSequence({
     ...about,
     steps: [{ teaches: ['h', 's', 't', 'sh', 'short-a', 'short-i'], bySight: ['this'] }],
@@ -19,7 +19,7 @@ test('a pattern that is never taught costs the words that need it, the dearest f
   ]);
 });
 
-test('a pattern that the group was taught besides costs nothing', () => {
+test('a pattern that the group was taught in addition costs nothing', () => {
   const sequence = parseSequence({ ...about, steps: [{ teaches: ['h', 'short-i'], bySight: [] }] });
   const taught = { ...group, alsoTaught: ['s-z'] };
   expect(costOfGaps(['his'], engine, taught, sequence)).toEqual([]);

@@ -1,10 +1,10 @@
 import { type Analyzer, compileGroup, createJudge } from '../../analyze/index.ts';
 import type { Group, PatternId, Sequence } from '../../analyze/types.ts';
 
-/** A pattern that a sequence never teaches, and the common words that cannot be read without it. */
+/** A pattern that a sequence never teaches, with the common words that need it. */
 export interface CostOfGap {
   readonly pattern: PatternId;
-  /** In the order of the list. */
+  /** In list order. */
   readonly words: readonly string[];
 }
 

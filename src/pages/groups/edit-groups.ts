@@ -3,7 +3,7 @@ import { changeGroups, findGroup, freeGroupId, type Groups } from '../../host/st
 import { noteEdit } from '../../ui/edit-log.ts';
 import { say } from '../../wording/say.ts';
 
-/** Changes one group, in a way that can be undone; nothing happens when it is gone. */
+/** Changes one group. The change can be undone. Nothing happens if the group no longer exists. */
 export async function editGroup(id: string, says: string, change: (group: Group) => Group): Promise<void> {
   let before: Group | null = null;
   await changeGroups((all) => {
@@ -14,7 +14,7 @@ export async function editGroup(id: string, says: string, change: (group: Group)
   if (was) noteEdit(says, () => changeGroups((all) => withGroup(all, id, was)));
 }
 
-/** Uses a group for pages from now on, in a way that can be undone. */
+/** Chooses the group that pages are checked against from now on. The choice can be undone. */
 export async function putInUse(id: string, says: string): Promise<void> {
   let before = id;
   await changeGroups((all) => {
@@ -24,7 +24,7 @@ export async function putInUse(id: string, says: string): Promise<void> {
   noteEdit(says, () => changeGroups((all) => ({ ...all, chosen: before })));
 }
 
-/** Adds a group under an id of its own, and gives the id. */
+/** Adds a group under a new id and returns the id. The addition can be undone. */
 export async function addGroup(says: string, group: Group): Promise<string> {
   let id = '';
   await changeGroups((all) => {
@@ -35,7 +35,7 @@ export async function addGroup(says: string, group: Group): Promise<string> {
   return id;
 }
 
-/** Deletes a group, in a way that can be undone. */
+/** Deletes a group. The deletion can be undone. */
 export async function deleteGroup(id: string): Promise<void> {
   let before: Groups | undefined;
   await changeGroups((all) => {

@@ -11,13 +11,13 @@ import { say } from '../../wording/say.ts';
 import type { EditedSteps } from './edit-steps.ts';
 import { go } from './use-route.ts';
 
-/** A sequence as it is to be, and where a group that was at a step is then. */
+/** Takes a sequence and returns the changed sequence. `place` maps the old step of a group to its new step. */
 export type SequenceChange = (sequence: Sequence) => {
   readonly sequence: Sequence;
   readonly place?: (step: number) => number;
 };
 
-/** The change of a sequence that changes its steps only. */
+/** Makes a sequence change from a change to its steps alone. */
 export function stepChange(edit: (steps: Sequence['steps']) => EditedSteps): SequenceChange {
   return (sequence) => {
     const { steps, place } = edit(sequence.steps);
@@ -26,8 +26,9 @@ export function stepChange(edit: (steps: Sequence['steps']) => EditedSteps): Seq
 }
 
 /**
- * Changes a sequence, in a way that can be undone; one change after another. A starter stays as it is: its copy is
- * changed and shown, and the groups that follow the starter follow the copy from then on. Groups keep their place.
+ * Changes a sequence. The change can be undone, and changes run one after another. A starter is never changed: a copy
+ * of the starter is changed and shown instead, and the groups that follow the starter follow the copy from then on.
+ * Groups keep their place.
  */
 export function editSequence(id: string, says: string, change: SequenceChange): Promise<void> {
   const done = last.then(() => editNow(id, says, change));
@@ -35,10 +36,13 @@ export function editSequence(id: string, says: string, change: SequenceChange): 
   return done;
 }
 let last: Promise<void> = Promise.resolve();
-/** Copies made while this page is open, and the starter of each. */
+/** Maps the id of each copy made while this page is open to the id of its starter. */
 const starterOf = new Map<string, string>();
 
-/** The starter a sequence was copied from while this page is open, or else itself: views of both are one view. */
+/**
+ * Returns the id of the starter that a sequence was copied from while this page is open, or else the sequence’s own id.
+ * A starter and its copy share one view.
+ */
 export function originOf(id: string): string {
   return starterOf.get(id) ?? id;
 }
@@ -65,7 +69,7 @@ async function editNow(id: string, says: string, change: SequenceChange): Promis
   });
 }
 
-/** Adds a sequence and shows it; gives its id. */
+/** Adds a sequence, shows it and returns its id. */
 export async function addSequence(says: string, sequence: Omit<Sequence, 'id'>): Promise<string> {
   const id = freeSequenceId(sequence.name, await loadSequences());
   await changeSequences((own) => ({ ...own, [id]: { ...sequence, id } }));
@@ -73,7 +77,7 @@ export async function addSequence(says: string, sequence: Omit<Sequence, 'id'>):
   return id;
 }
 
-/** Deletes one of the teacher's own sequences, in a way that can be undone. */
+/** Deletes one of the teacher’s own sequences. The deletion can be undone. */
 export async function deleteSequence(sequence: Sequence): Promise<void> {
   const { id, name } = sequence;
   await changeSequences(({ [id]: _, ...others }) => others);
@@ -82,11 +86,11 @@ export async function deleteSequence(sequence: Sequence): Promise<void> {
   );
 }
 
-/** A sequence of one's own that says where it comes from. */
+/** Returns a copy of a sequence as the teacher’s own. The copy says where it comes from. */
 export function copyOf(sequence: Sequence, id: string): Sequence {
   const { note: _, ...rest } = sequence;
   const name = ownName(sequence);
-  // A copy of a copy says so already.
+  // The source of a copy already says this.
   const source = name === rest.name ? rest.source : say('sequences.adaptedFrom', rest);
   return { ...rest, id, name, source };
 }
@@ -96,7 +100,10 @@ function ownName({ name }: Sequence): string {
   return name.endsWith(ending) ? name : say('sequences.nameOfCopy', { name });
 }
 
-/** Lets the groups that follow one sequence follow another at their new place; gives them as they were. */
+/**
+ * Moves the groups that follow one sequence to another sequence, each at its new place. Returns the groups as they were
+ * before.
+ */
 async function moveFollowers(
   from: string,
   to: string,
@@ -117,7 +124,7 @@ async function moveFollowers(
   return before;
 }
 
-/** The groups that are still there, at the place they had; what else was changed in them stays. */
+/** Returns the groups that still exist, back at their earlier place. Other changes to these groups are kept. */
 function restore(
   now: Readonly<Record<string, Group>>,
   before: Readonly<Record<string, Group>>,

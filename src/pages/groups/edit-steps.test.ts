@@ -18,15 +18,15 @@ const steps: readonly SequenceStep[] = [
   { title: 'Three', teaches: ['sh', 'ch'], bySight: [] },
 ];
 
-/** What each step teaches, in a line. */
+/** Returns the contents of all steps as one line of text. */
 const told = (edited: EditedSteps): string =>
   edited.steps.map(({ teaches, bySight }) => [...teaches, ...bySight].join(' ')).join(' | ');
 
-test('a pattern is taught in one step only', () => {
+test('teaching a pattern in a step removes it from every other step', () => {
   expect(told(teachIn(steps, 1, 'sh'))).toBe('m s t the a | p sh said of | ch');
 });
 
-test('a step is split in half, or into its pattern and its words', () => {
+test('a step is split in half, or into its one pattern and its by-sight words', () => {
   expect(told(splitStep(steps, 0))).toBe('m s the | t a | p said of | sh ch');
   expect(told(splitStep(steps, 1))).toBe('m s t the a | p | said of | sh ch');
   expect(told(splitStep([{ teaches: ['m'], bySight: [] }], 0))).toBe('m');
@@ -39,7 +39,7 @@ test('two steps are merged into one', () => {
   expect(mergeSteps(steps, 2).steps).toEqual(steps);
 });
 
-test('a duplicated step has the title, and nothing is taught twice', () => {
+test('a duplicated step keeps the title and teaches nothing, so that nothing is taught twice', () => {
   expect(duplicateStep(steps, 0).steps[1]).toEqual({ title: 'One (again)', teaches: [], bySight: [] });
 });
 
@@ -65,7 +65,7 @@ describe('a group keeps what it was taught', () => {
     );
   });
 
-  test('when a step is moved, but for the step itself', () => {
+  test('when a step is moved, except for what the moved step teaches', () => {
     fc.assert(
       fc.property(place, ({ at, to, step }) => {
         const edited = moveStep(steps, at, to);
@@ -77,12 +77,12 @@ describe('a group keeps what it was taught', () => {
     );
   });
 
-  test('when a step is taken out, but for the step itself', () => {
+  test('when a step is removed, except for what the removed step teaches', () => {
     const edited = removeStep(steps, 0);
     expect([0, 1, 2, 3].map(edited.place)).toEqual([0, 0, 1, 2]);
   });
 
-  test('when steps are merged, and gets the second with the first', () => {
+  test('when steps are merged, and a group at the first step is also taught the second', () => {
     const edited = mergeSteps(steps, 0);
     expect([0, 1, 2, 3].map(edited.place)).toEqual([0, 1, 1, 2]);
   });

@@ -1,20 +1,20 @@
 import type { PatternId, SequenceStep } from '../../analyze/types.ts';
 import { say } from '../../wording/say.ts';
 
-/** Steps after a change, and where a group that was at a step before (0: before the first) is now. */
+/** The steps after a change. `place` maps the old step of a group (0: before the first step) to its new step. */
 export interface EditedSteps {
   readonly steps: readonly SequenceStep[];
   readonly place: (step: number) => number;
 }
 
-/** Changes the steps of the sequence that is shown; `says` tells the change, in the teacher's language. */
+/** Changes the steps of the sequence that is shown. `says` describes the change in the teacher’s language. */
 export type EditSteps = (says: string, change: (steps: Steps) => EditedSteps) => Promise<void>;
 
 type Steps = readonly SequenceStep[];
 
 const stay = (step: number): number => step;
 
-/** Replaces one step by a function of it. */
+/** Replaces the step at `at` with the result of `change`. */
 export function changeStep(
   steps: Steps,
   at: number,
@@ -23,7 +23,7 @@ export function changeStep(
   return { steps: steps.map((step, i) => (i === at ? change(step) : step)), place: stay };
 }
 
-/** Teaches a pattern in a step; where it was taught before, it is no longer, since a pattern is taught once. */
+/** Teaches a pattern in one step and removes it from all others, since a pattern is taught once. */
 export function teachIn(steps: Steps, at: number, id: PatternId): EditedSteps {
   return {
     steps: steps.map((step, i) => {
@@ -34,17 +34,17 @@ export function teachIn(steps: Steps, at: number, id: PatternId): EditedSteps {
   };
 }
 
-/** Puts a step before the one that is at `at`. */
+/** Inserts a step before the step at index `at`. */
 export function insertStep(steps: Steps, at: number, step: SequenceStep): EditedSteps {
   return { steps: steps.toSpliced(at, 0, step), place: (now) => (now > at ? now + 1 : now) };
 }
 
-/** Takes a step out; groups that were taught it keep the others. */
+/** Removes a step. Groups that were taught this step keep the other steps. */
 export function removeStep(steps: Steps, at: number): EditedSteps {
   return { steps: steps.toSpliced(at, 1), place: (now) => (now > at ? now - 1 : now) };
 }
 
-/** Moves a step; a group keeps the steps it was taught as far as they stand together. */
+/** Moves a step. A group keeps the other steps it was taught. */
 export function moveStep(steps: Steps, from: number, to: number): EditedSteps {
   const moved = steps[from];
   if (!moved) return { steps, place: stay };
@@ -54,7 +54,10 @@ export function moveStep(steps: Steps, from: number, to: number): EditedSteps {
   };
 }
 
-/** Parts a step in two: half of its patterns, or with one pattern its by-sight words, go to a step behind it. */
+/**
+ * Splits a step in two. The second half of its patterns goes to a new step after it. If the step has only one pattern,
+ * its by-sight words go to the new step.
+ */
 export function splitStep(steps: Steps, at: number): EditedSteps {
   const step = steps[at];
   if (!step || !canSplit(step)) return { steps, place: stay };
@@ -70,12 +73,12 @@ export function splitStep(steps: Steps, at: number): EditedSteps {
   };
 }
 
-/** Whether there is something to part. */
+/** Returns whether a step has enough content to be split. */
 export function canSplit({ teaches, bySight }: SequenceStep): boolean {
   return teaches.length + bySight.length > 1;
 }
 
-/** Makes one step of a step and the next; a group that was at the first is at both. */
+/** Merges a step with the next one. A group that was at the first step is now taught the contents of both steps. */
 export function mergeSteps(steps: Steps, at: number): EditedSteps {
   const [first, second] = [steps[at], steps[at + 1]];
   if (!first || !second) return { steps, place: stay };
@@ -88,7 +91,7 @@ export function mergeSteps(steps: Steps, at: number): EditedSteps {
   return { steps: steps.toSpliced(at, 2, merged), place: (now) => (now > at + 1 ? now - 1 : now) };
 }
 
-/** Puts a step of the same title behind a step; it teaches nothing yet, since a pattern is taught once. */
+/** Inserts a step with the same title after a step. The new step teaches nothing yet, since a pattern is taught once. */
 export function duplicateStep(steps: Steps, at: number): EditedSteps {
   const title = steps[at]?.title;
   return insertStep(steps, at + 1, {

@@ -15,7 +15,7 @@ const sequenceOf = (...steps: Partial<SequenceStep>[]): Sequence => ({
 const oddities = (...steps: Partial<SequenceStep>[]): string[] =>
   findOddities(sequenceOf(...steps), engine).map(({ step, says }) => `${step}: ${says}`);
 
-test('a sequence in order has nothing odd', () => {
+test('a sequence in a sensible order has no oddities', () => {
   expect(
     oddities(
       { teaches: ['m', 's', 't', 'short-a', 'h', 'r'], bySight: ['said', 'the'] },
@@ -41,11 +41,11 @@ test.each<[string, Partial<SequenceStep>[]]>([
     '0: Already decodable at this step: “map”. No need to teach as by-sight words?',
     [{ teaches: ['m', 'short-a', 'p'], bySight: ['map'] }],
   ],
-])('odd: %s', (says, steps) => {
+])('the only oddity reported is “%s”', (says, steps) => {
   expect(oddities(...steps)).toEqual([says]);
 });
 
-test('patterns that are never taught are named', () => {
+test('neverTaught lists patterns that no step teaches', () => {
   const missing = neverTaught(sequenceOf({ teaches: ['m'] })).map(({ id }) => id);
   expect(missing).toContain('ai');
   expect(missing).not.toContain('m');
@@ -53,6 +53,6 @@ test('patterns that are never taught are named', () => {
 });
 
 const ownOrder = starterSequences().filter(({ id }) => id === 'steady-steps' || id === 'second-tide');
-test.each(ownOrder)('the starter $name has nothing odd', (sequence) => {
+test.each(ownOrder)('the starter $name has no oddities', (sequence) => {
   expect(findOddities(sequence, engine)).toEqual([]);
 });

@@ -11,7 +11,7 @@ import { patternName } from '../../ui/pattern-name.ts';
 import { say } from '../../wording/say.ts';
 import { teachable } from './search-patterns.ts';
 
-/** Something in a sequence the teacher may want to look at. `step` counts from 0. */
+/** A point in a sequence that the teacher may want to look at. `step` counts from 0. */
 export interface Oddity {
   readonly step: number;
   readonly says: string;
@@ -69,13 +69,16 @@ export function findOddities(
   return oddities;
 }
 
-/** Patterns no step teaches, in the order of the catalogue; not finer rows, which count only where a step names them. */
+/**
+ * Returns the patterns that no step teaches, in catalogue order. Finer rows are left out, because they count only if a
+ * step names them.
+ */
 export function neverTaught({ steps }: Sequence): readonly Pattern[] {
   const taught = new Set(steps.flatMap(({ teaches }) => teaches));
   return teachable.filter(({ id, finer }) => !finer && !taught.has(id));
 }
 
-/** Says of a pattern that what it is built on is not there yet; null when nothing lacks. */
+/** Returns a message if a pattern comes before the letters or endings that it needs, or else null. */
 function lackOf(
   row: Pattern | undefined,
   known: ReadonlySet<PatternId>,
@@ -94,7 +97,7 @@ function lackOf(
   return null;
 }
 
-/** Whether spellings that are known make up the text: th and r make up thr. */
+/** Returns whether a text can be built from known spellings: th and r make up thr. */
 function isCovered(text: string, letters: ReadonlySet<string>): boolean {
   if (text === '') return true;
   return [1, 2].some((n) => letters.has(text.slice(0, n)) && isCovered(text.slice(n), letters));

@@ -11,7 +11,7 @@ test.each([
   expect(pastedTitle({ title, items: [] }, 7)).toBe(called);
 });
 
-test('a pasted list keeps its numbers, and its unread pieces become notes', () => {
+test('a pasted list keeps its step numbers, and pieces that are not understood go into its note', () => {
   const { steps, note } = fromPasted(importSequence('1. sh, ch\n2. sounds of the harbour\n3. ai'), 'Ours');
   expect(steps.map(({ title }) => title)).toEqual(['Step 1', 'Step 2', 'Step 3']);
   expect(note).toBe('Not understood when pasted: “sounds of the harbour” (step 2).');

@@ -8,14 +8,14 @@ import {
 import type { Sequence } from '../../analyze/types.ts';
 import { say } from '../../wording/say.ts';
 
-/** An item the teacher should look at, once however often it was pasted; `step` counts from 0. */
+/** A pasted item that the teacher should check. Repeated items are listed once. `step` counts from 0. */
 export interface ItemToSettle {
   readonly key: string;
   readonly item: ImportedItem;
   readonly step: number;
 }
 
-/** The items of a text that were not understood or only guessed, the former first. */
+/** Returns the items that were not understood or only guessed, unknown items first. */
 export function itemsToSettle({ steps }: ImportedSequence): readonly ItemToSettle[] {
   const found = new Map<string, ItemToSettle>();
   steps.forEach(({ items }, step) => {
@@ -31,7 +31,10 @@ export function itemsToSettle({ steps }: ImportedSequence): readonly ItemToSettl
   return [...unknown, ...all.filter(({ item }) => item.status === 'guessed')];
 }
 
-/** The teacher's own sequence a text amounts to; lines that were not understood are its note, with the step they were in. */
+/**
+ * Turns a pasted text into a sequence of the teacher’s own. The note lists the pieces that were not understood, each
+ * with its step.
+ */
 export function fromPasted(imported: ImportedSequence, name: string): Omit<Sequence, 'id'> {
   const steps = imported.steps.map((step, i) => ({
     ...step,
@@ -60,7 +63,7 @@ export function pastedTitle({ title }: ImportedStep, place: number): string {
     .join(' · ');
 }
 
-/** How a list of the steps calls one: its number, and its title unless that says no more. */
+/** Returns a step’s name for a list: its number, and its title unless the title only repeats the number. */
 export function stepName(step: ImportedStep, place: number): string {
   const title = pastedTitle(step, place);
   const number = say('sequences.numberedStep', { step: place + 1 });

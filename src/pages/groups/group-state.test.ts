@@ -13,13 +13,13 @@ const patterns = sequence.steps.flatMap(({ teaches }) => teaches);
 const lists = fc.constantFrom<PatternList>('alsoTaught', 'notYet');
 const edits = fc.array(fc.record({ list: lists, puts: fc.boolean(), pattern: fc.constantFrom(...patterns) }));
 
-test('after any edits a pattern is on the list it was put on last, and never on both', () => {
+test('after any edits, each pattern is only on the list it was last put on', () => {
   fc.assert(
     fc.property(edits, (made) => {
       const on = new Map<string, PatternList>();
       let now: Group = group;
       for (const { list, puts, pattern } of made) {
-        // The picker offers only patterns that are not yet on its list, and takes off only patterns on it.
+        // The picker offers only patterns that are not on its list, and removes only patterns that are on it.
         if (puts === now[list].includes(pattern)) continue;
         now = (puts ? putPattern : takePattern)(now, list, pattern);
         if (puts) on.set(pattern, list);
@@ -34,7 +34,7 @@ test('after any edits a pattern is on the list it was put on last, and never on 
   );
 });
 
-test('every pattern of a sequence says its step, and whether the group was taught it', () => {
+test('placeOf names the step of every pattern, and differs once the group has been taught the step', () => {
   for (const [i, { teaches }] of sequence.steps.entries())
     for (const pattern of teaches) {
       const first = sequence.steps.findIndex((step) => step.teaches.includes(pattern)) + 1;
@@ -46,12 +46,12 @@ test('every pattern of a sequence says its step, and whether the group was taugh
     }
 });
 
-test('a pattern that no step teaches says nothing, nor does any where there is no sequence', () => {
+test('placeOf is empty for a pattern that no step teaches, and for a group without a sequence', () => {
   expect(placeOf('constructor', group, sequence)).toBe('');
   expect(placeOf(patterns[0]!, group, null)).toBe('');
 });
 
-test('the last group stays', () => {
+test('the last group cannot be deleted', () => {
   expect(mayDelete({ herons: group })).toBe(false);
   expect(mayDelete({ herons: group, plovers: group })).toBe(true);
 });

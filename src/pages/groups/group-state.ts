@@ -1,10 +1,10 @@
 import type { Group, PatternId, Sequence } from '../../analyze/types.ts';
 import { say, type TextId } from '../../wording/say.ts';
 
-/** The two lists of patterns a group has besides its steps. */
+/** The two lists of patterns that a group has in addition to its steps. */
 export type PatternList = 'alsoTaught' | 'notYet';
 
-/** Says which change was made in a group. */
+/** Text ids that say which change was made to a group. */
 export type EditText = Extract<TextId, `groups.changed${string}`>;
 
 export const EDIT_TEXTS = {
@@ -12,25 +12,25 @@ export const EDIT_TEXTS = {
   notYet: 'groups.changedExceptions',
 } as const satisfies Record<PatternList, EditText>;
 
-/** The group with a pattern put on one list; no pattern is on both. */
+/** Returns the group with a pattern added to one list and removed from the other. */
 export function putPattern(group: Group, list: PatternList, pattern: PatternId): Group {
   const other = list === 'alsoTaught' ? 'notYet' : 'alsoTaught';
   return { ...takePattern(group, other, pattern), [list]: [...group[list], pattern] };
 }
 
-/** The group with a pattern taken off a list. */
+/** Returns the group with a pattern removed from a list. */
 export function takePattern(group: Group, list: PatternList, pattern: PatternId): Group {
   return { ...group, [list]: group[list].filter((one) => one !== pattern) };
 }
 
-/** Says in which step a group comes to a pattern, or came to it; nothing where no step teaches it. */
+/** Says in which step a group reaches a pattern or has been taught it. Empty if no step teaches the pattern. */
 export function placeOf(pattern: PatternId, group: Group, sequence: Sequence | null): string {
   const step = sequence?.steps.findIndex(({ teaches }) => teaches.includes(pattern)) ?? -1;
   if (step < 0) return '';
   return say(step < group.step ? 'groups.inTaughtStep' : 'groups.inStep', { step: step + 1 });
 }
 
-/** Whether a group may be deleted: one always stays. */
+/** Returns whether a group may be deleted. The last group may not. */
 export function mayDelete(groups: Readonly<Record<string, Group>>): boolean {
   return Object.keys(groups).length > 1;
 }

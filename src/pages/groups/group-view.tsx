@@ -25,7 +25,7 @@ interface GroupViewProps {
   readonly engine: EngineState;
 }
 
-/** One group: everything a text is checked against, and beside it what that makes readable. */
+/** Shows one group: everything a text is checked against, and beside it the words that the group can read. */
 export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
   const group = groups.groups[id]!;
   const sequence = findSequence(sequences, group.sequence);
@@ -70,7 +70,7 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
   );
 }
 
-/** A sequence made for one accent gives it to a group that begins to follow it. */
+/** Returns the group with the accent of the sequence it begins to follow, if the sequence was made for one accent. */
 function withItsAccent(group: Group, sequences: Sequences, to: { readonly sequence?: string | null }): Group {
   const accent = to.sequence ? findSequence(sequences, to.sequence)?.accent : undefined;
   return accent ? { ...group, accent } : group;
@@ -190,7 +190,7 @@ function Besides({ id, group, sequence, edit }: BesidesProps) {
   );
 }
 
-/** The days on which the group moved. */
+/** Lists the days on which the group moved to another step or sequence. */
 function History({ group, sequences }: { group: Group; sequences: Sequences }) {
   const moves = datedMoves(group);
   if (moves.length === 0) return null;

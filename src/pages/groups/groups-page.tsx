@@ -22,7 +22,7 @@ import { type EngineState, useEngine } from './use-engine.ts';
 import { type Profiles, useProfiles } from './use-profiles.ts';
 import { addressOf, go, type Route, useRoute } from './use-route.ts';
 
-/** The page on which groups and sequences are set: a list of them, and the one that is looked at. */
+/** The page for editing groups and sequences: a list of all groups and sequences, and the one that is open. */
 export function GroupsPage() {
   const profiles = useProfiles();
   const engine = useEngine();
@@ -58,7 +58,7 @@ function ShownPart({ profiles, route, engine }: { profiles: Profiles; route: Rou
   return <GroupView key={id} id={id} engine={engine} {...profiles} />;
 }
 
-/** Another view begins at its top for keyboards, screen readers and narrow windows. */
+/** Moves the focus to the top of the main part when the view changes, for keyboards, screen readers and narrow windows. */
 function useFocusOnMain(view: string): void {
   const shown = useRef(view);
   useEffect(() => {
@@ -67,7 +67,7 @@ function useFocusOnMain(view: string): void {
   }, [view]);
 }
 
-/** The group the address names, or the one pages are checked for. */
+/** Returns the id of the group in the address, or else of the group that pages are checked for. */
 function shownGroup({ groups }: Profiles, route: Route): string {
   return route.view === 'group' && route.id !== null && Object.hasOwn(groups.groups, route.id)
     ? route.id
@@ -171,7 +171,7 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
   );
 }
 
-/** Takes the last change back, by a press or by Ctrl+Z outside of a field; says which one it was. */
+/** Names the last change and undoes it, by a click or by Ctrl+Z outside a text field. */
 function UndoButton() {
   const { last, undo } = useEditLog();
   useEffect(() => {

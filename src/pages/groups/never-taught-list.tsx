@@ -15,7 +15,7 @@ const ID = 'pasted';
 interface NeverTaughtListProps {
   readonly imported: ImportedSequence;
   readonly engine: EngineState;
-  /** The group that is to follow the sequence; null for none. */
+  /** The group that will follow the sequence, or null. */
   readonly group: Group | null;
 }
 

@@ -8,7 +8,7 @@ import {
 import { sayList } from '../../ui/say-list.ts';
 import { say } from '../../wording/say.ts';
 
-/** Turns the copying to the browser account on and off, and says what that has no room for. */
+/** Turns copying to the browser account on or off, and lists what does not fit into the account. */
 export function OtherBrowsers() {
   const [state, setState] = useState<SyncState | null>(null);
   useEffect(() => {

@@ -27,7 +27,7 @@ describe('a pasted text', () => {
     expect(findTrouble(text, readPastedText(text, null, undefined))).toBe(trouble);
   });
 
-  test('of one character too many is not read at all', () => {
+  test('with one character too many is not read at all', () => {
     const { unaided, table, text } = readPastedText(LIST.padEnd(200_001), null, undefined);
     expect([unaided.steps, table, text]).toEqual([[], null, '']);
     expect(readPastedText(LIST.padEnd(200_000), null, undefined).unaided.steps).toHaveLength(2);
@@ -38,7 +38,7 @@ describe('the choice for a column', () => {
   const read = readPastedText(TABLE, null, undefined);
   const said = sayColumn(read, 2, 'by-sight');
 
-  test('changes that column alone', () => {
+  test('changes only that column', () => {
     const { columns, unaided } = readPastedText(TABLE, said, undefined);
     expect(columns).toEqual(read.columns.with(2, 'by-sight'));
     expect(unaided.steps.flatMap(({ items }) => items.flatMap(({ bySight }) => bySight))).toEqual([
@@ -47,7 +47,7 @@ describe('the choice for a column', () => {
     ]);
   });
 
-  test('goes on while rows are added, and ends when the head of the table is another', () => {
+  test('is kept while rows are added, and is dropped when the table has other column heads', () => {
     expect(readPastedText(`${TABLE}\n3\tai\train`, said, undefined).columns[2]).toBe('by-sight');
     const other = TABLE.replace('Notes', 'Remarks');
     expect(readPastedText(other, said, undefined).columns).toEqual(
@@ -62,14 +62,14 @@ describe('a choice', () => {
   const statusOf = (choices: ImportChoices) =>
     importWithChoices(read, choices).steps[1]!.items.map(({ status }) => status);
 
-  test('settles a piece, and left open again it is as before', () => {
+  test('settles a piece, and the piece is as before when the choice is withdrawn', () => {
     const settled = settle({}, key, 'ignore');
     expect(statusOf(settled)).toEqual(['ignored']);
     expect(statusOf(settle(settled, key, null))).toEqual(['unknown']);
     expect(choiceOf(settled, key)).toBe('ignore');
   });
 
-  test('leaves the other choices, and names every object has are no choice', () => {
+  test('leaves other choices alone, and a key such as “constructor” has no choice', () => {
     expect(settle({ ai: 'by-sight' }, key, 'ignore')).toEqual({ ai: 'by-sight', [key]: 'ignore' });
     expect(choiceOf({}, 'constructor')).toBeUndefined();
   });
@@ -80,11 +80,11 @@ test.each([
   [null, 'Tarn Quay', 'Tarn Quay'],
   [null, ' ', 'Our sequence'],
   ['', 'Tarn Quay', ''],
-])('with “%s” typed, a text titled “%s” is called “%s”', (typed, title, name) => {
+])('with “%s” typed as the name, a text titled “%s” gives a sequence called “%s”', (typed, title, name) => {
   expect(nameOf({ title, steps: [] }, typed)).toBe(name);
 });
 
-test('a group was taught no step that the text does not have', () => {
+test('the last step taught is never beyond the last step of the text', () => {
   const { unaided } = readPastedText(LIST, null, undefined);
   expect([1, 2, 9].map((step) => lastTaughtOf(unaided, step))).toEqual([1, 2, 2]);
   expect(lastTaughtOf({ title: '', steps: [] }, 4)).toBe(1);
@@ -110,7 +110,7 @@ describe('the step that is proposed for a group', () => {
   const at = (step: number, more: object = {}): number =>
     proposeStep(unaided, parseGroup({ name: 'Herons', sequence: 'own', step, ...more }), sequence);
 
-  test('is the one up to which most patterns were taught and fewest were not', () => {
+  test('is the step up to which the most patterns were taught and the fewest were not', () => {
     expect([at(0), at(2), at(3)]).toEqual([1, 2, 4]);
   });
 

@@ -12,7 +12,10 @@ import type { ImportChoices } from '../../host/store/import-choices.ts';
 import { say } from '../../wording/say.ts';
 import { type ItemToSettle, itemsToSettle } from './from-pasted.ts';
 
-/** Longer than any scope and sequence, in UTF-16 units: one of a whole school has some 20,000. */
+/**
+ * The longest text that is read, in UTF-16 units. It is longer than any scope and sequence: that of a whole school has
+ * some 20,000.
+ */
 const LONGEST = 200_000;
 
 /** The teacher's kinds for the columns of a table. They hold as long as the head of the table stays. */
@@ -21,9 +24,9 @@ export interface SaidColumns {
   readonly kinds: readonly CellKind[];
 }
 
-/** A pasted text before the teacher's choices. */
+/** A pasted text, read without the teacher’s choices for its pieces. */
 export interface PastedText {
-  /** Nothing where the text is too long to be read. */
+  /** The pasted text. Empty if the text is too long to be read. */
   readonly text: string;
   readonly isTooLong: boolean;
   readonly table: PastedTable | null;
@@ -33,7 +36,7 @@ export interface PastedText {
   readonly toSettle: readonly ItemToSettle[];
 }
 
-/** Reads a pasted text. Example words count by their patterns where there are `words`; else they are read by their shape. */
+/** Reads a pasted text. With `words`, example words are read by their patterns, otherwise by their shape. */
 export function readPastedText(
   pasted: string,
   said: SaidColumns | null,
@@ -48,7 +51,7 @@ export function readPastedText(
   return { text, isTooLong, table, columns, words, unaided, toSettle: itemsToSettle(unaided) };
 }
 
-/** The sequence of a pasted text with what the teacher settled. */
+/** Returns the sequence of a pasted text with the teacher’s choices applied. */
 export function importWithChoices(
   { text, columns, words }: PastedText,
   choices: ImportChoices,
@@ -56,12 +59,12 @@ export function importWithChoices(
   return importSequence(text, choices, columns, words);
 }
 
-/** The kinds of the columns when the teacher gives one of them (from 0) another kind. */
+/** Returns the column kinds after the teacher gave one column (counted from 0) another kind. */
 export function sayColumn({ table, columns }: PastedText, column: number, kind: CellKind): SaidColumns {
   return { heads: headsOf(table), kinds: columns.with(column, kind) };
 }
 
-/** The choices with one settled, or (null) left open again. */
+/** Returns the choices with one piece settled, or with its choice removed (null). */
 export function settle(choices: ImportChoices, key: string, choice: ItemChoice | null): ImportChoices {
   const { [key]: _, ...others } = choices;
   return choice === null ? others : { ...others, [key]: choice };
@@ -86,8 +89,8 @@ export function nameOf({ title }: ImportedSequence, typed: string | null): strin
 }
 
 /**
- * The step (from 1) of a pasted sequence that is nearest to what a group was taught in another: the one up to which most patterns were taught
- * and fewest were not.
+ * Returns the step (from 1) of a pasted sequence that is nearest to what a group was taught in another sequence. It is
+ * the step up to which the most patterns were taught and the fewest were not.
  */
 export function proposeStep({ steps }: ImportedSequence, group: Group, sequence: Sequence | null): number {
   const taught = new Set(sequence?.steps.slice(0, group.step).flatMap(({ teaches }) => teaches));
@@ -103,7 +106,10 @@ export function proposeStep({ steps }: ImportedSequence, group: Group, sequence:
   return best;
 }
 
-/** The step (from 1) a group is said to have been taught last; the last one where the text has become shorter. */
+/**
+ * Returns the step (from 1) that a group is said to have been taught last, or the last step of the text if the text has
+ * become shorter.
+ */
 export function lastTaughtOf({ steps }: ImportedSequence, step: number): number {
   return Math.min(step, Math.max(1, steps.length));
 }

@@ -31,9 +31,12 @@ import { TextField } from './text-field.tsx';
 import type { EngineState } from './use-engine.ts';
 import { go } from './use-route.ts';
 
-/** A text that was used stays in its tab, to be settled otherwise and used again. */
+/**
+ * The session storage key of the pasted text. A used text is kept in its tab, so that it can be settled differently and
+ * used again.
+ */
 const DRAFT = 'pasted-sequence';
-/** In English, as the pasted text is. */
+/** In English, like the text to be pasted. */
 const EXAMPLE = 'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, short i';
 
 interface PasteViewProps {
@@ -42,7 +45,7 @@ interface PasteViewProps {
   readonly engine: EngineState;
 }
 
-/** Turns a pasted scope and sequence into one of the teacher's own, and shows how each piece was understood. */
+/** Turns a pasted scope and sequence into a sequence of the teacher’s own, and shows how each piece was understood. */
 export function PasteView({ groups, sequences, engine }: PasteViewProps) {
   const { typed, type, done } = useTyped(typedStore, 'pasted sequence');
   const [draft, setDraft] = useState(() => sessionStorage.getItem(DRAFT) ?? '');
@@ -72,7 +75,7 @@ export function PasteView({ groups, sequences, engine }: PasteViewProps) {
     try {
       sessionStorage.setItem(DRAFT, changed);
     } catch {
-      // Too large to keep for a reload; it stays in the field.
+      // The text is too large to survive a reload. It is still in the field.
     }
   };
   const choose = (key: string, choice: ItemChoice | null): void => {
@@ -192,16 +195,16 @@ export function PasteView({ groups, sequences, engine }: PasteViewProps) {
 interface FollowerChoiceProps {
   readonly groups: Groups;
   readonly imported: ImportedSequence;
-  /** Id of the group; none with ''. */
+  /** The id of the group, or '' for none. */
   readonly follower: string;
   readonly lastTaught: number;
-  /** The teacher has not chosen it. */
+  /** True if the step is a proposal that the teacher has not confirmed or changed. */
   readonly isProposed: boolean;
   readonly onFollower: (id: string) => void;
   readonly onStep: (step: number) => void;
 }
 
-/** Which group is to follow the sequence, and what it was taught last. */
+/** Lets the teacher choose the group that will follow the sequence, and the step it was taught last. */
 function FollowerChoice(props: FollowerChoiceProps) {
   const { groups, imported, follower, lastTaught, isProposed, onFollower, onStep } = props;
   const group = findGroup(groups, follower);

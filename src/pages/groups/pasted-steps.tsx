@@ -14,13 +14,16 @@ import { TaughtLine } from './taught-line.tsx';
 
 interface PastedStepsProps {
   readonly imported: ImportedSequence;
-  /** The same text as it is understood without the teacher's choices. */
+  /** The same text as it is understood without the teacher’s choices. */
   readonly unaided: ImportedSequence;
   readonly choiceOf: (key: string) => ItemChoice | undefined;
   readonly onChoose: (key: string, choice: ItemChoice | null) => void;
 }
 
-/** Every pasted piece with what it was taken for, step by step; each can be opened and settled otherwise. Pieces not used are hidden at first. */
+/**
+ * Lists every pasted piece, step by step, with what it was understood as. Each piece can be opened and settled
+ * differently. Pieces that are not used are hidden at first.
+ */
 export function PastedSteps({ imported, unaided, choiceOf, onChoose }: PastedStepsProps) {
   const [opened, setOpened] = useState<string | null>(null);
   const [all, setAll] = useState(false);

@@ -12,13 +12,13 @@ interface PatternPickerProps {
   /** The purpose of the list, in a sentence. */
   readonly hint?: string;
   readonly chosen: readonly PatternId[];
-  /** Says of a pattern where it is already (`now in step 3`); empty for none. */
+  /** Says where a pattern is already taught (`now in step 3`). Empty if nowhere. */
   readonly placeOf?: (id: PatternId) => string;
   readonly onAdd: (id: PatternId) => void;
   readonly onRemove: (id: PatternId) => void;
 }
 
-/** Patterns that are chosen, each with a button to take it out, and a search to add more; Enter adds the first found. */
+/** Shows the chosen patterns, each with a button to remove it, and a search to add more. Enter adds the first result. */
 export function PatternPicker({ label, hint, chosen, placeOf, onAdd, onRemove }: PatternPickerProps) {
   const id = useId();
   const [typed, setTyped] = useState('');

@@ -11,7 +11,7 @@ const ids =
   ({ id }) =>
     wanted.includes(id);
 
-/** The sounds of long vowels, by the catalogue's signs. */
+/** The sounds of long vowels, in the signs of the catalogue. */
 const LONG: Readonly<Record<string, readonly string[]>> = {
   a: ['EY'],
   e: ['IY'],
@@ -80,7 +80,7 @@ const SYNONYMS: readonly (readonly [name: RegExp, test: (found: RegExpMatchArray
   ],
 ];
 
-/** The patterns that a name of the trade means; null where the search is none of them. */
+/** Returns a test for the patterns that a teachers’ name means. Null if the search is no such name. */
 export function findFamilies(typed: string): Test | null {
   for (const [name, test] of SYNONYMS) {
     const found = typed.match(name);

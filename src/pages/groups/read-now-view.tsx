@@ -18,7 +18,10 @@ interface ReadNowViewProps {
   readonly engine: EngineState;
 }
 
-/** Shows that the profile is right: how many of the commonest words the group reads, and words for what it was taught. */
+/**
+ * Shows whether the profile is right: how many of the commonest words the group reads, and words for the patterns it
+ * was taught.
+ */
 export function ReadNowView({ group, sequences, engine }: ReadNowViewProps) {
   const [day, setDay] = useState<string | null>(null);
   const [all, setAll] = useState(false);

@@ -8,20 +8,20 @@ import { teachable } from './search-patterns.ts';
 /** The words of a list that a group can read, with examples for each pattern it knows. */
 export interface ReadNow {
   readonly of: number;
-  /** Decodable, by-sight words apart. */
+  /** The number of decodable words, not counting by-sight words. */
   readonly decodes: number;
   readonly bySight: number;
-  /** Words of the list that practise the pattern and that the group reads, in the list's order. */
+  /** For each pattern, the words that practise it and that the group reads, in list order. */
   readonly wordsOf: ReadonlyMap<PatternId, readonly string[]>;
-  /** Words of the list the group cannot read yet, in the list's order. */
+  /** The words that the group cannot read yet, in list order. */
   readonly beyond: readonly string[];
 }
 
 const decodable: ReadonlySet<Standing> = new Set<Standing>(['reads', 'fresh']);
 
 /**
- * Judges the words, and the example words of the catalogue after them, for a group at its step; a step beyond the
- * sequence counts as the last. Only the words of the list are counted.
+ * Judges the words of a list, and after them the example words of the catalogue, for a group at its step. A step beyond
+ * the sequence counts as the last step. Only the words of the list are counted.
  */
 export function readNow(
   words: readonly string[],
@@ -52,7 +52,10 @@ export function readNow(
   };
 }
 
-/** The steps a group has been taught, the latest first, each with the patterns it knows of it; then what it learnt besides. */
+/**
+ * Returns the patterns that the group learnt outside its steps, then the steps it has been taught, the latest first.
+ * Each step comes with the patterns of it that the group knows.
+ */
 export function taughtBySteps(
   group: Group,
   sequence: Sequence | null,

@@ -41,7 +41,7 @@ test.each([
   expect(ids(typed)).toEqual(expect.arrayContaining(wanted));
 });
 
-// What the trade calls them, and a pattern that is none of them.
+// Searches by teachers’ names, each with a pattern that the name does not mean.
 test.each([
   ['magic e', ['a_e', 'i_e', 'o_e', 'silent-e'], 'ai'],
   ['silent e', ['a_e', 've', 'se'], 'kn'],
@@ -56,14 +56,14 @@ test.each([
   ['double consonants', ['ss', 'll', 'bb'], 'sh'],
   ['long a', ['a_e', 'ai', 'ay', 'long-a'], 'short-a'],
   ['short u', ['short-u'], 'schwa-u'],
-])('“%s” finds %j, and not %s', (typed, wanted, other) => {
+])('“%s” finds %j, and finds %s only later or not at all', (typed, wanted, other) => {
   const found = ids(typed);
   expect(found).toEqual(expect.arrayContaining(wanted));
   const first = found.indexOf(other);
   expect(first === -1 || first >= wanted.length, `${typed}: ${found.slice(0, 12).join(' ')}`).toBe(true);
 });
 
-test('the spellings taught first come first for a long vowel', () => {
+test('a search for a long vowel finds the spellings taught first at the top', () => {
   expect(ids('long a').slice(0, 3)).toEqual(expect.arrayContaining(['a_e']));
   expect(ids('long a').slice(0, 5)).toEqual(expect.arrayContaining(['a_e', 'ai', 'ay']));
 });

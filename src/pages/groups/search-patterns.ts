@@ -3,14 +3,23 @@ import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import { findFamilies } from './pattern-synonyms.ts';
 
-/** Rows of the catalogue that can be taught. `irregular` cannot: it names what no pattern covers. */
+/**
+ * The rows of the catalogue that can be taught. `irregular` is not one of them: it names everything that no pattern
+ * covers.
+ */
 export const teachable: readonly Pattern[] = catalogue.filter(({ id }) => id !== 'irregular');
 
 /**
- * Patterns for what a teacher types, best first: letters (`ai`, `a_e`, `-ing`, `un-`), a sound between strokes or as
- * dictionaries write it (`/k/`, `ā`, `long a`), what the trade calls them (`magic e`, `r blends`), a key word or example (`rain`), words of
- * the label or family (`digraph`). All of several words must fit. Of those that fit alike the commoner comes first: ss is dress before
- * tissue, u is mud before circus. An empty search gives everything, in the order of the catalogue.
+ * Returns the patterns that fit a teacher’s search, best first. A search can be:
+ * - letters (`ai`, `a_e`, `-ing`, `un-`)
+ * - a sound, between slashes or as dictionaries write it (`/k/`, `ā`, `long a`)
+ * - a teachers’ name for patterns (`magic e`, `r blends`)
+ * - a key word or an example (`rain`)
+ * - words of the label or family (`digraph`)
+ *
+ * A search of several words must fit with every word. Of patterns that fit equally well, the more common one comes
+ * first: for ss, dress before tissue; for u, mud before circus. An empty search returns all patterns in catalogue
+ * order.
  */
 export function searchPatterns(typed: string): readonly Pattern[] {
   const wanted = typed
@@ -30,7 +39,10 @@ export function searchPatterns(typed: string): readonly Pattern[] {
 /** A trade name of a pattern counts for more than letters or words of a label. */
 const NAMED = 50;
 
-/** Families whose patterns are met in most words, and those that are met in few; the others are between. */
+/**
+ * Families whose patterns occur in most words. `RARE` has the families whose patterns occur in few words. All other
+ * families are in between.
+ */
 const COMMON: ReadonlySet<string> = new Set([
   'consonant',
   'short vowel',
@@ -40,14 +52,20 @@ const COMMON: ReadonlySet<string> = new Set([
 ]);
 const RARE: ReadonlySet<string> = new Set(['other vowel', 'schwa', 'rime', 'silent letter']);
 
-/** 0 for the commonest; a second sound of letters (`ss-sh` beside `ss`, `u-w` beside `short-u`) is rarer than their first. */
+/**
+ * Returns how rare a pattern is, 0 for the most common. A second sound of the same letters (`ss-sh` beside `ss`, `u-w`
+ * beside `short-u`) counts as rarer than the first sound.
+ */
 function rareness({ id, family, letters }: Pattern): number {
   const isSecond =
     family === 'consonant' ? !letters.split(' ').includes(id) : firstOf.get(`${family} ${letters}`) !== id;
   return (COMMON.has(family) ? 0 : RARE.has(family) ? 2 : 1) + (isSecond ? 3 : 0);
 }
 
-/** The commonest sound of letters within a family: the row named by the letters alone, else the first of the catalogue. */
+/**
+ * The most common sound of each spelling within a family: the row named by the letters alone, or else the first row in
+ * the catalogue.
+ */
 const firstOf = new Map<string, string>();
 for (const { id, family, letters } of teachable) {
   const key = `${family} ${letters}`;

@@ -12,7 +12,10 @@ interface SequenceChoiceProps {
   readonly onMove: (to: { readonly step: number; readonly sequence?: string | null }) => void;
 }
 
-/** Which sequence a group follows, and how far it has been taught; the last step taught is the one taught now. */
+/**
+ * Lets the teacher choose the sequence of a group and the last step it was taught. That step counts as the one being
+ * taught now.
+ */
 export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps) {
   const sequence = findSequence(sequences, group.sequence);
   const own = Object.values(sequences.own);

@@ -30,7 +30,7 @@ interface SequenceViewProps {
   readonly engine: EngineState;
 }
 
-/** One sequence: its steps in order, each of which can be changed, and what looks odd in them. */
+/** Shows one sequence: its steps in order, each of which can be changed, and the oddities found in them. */
 export function SequenceView({ sequence, groups, sequences, engine }: SequenceViewProps) {
   const { id, name, steps } = sequence;
   const own = Object.hasOwn(sequences.own, id);
@@ -43,13 +43,14 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
     () => findOddities(sequence, engine.kind === 'ready' ? engine.engine : null),
     [sequence, engine],
   );
-  // The titles of starters say what their steps teach. A copy that is made here stays as it is shown.
+  // A starter opens in the short view, since the titles of its steps say what they teach. A copy made here keeps the
+  // view that is shown.
   const [isFull, setFull] = useState(own);
   const copying = useRef(false);
   useEffect(() => {
     copying.current = false;
   }, [id]);
-  /** While a starter is being copied, a second press would make a second copy. */
+  /** Ignores changes while a starter is being copied, since a second click would make a second copy. */
   const change = async (says: string, by: SequenceChange): Promise<void> => {
     if (copying.current) return;
     copying.current = !own;
@@ -175,14 +176,14 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
   );
 }
 
-/** Scrolls to a step, from 1, and gives it the focus. */
+/** Scrolls to a step, counted from 1, and focuses it. */
 function showStep(step: number): void {
   const row = document.querySelectorAll<HTMLElement>('.step-open')[step - 1];
   row?.scrollIntoView({ block: 'center' });
   row?.focus({ preventScroll: true });
 }
 
-/** How much looks odd, and which patterns are never taught. */
+/** Shows the number of oddities and the patterns that are never taught. */
 function Odd({ count, sequence }: { count: number; sequence: Sequence }) {
   const [shown, setShown] = useState(false);
   const missing = neverTaught(sequence);

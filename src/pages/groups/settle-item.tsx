@@ -4,7 +4,7 @@ import { PatternPicker } from './pattern-picker.tsx';
 import { TaughtLine } from './taught-line.tsx';
 
 interface SettleItemProps {
-  /** As it was understood without the teacher. */
+  /** The item as it was understood without the teacher’s choice. */
   readonly item: ImportedItem;
   readonly step: number;
   readonly choice: ItemChoice | undefined;

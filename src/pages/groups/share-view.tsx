@@ -12,7 +12,10 @@ import { SaveEverything } from '../files/save-everything.tsx';
 import { OtherBrowsers } from './other-browsers.tsx';
 import type { Profiles } from './use-profiles.ts';
 
-/** Saves groups and sequences, or everything, in a file, adds the content of a file, and copies it to other browsers. */
+/**
+ * Saves groups and sequences, or everything, to a file, adds the contents of a file, and copies the data to other
+ * browsers.
+ */
 export function ShareView({ profiles }: { profiles: Profiles }) {
   return (
     <div class="sheet">
@@ -25,7 +28,7 @@ export function ShareView({ profiles }: { profiles: Profiles }) {
 }
 
 function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
-  // The sample groups are nobody's; they go along when they are ticked.
+  // The sample groups are not the teacher’s own. They are saved only if the teacher ticks them.
   const [left, setLeft] = useState<ReadonlySet<string>>(
     () =>
       new Set(
@@ -111,7 +114,7 @@ interface TicksProps {
   readonly onTick: (key: string, kept: boolean) => void;
 }
 
-/** The things of one kind, each with a box; nothing where there are none. */
+/** Shows the things of one kind, each with a checkbox. Shows nothing if there are no things. */
 function Ticks({ legend, things, onTick }: TicksProps) {
   if (things.length === 0) return null;
   return (

@@ -20,7 +20,7 @@ interface StepEditorProps {
   readonly steps: readonly SequenceStep[];
   readonly at: number;
   readonly onEdit: EditSteps;
-  /** Opens another step, when this one gives way to it. */
+  /** Opens another step in place of this one. */
   readonly onShow: (row: number) => void;
 }
 
@@ -28,7 +28,7 @@ interface StepEditorProps {
 export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
   const edited = steps[at]!;
   const step = at + 1;
-  // The address names the sequence.
+  // The address contains the id of the sequence.
   const owner = `${location.hash} ${step}`;
   return (
     <div class="step-editor">

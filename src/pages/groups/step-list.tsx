@@ -11,17 +11,20 @@ interface StepListProps {
   readonly steps: readonly SequenceStep[];
   /** The title of the step at a place. */
   readonly titleAt: (place: number) => string;
-  /** The language of their titles, where it is known. */
+  /** The language of the titles, if known. */
   readonly lang: 'en' | undefined;
-  /** Names of the groups whose last step taught is at a place. */
+  /** Returns the names of the groups that were last taught the step at a place. */
   readonly groupsAt: (place: number) => readonly string[];
   readonly oddities: readonly Oddity[];
-  /** Whether each row says what its step teaches, or its title alone. */
+  /** Whether each row shows what its step teaches. If false, each row shows the title alone. */
   readonly isFull: boolean;
   readonly onEdit: EditSteps;
 }
 
-/** The steps in order; one at a time is open. What has the focus keeps it when its step moves. */
+/**
+ * Lists the steps in order, with one step open at a time. When a step moves, the focus stays on the same control of
+ * that step.
+ */
 export function StepList({ steps, titleAt, lang, groupsAt, oddities, isFull, onEdit }: StepListProps) {
   const [open, setOpen] = useState<number | null>(null);
   const list = useRef<HTMLOListElement>(null);
@@ -37,7 +40,7 @@ export function StepList({ steps, titleAt, lang, groupsAt, oddities, isFull, onE
   }, [steps]);
 
   const move = (from: number, to: number, on = 'open'): void => {
-    // A move that is still on its way would make this one move another step.
+    // While an earlier move is still being saved, this move would affect the wrong step.
     if (focus.current || to < 0 || to >= steps.length || to === from) return;
     focus.current = { row: to, on };
     setOpen((now) => (now === from ? to : null));

@@ -8,21 +8,21 @@ interface StepRowProps {
   readonly step: SequenceStep;
   /** As it is shown. */
   readonly title: string;
-  /** The language of its title, where it is known. */
+  /** The language of the title, if known. */
   readonly lang: 'en' | undefined;
   readonly number: number;
-  /** Names of the groups that were taught this step last. */
+  /** The names of the groups that were last taught this step. */
   readonly groups: readonly string[];
   readonly last: boolean;
   readonly open: boolean;
   readonly onToggle: () => void;
-  /** `on` is the button that was pressed. */
+  /** `on` names the button that was pressed. */
   readonly onMove: (by: -1 | 1, on: 'up' | 'down') => void;
   /** The events that its handle hears. */
   readonly drag: ReturnType<RowDrag['handleEvents']>;
 }
 
-/** One step at a glance: its title and what it teaches, with buttons to open and move it. */
+/** Shows one step in brief: its title and contents, with buttons to open and move it. */
 export function StepRow(props: StepRowProps) {
   const { step, title, lang, number, groups, last, open, onToggle, onMove, drag } = props;
   const patterns = patternNames(step.teaches);

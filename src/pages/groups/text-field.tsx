@@ -4,17 +4,20 @@ import { FoundAgain } from '../../ui/found-again.tsx';
 import { useTyped } from '../../ui/use-typed.ts';
 
 interface TextFieldProps {
-  /** Whose field it is: typed text is noted under that name and its label. */
+  /** The owner of the field. Typed text is stored under the owner and the label. */
   readonly owner: string;
   readonly label: string;
   readonly value: string;
-  /** Written large, as the head of a page. */
+  /** Shows the text in large type, as the heading of a page. */
   readonly large?: boolean;
-  /** Gives a promise where it takes a moment to keep. */
+  /** Returns a promise if saving takes a moment. */
   readonly onChange: (value: string) => unknown;
 }
 
-/** One line of text, kept when the field is left or Enter is pressed; emptied, it goes back to what it was. */
+/**
+ * A field for one line of text. The text is saved when the field loses focus or Enter is pressed. An empty field
+ * returns to its earlier value.
+ */
 export function TextField({ owner, label, value, large = false, onChange }: TextFieldProps) {
   const id = useId();
   const { typed, isFound, type, done } = useTyped(typedStore, `${owner} ${label}`);

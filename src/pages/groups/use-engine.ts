@@ -3,13 +3,13 @@ import type { Analyzer } from '../../analyze/index.ts';
 import { loadCommonWords } from '../../host/data/load-common-words.ts';
 import { loadEngine } from '../../host/data/load-engine.ts';
 
-/** The analyser and the commonest words; `failed` with the reason where they cannot be loaded. */
+/** The analyser and the most common words. `failed` has the reason if they cannot be loaded. */
 export type EngineState =
   | { readonly kind: 'loading' }
   | { readonly kind: 'failed'; readonly why: string }
   | { readonly kind: 'ready'; readonly engine: Analyzer; readonly words: readonly string[] };
 
-/** Loads both once for the page. */
+/** Loads the analyser and the word list once for the page. */
 export function useEngine(): EngineState {
   const [state, setState] = useState<EngineState>({ kind: 'loading' });
   useEffect(() => {

@@ -8,7 +8,7 @@ export interface Profiles {
   readonly sequences: Sequences;
 }
 
-/** The stored groups and sequences, kept up to date; null until both are read. */
+/** Returns the stored groups and sequences, kept up to date. Null until both have been read. */
 export function useProfiles(): Profiles | null {
   const [groups, setGroups] = useState<Groups | null>(null);
   const [sequences, setSequences] = useState<Sequences | null>(null);

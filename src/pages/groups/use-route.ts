@@ -6,17 +6,20 @@ export type Route =
   | { readonly view: 'sequence'; readonly id: string }
   | { readonly view: 'paste' | 'share' };
 
-/** The address of a view, for links. */
+/** Returns the address of a view, for links. */
 export function addressOf(route: Route): string {
   return 'id' in route ? writeAddress(route.view, route.id ?? '') : writeAddress(route.view);
 }
 
-/** The view the address names; a group when it names none. Leaves an entry in the browser's history at each change. */
+/**
+ * Returns the view that the address names, or a group if the address names none. Each change of view adds an entry to
+ * the browser’s history.
+ */
 export function useRoute(): Route {
   return useAddress(readRoute);
 }
 
-/** Shows another view. */
+/** Opens another view. */
 export function go(route: Route): void {
   location.hash = addressOf(route);
 }

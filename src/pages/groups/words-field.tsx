@@ -5,18 +5,21 @@ import { FoundAgain } from '../../ui/found-again.tsx';
 import { useTyped } from '../../ui/use-typed.ts';
 
 interface WordsFieldProps {
-  /** Whose field it is: typed text is noted under that name and its label. */
+  /** The owner of the field. Typed text is stored under the owner and the label. */
   readonly owner: string;
   readonly label: string;
   readonly hint?: ComponentChildren;
-  /** Whether they are words to read in English, not names. */
+  /** True for English words to be read, false for names. */
   readonly english?: boolean;
   readonly words: readonly string[];
-  /** Gives a promise where it takes a moment to keep. */
+  /** Returns a promise if saving takes a moment. */
   readonly onChange: (words: readonly string[]) => unknown;
 }
 
-/** A list of words as running text, kept when the field is left: anything between the words parts them. */
+/**
+ * A field for a list of words as running text, saved when the field loses focus. Anything between the words separates
+ * them.
+ */
 export function WordsField({ owner, label, hint, english = false, words, onChange }: WordsFieldProps) {
   const id = useId();
   const { typed, isFound, type, done } = useTyped(typedStore, `${owner} ${label}`);
@@ -49,7 +52,10 @@ export function WordsField({ owner, label, hint, english = false, words, onChang
   );
 }
 
-/** The words in a text, each once, in order: letters with inner apostrophes and hyphens (`don't`), capitals kept. */
+/**
+ * Returns the words of a text in order, each once. A word is a run of letters with inner apostrophes and hyphens
+ * (`don't`). Capitals are kept.
+ */
 export function splitWords(typed: string): string[] {
   const words =
     typed

@@ -78,7 +78,10 @@ const TROUBLE = [
   'help.troubleStuck',
 ] as const satisfies readonly TextId[];
 
-/** One page of help: the marks, the settings, the card, the keys, what cannot be read, what to do when something is wrong, the terms. */
+/**
+ * The help page: the marks, the settings, the card, the keys, the content that cannot be read, what to do when
+ * something goes wrong, and the terms.
+ */
 export function HelpPage() {
   return (
     <div class="page help-page">
@@ -147,7 +150,7 @@ interface LinesProps {
   readonly lines: typeof SETTINGS | typeof CANNOT;
 }
 
-/** A part of the page that is a list of sentences. */
+/** A section of the page that is a list of sentences. */
 function Lines({ id, title, lines }: LinesProps) {
   return (
     <section aria-labelledby={id}>
@@ -161,7 +164,7 @@ function Lines({ id, title, lines }: LinesProps) {
   );
 }
 
-/** The keys as the browser has them now. */
+/** Shows the keyboard shortcuts as they are set in the browser now. */
 function Keys() {
   const loaded = useLoaded(loadShortcuts);
   const shortcuts = loaded instanceof LoadFault ? null : loaded;
@@ -191,7 +194,7 @@ function Keys() {
   );
 }
 
-/** Copies the version and the browser, for whoever reports a fault. */
+/** Copies the version and the browser, for a fault report. */
 function CopyDetails() {
   const details = listDetails([]).trim();
   const { copied, copy } = useCopied(details);

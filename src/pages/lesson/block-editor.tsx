@@ -6,11 +6,14 @@ import { KeptField } from './kept-field.tsx';
 interface BlockEditorProps {
   readonly block: LessonBlock;
   readonly reads: (text: string) => boolean;
-  /** Null takes the whole piece out. */
+  /** Null removes the whole piece. */
   readonly onChange: (block: LessonBlock | null) => void;
 }
 
-/** A piece of the lesson with every text in a field of its own. What pupils see and cannot read yet is said, not forbidden. */
+/**
+ * Shows a piece of the lesson with a field for each text. Text that pupils see and cannot read yet is reported but
+ * allowed.
+ */
 export function BlockEditor({ block, reads, onChange }: BlockEditorProps) {
   const { title, layout, columns, rows, note } = block;
   const setRows = (changed: LessonBlock['rows']): void => onChange({ ...block, rows: changed });

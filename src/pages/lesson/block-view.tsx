@@ -1,7 +1,7 @@
 import type { LessonBlock } from '../../lesson/index.ts';
 import { hasCells, isWide, languageOf } from './out/printed-part.ts';
 
-/** A piece of the lesson as the teacher's key has it; what pupils are to write is on a line. */
+/** Shows a piece of the lesson as it is on the teacher’s key. Text that pupils are to write is shown on a line. */
 export function BlockView({ block }: { block: LessonBlock }) {
   const { title, layout, rows, note } = block;
   const shows = block.columns[0]!.shows;

@@ -1,17 +1,20 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 
-/** Typed text is kept so long after its first key, in milliseconds: a crash costs no more than a second of it. */
+/** Milliseconds from the first key press until typed text is saved. A crash loses less than a second of typing. */
 const OFTEN = 700;
 
 interface KeptFieldProps {
   readonly label: string;
   readonly value: string;
-  /** More than one line may be written. */
+  /** True if the field may have more than one line. */
   readonly long?: boolean;
   readonly onKeep: (text: string) => void;
 }
 
-/** A field whose text is kept when it is left, and also while somebody types; meanwhile it shows the typed text, not the kept one. */
+/**
+ * A field whose text is saved during typing and when the field loses focus. During typing the field shows the typed
+ * text, not the saved text.
+ */
 export function KeptField({ label, value, long = false, onKeep }: KeptFieldProps) {
   const [typed, setTyped] = useState<string | null>(null);
   const waiting = useRef<{ text: string; timer: ReturnType<typeof setTimeout> } | null>(null);

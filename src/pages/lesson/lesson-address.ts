@@ -1,11 +1,11 @@
 import { useAddress, writeAddress } from '../../ui/address.ts';
 
-/** Shows a group's lesson, around a passage or none. */
+/** Opens the lesson of a group, for a passage or without one (null). */
 export function openLesson(group: string, passage: string | null): void {
   location.hash = writeAddress(group, ...(passage === null ? [] : [passage]));
 }
 
-/** Whose lesson the address names: a group's id, perhaps none, and a passage's. */
+/** Returns the ids in the address: the group, which may be empty, and the passage, or null. */
 export function useLessonAddress(): { readonly group: string; readonly passage: string | null } {
   return useAddress(readLesson);
 }

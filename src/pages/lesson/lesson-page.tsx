@@ -12,7 +12,7 @@ import { say } from '../../wording/say.ts';
 import { LessonView } from './lesson-view.tsx';
 import { loadTools, useStored } from './use-lesson.ts';
 
-/** The page on which a day's lesson is put together for a group, around a passage or without one. */
+/** The page for planning a group’s lesson of the day, with or without a passage. */
 export function LessonPage() {
   const stored = useStored();
   const tools = useLoaded(loadTools);

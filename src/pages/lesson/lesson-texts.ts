@@ -2,7 +2,7 @@ import type { TextId } from '../../wording/say.ts';
 
 type LabelId = Extract<TextId, `lessonLabels.${string}`>;
 
-/** The labels of `src/lesson`, which is pure and speaks English, by what they say there. */
+/** Maps the English labels of `src/lesson` to text ids. `src/lesson` is pure and has its labels in English only. */
 export const lessonTexts: ReadonlyMap<string, LabelId> = new Map<string, LabelId>([
   ['Letter-sound review', 'lessonLabels.lettersAndSounds'],
   ['Building words', 'lessonLabels.buildingWords'],

@@ -47,7 +47,7 @@ function sheetOf(made: ReturnType<typeof makeSheet>, { day, focus, judge }: Less
   };
 }
 
-/** One lesson: what it is for, and its parts. */
+/** Shows one lesson: its settings and its parts. */
 export function LessonView({ stored, tools, groupId, passage }: LessonViewProps) {
   const kept = usePlan({ group: groupId, passage: passage?.id ?? null });
   const input = useLessonInput(tools, stored, groupId, passage);
@@ -156,7 +156,7 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
       </div>
       {kept && input ? (
         made
-          // A part nobody put on the sheet is in the list above alone.
+          // An extra part that nobody has put on the sheet is shown only in the list above.
           .filter(
             ({ maker, part }) => !part.plan.out || !maker.extra || Object.hasOwn(kept.plan.parts, maker.id),
           )

@@ -129,7 +129,7 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
   );
 }
 
-/** `Words in a chain: 4 of 6`, for each number that was chosen and could not be reached. */
+/** Returns messages such as `Words in a chain: 4 of 6`, one for each chosen number that could not be reached. */
 function fewerThanAsked({ made = {}, plan }: PlannedPart, choices: readonly PartChoice[]): string[] {
   return choices.flatMap(({ id, label, usual }) => {
     const asked = Number(plan.chosen[id] ?? usual);

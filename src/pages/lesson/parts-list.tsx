@@ -7,11 +7,14 @@ import { sayLabel } from './say-label.ts';
 interface PartsListProps {
   readonly parts: readonly { readonly maker: PartMaker; readonly part: PlannedPart }[];
   readonly onChange: (maker: PartMaker, change: Partial<PartPlan>) => void;
-  /** Moves a part by so many places. */
+  /** Moves a part by a number of places. */
   readonly onMove: (id: string, by: number) => void;
 }
 
-/** All parts a lesson may have, in its order: each on or off, moved by dragging, by buttons, or by Alt and an arrow key. */
+/**
+ * Lists all parts that a lesson can have, in lesson order. Each part can be turned on or off, and moved by dragging, by
+ * buttons or by Alt and an arrow key.
+ */
 export function PartsList({ parts, onChange, onMove }: PartsListProps) {
   const [says, setSays] = useState('');
   const list = useRef<HTMLOListElement>(null);

@@ -10,11 +10,14 @@ import { sayLabel } from './say-label.ts';
 
 interface PresetsBarProps {
   readonly onUse: (preset: LessonPreset) => void;
-  /** The parts on the sheet now, under a name. */
+  /** Makes a named preset of the parts that are on the sheet now. */
   readonly presetNow: (name: string) => LessonPreset;
 }
 
-/** Lessons made up beforehand: one of ours, and the teacher's own, which are saved and deleted here. */
+/**
+ * Lets the teacher choose a lesson preset, either one that comes with Wordreach or one of the teacher’s own. The
+ * teacher’s own presets are saved and deleted here.
+ */
 export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
   const own = useWatched(loadPresets, watchPresets);
   const [chosen, setChosen] = useState('');
@@ -80,7 +83,7 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
             placeholder={say('lesson.presetName')}
             value={name}
             ref={(input) => {
-              // Not where it was found again.
+              // A name restored from an earlier visit does not take the focus.
               if (isAsked) input?.focus();
             }}
             onInput={({ currentTarget }) => type(currentTarget.value)}

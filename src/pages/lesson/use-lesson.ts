@@ -41,12 +41,15 @@ export interface LessonTools {
   readonly knownTo: ReturnType<typeof createKnownWords>;
 }
 
-// A lesson without a passage needs no database.
+// A lesson without a passage works without the database.
 const loadFound = (): Promise<readonly Passage[]> => loadPassages().catch(() => []);
 const watchFound = (onChange: (passages: readonly Passage[]) => void, signal: AbortSignal): void =>
   watchPassages(() => void loadFound().then(onChange), signal);
 
-/** Groups, sequences and passages. Lessons of deleted groups and passages are forgotten once all is read. */
+/**
+ * Returns the groups, sequences and passages, or null until they have been read. Then deletes the lessons of deleted
+ * groups and passages.
+ */
 export function useStored(): LessonShelf | null {
   const groups = useWatched(loadGroups, watchGroups);
   const sequences = useWatched(loadSequences, watchSequences);
@@ -64,7 +67,10 @@ export function useStored(): LessonShelf | null {
   return groups && sequences && passages && { groups, sequences, passages };
 }
 
-/** The analyser and the words; loaded once, so that each word is taken apart once. Rejects when the package cannot be read. */
+/**
+ * Loads the analyser and the words once, so that each word is analysed only once. Rejects if the package cannot be
+ * read.
+ */
 export const loadTools = loadOnce<LessonTools>(async () => {
   const [loaded, bank] = await Promise.all([loadEngine(), loadWordBank()]);
   const engine = rememberAnalyses(loaded);
@@ -86,7 +92,7 @@ export function useLessonInput(
     const sequence = findSequence(sequences, given.sequence);
     const version = passage && versionFor(passage, groupId);
     const storyWords = version?.storyWords.map(({ word }) => word) ?? [];
-    // A story word is taught as a whole for this passage, so it is for the lesson around it.
+    // A story word is taught as a whole word for this passage, and so also for its lesson.
     const group = withinSequence(given, sequence);
     const judge = judgeWithStoryWords(createJudge(engine, compileGroup(group, sequence)), storyWords);
     const known = knownTo(judge);
@@ -105,7 +111,10 @@ export function useLessonInput(
   return useMemo(() => (input && earlier ? { ...input, earlier } : null), [input, earlier]);
 }
 
-/** The words of the group's sheets when the page was opened; null until they are read, none where they cannot be. */
+/**
+ * Returns the earlier sheets of the group, as they were when the page was opened. Null until the sheets have been read,
+ * empty if they cannot be read.
+ */
 function useSheets(group: string): readonly EarlierSheet[] | null {
   const [sheets, setSheets] = useState<readonly EarlierSheet[] | null>(null);
   useEffect(() => {

@@ -2,11 +2,11 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { keepLesson, type LessonName, loadLesson } from '../../host/store/lessons-store.ts';
 import { type LessonPlan, startPlan } from '../../lesson/index.ts';
 
-/** The plan of a lesson, and its changes on this page. */
+/** The plan of a lesson, with its change and undo functions. */
 export interface KeptPlan {
   readonly plan: LessonPlan;
   change(change: (plan: LessonPlan) => LessonPlan): void;
-  /** Takes back the last change; null when there is none. */
+  /** Undoes the last change. Null if there is no change to undo. */
   readonly undo: (() => void) | null;
 }
 
@@ -16,7 +16,7 @@ export function usePlan({ group, passage }: LessonName): KeptPlan | null {
   const last = useRef<readonly LessonPlan[] | null>(null);
   useEffect(() => {
     let current = true;
-    // A lesson that cannot be read is not begun anew: its next change would take the place of the kept one.
+    // If a lesson cannot be read, no new plan is started, since its first change would overwrite the saved lesson.
     void loadLesson({ group, passage }).then((kept) => {
       if (!current) return;
       last.current = [kept ?? startPlan(anyNumber())];
@@ -41,7 +41,7 @@ export function usePlan({ group, passage }: LessonName): KeptPlan | null {
 
 const DEPTH = 100;
 
-/** The number of a new sheet, short enough to be written down. */
+/** Returns a number for a new sheet, short enough to be written down. */
 export function anyNumber(): number {
   return 1 + Math.floor(Math.random() * 9999);
 }

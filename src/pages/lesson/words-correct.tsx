@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { type LessonBlock, wordsCorrectAMinute } from '../../lesson/index.ts';
 import { say } from '../../wording/say.ts';
 
-/** Works out words correct a minute of one reading; nothing of it is kept. */
+/** Calculates the words read correctly per minute for one reading. Nothing is saved. */
 export function WordsCorrect({ blocks }: { blocks: readonly LessonBlock[] }) {
   const counts =
     blocks.find(({ layout }) => layout === 'passage')?.rows.map(([, count]) => Number(count)) ?? [];

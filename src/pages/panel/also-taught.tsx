@@ -7,7 +7,7 @@ interface AlsoTaughtProps {
   readonly onTaught: (id: string, isTaught: boolean) => void;
 }
 
-/** Patterns ticked as taught out of order, which can be taken back. */
+/** Lists the patterns ticked as taught out of order. Each tick can be removed again. */
 export function AlsoTaught({ ids, onTaught }: AlsoTaughtProps) {
   const { rows, isGone, hold, leaving } = useHeldRows(ids, (id) => id);
   if (rows.length === 0) return null;

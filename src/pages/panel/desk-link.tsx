@@ -1,6 +1,9 @@
 import { say } from '../../wording/say.ts';
 
-/** Leads to the desk, where any text can be pasted or opened; with the text of a shaded tab, if one is given. */
+/**
+ * Links to the desk, where any text can be pasted or opened. With `tab`, the desk opens with the text of that shaded
+ * tab.
+ */
 export function DeskLink({ tab }: { tab?: number }) {
   return (
     <a

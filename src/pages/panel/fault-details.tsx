@@ -8,7 +8,7 @@ interface FaultDetailsProps {
   readonly onRetry: () => void;
 }
 
-/** A fault in a sentence, with a way to try again and to copy what a person who mends it needs. */
+/** Reports a fault in one sentence, with buttons to try again and to copy the details needed to fix the fault. */
 export function FaultDetails({ says, details, onRetry }: FaultDetailsProps) {
   const { copied, copy } = useCopied(details);
   return (

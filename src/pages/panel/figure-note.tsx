@@ -2,7 +2,7 @@ import type { PageWords, UnreadFrame } from '../../contract/page-contract.ts';
 import { say, sayWith, spokenLanguage } from '../../wording/say.ts';
 import type { LimitName } from './figure-limits.ts';
 
-/** The line above the figure: what the figure is of, and what to do about the rest. */
+/** The line above the figure. It says what the figure covers and what to do about the rest. */
 export function FigureNote({ limit, page }: { limit: LimitName; page: PageWords }) {
   return (
     <p class="quiet" role="status">
@@ -37,7 +37,7 @@ function FrameNote({ frames, isFull }: { frames: readonly UnreadFrame[]; isFull:
   return <>{sayWith(WHYS[why], { frames: links })}</>;
 }
 
-/** A language as the reader calls it; its code where that is none a browser knows. */
+/** Returns the name of a language in the reader’s language, or its code if the browser does not know the code. */
 function nameLanguage(code: string): string {
   try {
     return new Intl.DisplayNames(spokenLanguage(), { type: 'language' }).of(code) ?? code;

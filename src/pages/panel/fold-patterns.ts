@@ -1,12 +1,12 @@
 import { NEXT_STEPS } from '../../analyze/index.ts';
 import type { Gap, PatternId } from '../../analyze/types.ts';
 
-/** A missing pattern, with the step of the group's sequence that teaches it; null where none does. */
+/** A missing pattern with the step of the group’s sequence that teaches it, or null if no step does. */
 export interface PlacedGap extends Gap {
   readonly at: number | null;
 }
 
-/** Missing patterns by when they are taught: within the next steps, later, and not in the sequence. */
+/** Missing patterns by when they are taught: in the next steps, later, or never in the sequence. */
 export interface FoldedPatterns {
   readonly next: readonly PlacedGap[];
   readonly later: readonly PlacedGap[];
@@ -14,8 +14,9 @@ export interface FoldedPatterns {
 }
 
 /**
- * Sorts missing patterns by the step that teaches them, first the next to be taught; of one step, and outside of the sequence,
- * those that open most words first, as they come. A pattern of a step that is behind the group is among the next: it is not secure.
+ * Sorts missing patterns by the step that teaches them, next step first. Patterns of the same step, and patterns
+ * outside the sequence, keep their order: those that make the most words readable come first. A pattern of a step that
+ * the group has passed is among the next patterns, since the pattern is not secure.
  */
 export function foldPatterns(
   gaps: readonly Gap[],

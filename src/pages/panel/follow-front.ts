@@ -6,9 +6,9 @@ import { say } from '../../wording/say.ts';
 
 export type PageState =
   | { readonly kind: 'loading' }
-  /** `isPdf` for a PDF that can be opened as a file all the same. */
+  /** `isPdf` marks a PDF that can still be opened as a file. */
   | { readonly kind: 'closed'; readonly why: string; readonly isPdf?: boolean }
-  /** `allowed` when the button was pressed here before, so that the panel may shade it too. */
+  /** `allowed` is true if the button was pressed on this page before, so that the panel may shade the page too. */
   | { readonly kind: 'unshaded'; readonly allowed: boolean }
   /** The fault in a sentence, and the details for a person who mends it. */
   | { readonly kind: 'failed'; readonly why: string; readonly details: string }
@@ -17,13 +17,14 @@ export type PageState =
 type Tab = { readonly id: number; readonly url: string | undefined } | null;
 
 /**
- * Follows the page in front: each call of what this gives looks at it anew, and `onState` is told what it is, more than once where
- * frames answer later than the page itself. A page that does not answer keeps nobody from another tab. Until aborted.
+ * Follows the page in front until aborted. Returns a function that reads the page again. `onState` receives the state
+ * of the page, more than once if frames answer later than the page itself. A page that does not answer does not block
+ * other tabs.
  */
 export function followFront(onState: (state: PageState) => void, signal: AbortSignal): () => void {
   let round: { readonly tab: number | null; again: boolean } | null = null;
   let asked = 0;
-  /** The page whose figures are shown: while it is looked at anew they stay, until all of its frames have answered. */
+  /** The tab whose figures are shown. While its page is read again, the figures stay until all frames have answered. */
   let shown: number | null = null;
 
   async function look(): Promise<void> {
@@ -65,7 +66,7 @@ async function* readPage(tab: Tab, wholeOnly: boolean): AsyncGenerator<PageState
     let last: PageWords | null = null;
     for await (last of followWords(tab.id)) if (!wholeOnly && !isEmpty(last)) yield await toShaded(last);
     if (!last || isEmpty(last)) {
-      // A PDF has no text for the content script. Seldom needed.
+      // A PDF has no text for the content script. The module is imported only here, since it is seldom needed.
       const { readPdfInFront } = await import('./pdf-in-front.ts');
       const pdf = await readPdfInFront(tab.id);
       if (pdf && 'why' in pdf) return yield { kind: 'closed', why: pdf.why, isPdf: true };

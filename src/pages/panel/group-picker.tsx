@@ -15,11 +15,14 @@ import { stepTitle } from '../../ui/step-title.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { say } from '../../wording/say.ts';
 
-/** The settings are folded away at first. */
+/** The options are loaded separately, since they are collapsed at first. */
 const loadOptions = () =>
   import('../../ui/group-options.tsx').then(({ GroupOptionsView }) => GroupOptionsView);
 
-/** The group and its step in one line, which opens to choose the group, try other steps, and set how words are decoded. */
+/**
+ * Shows the group and its step in one line. The line opens to choose the group, try other steps and set how words are
+ * decoded.
+ */
 export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: Sequences }) {
   const OptionsView = useLoaded(loadOptions);
   const group = chosenGroup(groups);
@@ -100,13 +103,16 @@ async function setOptions(
 }
 
 interface StepSliderProps {
-  /** The step that is shown, and the group's own. */
+  /** The step that is shown. `own` is the group’s own step. */
   readonly step: number;
   readonly own: number;
   readonly sequence: Sequence;
 }
 
-/** Moves freely while dragged; the page is shown at the step where it is let go. The group stays where it is. */
+/**
+ * A slider that moves freely while it is dragged. The page is shown at the step where the slider is released. The group
+ * keeps its step.
+ */
 function StepSlider({ step, own, sequence }: StepSliderProps) {
   const { steps } = sequence;
   const [dragged, setDragged] = useState<number | null>(null);

@@ -10,7 +10,7 @@ import {
 } from '../../host/store/look.ts';
 import { say } from '../../wording/say.ts';
 
-/** Whether words are shaded, or only underlined, and whether the page may see that. */
+/** Lets the reader choose whether words are shaded or only underlined, and whether the page can see the marks. */
 export function LookChoice() {
   const [look, setLook] = useState<Look | null>(null);
   const [isPrivate, setPrivate] = useState<boolean | null>(null);

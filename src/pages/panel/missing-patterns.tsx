@@ -8,7 +8,7 @@ interface MissingPatternsProps {
   readonly gaps: readonly Gap[];
   readonly links: WordLinks;
   readonly onTaught: (pattern: PatternId, isTaught: boolean) => void;
-  /** The step that teaches a pattern to the group; null where none does. */
+  /** Returns the step that teaches a pattern to the group, or null if no step does. */
   readonly stepOf: (pattern: PatternId) => number | null;
   readonly step: number;
 }
@@ -18,7 +18,7 @@ export function MissingPatterns({ gaps, links, onTaught, stepOf, step }: Missing
   const { next, later, never } = foldPatterns(gaps, stepOf, step);
   const inSequence = next.length + later.length > 0;
   const rows = { links, onTaught };
-  // Rows are there even where they are none: those just ticked stay for a while.
+  // The rows are rendered even if there are no gaps, since rows that were just ticked stay for a while.
   return (
     <section class="missing" aria-labelledby="gaps-title">
       <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>

@@ -19,10 +19,10 @@ import type { PageState } from './follow-front.ts';
 import { TrialNote } from './trial-note.tsx';
 import { usePage } from './use-page.ts';
 
-/** On its way while the page is asked for its words and the background for the report. */
+/** Loads the view of a shaded page while the page is asked for its words and the background for the report. */
 const loadShadedPage = () => import('./shaded-page.tsx').then(({ ShadedPage }) => ShadedPage);
 
-/** The side panel: the group, the reach of the page in front, and the missing patterns. */
+/** The side panel: the group, the figures of the page in front, and the missing patterns. */
 export function Panel() {
   const groups = useGroups();
   const sequences = useSequences();
@@ -42,7 +42,7 @@ export function Panel() {
   );
 }
 
-/** A step is tried as long as the panel is open. */
+/** Keeps the trial of a step alive as long as the panel is open. */
 function useTrialHeld(isTrying: boolean): void {
   useEffect(() => {
     if (!isTrying) return;
@@ -58,7 +58,7 @@ interface PageViewProps {
   readonly retry: () => void;
   readonly groups: Groups | null;
   readonly sequences: Sequences | null;
-  /** The group's line. */
+  /** The line of the group. */
   readonly children: ComponentChildren;
 }
 
@@ -94,11 +94,11 @@ function PageView({ state, shade, retry, groups, sequences, children }: PageView
 }
 
 interface PageNoteProps extends Pick<PageViewProps, 'state' | 'shade' | 'retry'> {
-  /** Why the view of a shaded page could not be loaded, if so. */
+  /** The reason why the view of a shaded page could not be loaded, if any. */
   readonly fault: unknown;
 }
 
-/** Why there are no figures of the page in front, and what to do. */
+/** Says why there are no figures for the page in front, and what to do. */
 function PageNote({ state, shade, retry, fault }: PageNoteProps) {
   switch (state.kind) {
     case 'loading':
@@ -140,12 +140,12 @@ function Reading() {
   );
 }
 
-/** The stored groups, kept up to date; null until they are read. */
+/** Returns the stored groups, kept up to date. Null until the groups have been read. */
 function useGroups(): Groups | null {
   return useWatched(loadGroups, watchGroups);
 }
 
-/** The stored sequences, kept up to date; null until they are read. */
+/** Returns the stored sequences, kept up to date. Null until the sequences have been read. */
 function useSequences(): Sequences | null {
   return useWatched(loadSequences, watchSequences);
 }

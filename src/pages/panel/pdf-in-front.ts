@@ -6,10 +6,13 @@ import { say } from '../../wording/say.ts';
 
 type Found = PageWords | { readonly why: string };
 
-/** The last one that was read: each change of the group asks for its words again. */
+/** The last PDF that was read. It is kept because each change of the group asks for its words again. */
 let last: { readonly of: string; readonly found: Promise<Found> } | null = null;
 
-/** The words of the PDF that a tab shows, or why they cannot be read; null where it shows none, or nobody may look. */
+/**
+ * Returns the words of the PDF that a tab shows, or the reason why the PDF cannot be read. Null if the tab shows no PDF
+ * or access is not allowed.
+ */
 export async function readPdfInFront(tab: number): Promise<Found | null> {
   const pdf = await findPdfTab(tab);
   if (!pdf) return null;

@@ -1,6 +1,6 @@
 import { say } from '../../wording/say.ts';
 
-/** Leads to the page that shows a PDF: the one of a tab, or one that is chosen there. */
+/** Links to the page that shows a PDF: either the PDF of a tab, or a PDF that is chosen there. */
 export function PdfLink({ tab }: { tab?: number }) {
   return (
     <a

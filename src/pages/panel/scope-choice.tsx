@@ -10,7 +10,7 @@ const SCOPES = [
   ['selection', 'panel.selection'],
 ] as const satisfies readonly (readonly [scope: ScopeKind, text: TextId])[];
 
-/** Which text of the page is checked, to be changed at once. */
+/** Lets the reader choose which text of the page is checked. The choice takes effect at once. */
 export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
   const [noStory, setNoStory] = useState(false);
   const choose = async (scope: ScopeKind): Promise<void> => {

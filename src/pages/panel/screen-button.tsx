@@ -2,7 +2,10 @@ import { useState } from 'preact/hooks';
 import { askBackground } from '../../host/page-talk/client.ts';
 import { say } from '../../wording/say.ts';
 
-/** Has what a page draws read as a picture, again after each scrolling: a page of our own has the text, and gets the new lines. */
+/**
+ * Reads the text that a page draws from a picture of it. The button can be pressed again after each scroll. The text
+ * goes to a page of our own, which also receives the new lines.
+ */
 export function ScreenButton({ tab }: { tab: number }) {
   const [isWorking, setIsWorking] = useState(false);
   const [told, setTold] = useState('');

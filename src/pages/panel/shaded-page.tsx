@@ -40,13 +40,13 @@ import { ShelfButton } from './shelf-button.tsx';
 import { TrialNote } from './trial-note.tsx';
 import { WordLine } from './word-line.tsx';
 
-/** Few pages are drawn. */
+/** Loaded on demand, because few pages contain drawn text. */
 const loadScreenButton = () => import('./screen-button.tsx').then(({ ScreenButton }) => ScreenButton);
 
-/** The list of the word whose card the page shows. */
+/** The list name of the word whose card is open on the page. */
 const IN_VIEW = 'in view';
 
-/** A word taken apart is not needed before the figures are there. */
+/** Loaded on demand, because the figures are shown before any word card. */
 const loadWordCard = () => import('./word-card.tsx').then(({ WordCard }) => WordCard);
 
 interface ShadedPageProps {
@@ -55,7 +55,7 @@ interface ShadedPageProps {
   readonly report: PageReport;
   readonly groups: Groups | null;
   readonly sequences: Sequences | null;
-  /** The group's line. */
+  /** The line that shows the group. */
   readonly children: ComponentChildren;
 }
 
@@ -72,7 +72,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
   const inView = useWordInView(tab);
   const viewed = useSwaps(tab, inView?.word ?? null, inView?.place, report);
   const found = useSwaps(tab, isHard && opened.list !== IN_VIEW ? opened.word : null, undefined, report);
-  // The open word becomes the one whose card the page shows.
+  // Opens the word whose card the page shows, if a word is open in the panel.
   useEffect(() => {
     if (inView) setOpened((now) => now && { list: IN_VIEW, word: inView.word });
   }, [inView]);
@@ -200,7 +200,7 @@ function showFromTop(part: Element | null): void {
   part?.scrollIntoView();
 }
 
-/** Which text of the page is checked; of a PDF in a tab it is all. */
+/** Shows which text of the page is checked. A PDF in a browser tab is checked whole, so there is no choice. */
 function PageHead({ tab, page }: Pick<ShadedPageProps, 'tab' | 'page'>) {
   return (
     <>
@@ -210,7 +210,7 @@ function PageHead({ tab, page }: Pick<ShadedPageProps, 'tab' | 'page'>) {
   );
 }
 
-/** Words that a fault of ours kept from being judged or marked; nothing as a rule. */
+/** Lists the words that could not be judged or marked because of an error in the extension. Usually renders nothing. */
 function PageFaults({ tab, page, report }: Pick<ShadedPageProps, 'tab' | 'page' | 'report'>) {
   const { faults } = report;
   if (faults.length === 0 && page.fault === null) return null;
@@ -241,7 +241,7 @@ function EmptyNote({
   );
 }
 
-/** The way to read drawn text. */
+/** The button that reads drawn text. */
 function DrawnPart({ tab }: { tab: number }) {
   const ScreenButton = useLoaded(loadScreenButton);
   if (ScreenButton === null || ScreenButton instanceof LoadFault) return null;
@@ -259,7 +259,7 @@ function describeInShort({ analysis, verdict }: WordExplanation): string {
   return needed ? `${short} ${say('panel.neededInShort', { patterns: needed })}` : short;
 }
 
-/** Leads to the report on a shaded tab: its climb, and everything else there is to say of it. */
+/** Links to the report on a shaded tab, which has its climb and all other details. */
 function ReportLink({ tab }: { tab: number }) {
   return (
     <a class="tool" href={`/report.html#tab/${tab}`} target="_blank" rel="noopener">
@@ -268,7 +268,10 @@ function ReportLink({ tab }: { tab: number }) {
   );
 }
 
-/** Everything known of one word, asked for anew when `version` changes (the group did); null until it is there. */
+/**
+ * Returns the explanation of one word, or null until it is loaded. Asks again when `version` changes, that is, when the
+ * group has changed.
+ */
 function useExplanation(word: WordKey | null, version: unknown): WordExplanation | null {
   const [found, setFound] = useState<WordExplanation | null>(null);
   useEffect(() => {
@@ -285,7 +288,7 @@ function useExplanation(word: WordKey | null, version: unknown): WordExplanation
   return found?.analysis.word.toLowerCase() === word?.toLowerCase() ? found : null;
 }
 
-/** The word whose card the page opened last; null before the first. */
+/** Returns the word whose card was opened last on the page, or null if none was opened yet. */
 function useWordInView(tab: number): WordInView | null {
   const [word, setWord] = useState<WordInView | null>(null);
   useEffect(() => {
@@ -296,7 +299,10 @@ function useWordInView(tab: number): WordInView | null {
   return word;
 }
 
-/** Words that may stand for a word in the sentence given, or else at its first place in the page; null until they are found. */
+/**
+ * Returns words that can replace a word in the given sentence, or else at its first place in the page. Returns null
+ * until the words are found.
+ */
 function useSwaps(tab: number, word: WordKey | null, place: WordInSentence | undefined, version: unknown) {
   const [swaps, setSwaps] = useState<readonly WordSwap[] | null>(null);
   useEffect(() => {

@@ -8,8 +8,8 @@ type State =
   | { readonly kind: 'failed'; readonly why: string };
 
 /**
- * Puts the words of the page on the shelf; its text too, if the teacher ticks that. `version` changes when another text of
- * the page is checked.
+ * Puts the words of the page on the shelf, and also its text if the teacher ticks that option. `version` changes when
+ * another text of the page is checked.
  */
 export function ShelfButton({ tab, version }: { tab: number; version: unknown }) {
   const [keepsText, setKeepsText] = useState(false);
@@ -17,7 +17,7 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
   useEffect(() => setState({ kind: 'asked' }), [version]);
   const putOn = async (): Promise<void> => {
     setState({ kind: 'working' });
-    // Loaded when it is wanted, because the panel opens at every click on the button and this is seldom asked for.
+    // Loaded on demand, because the panel opens at every click on the button and this function is seldom used.
     const { putTab } = await import('../shelf/put-tab.ts');
     const put = await putTab(tab, keepsText);
     if ('why' in put) setState({ kind: 'failed', why: put.why });

@@ -3,14 +3,14 @@ import { say } from '../../wording/say.ts';
 
 interface SwapsProps {
   readonly swaps: readonly WordSwap[];
-  /** The word they may stand for. */
+  /** The word that the swaps replace. */
   readonly word: string;
   readonly tab: number;
-  /** Without the words before them, which a screen reader says all the same. */
+  /** Hides the introductory words on screen. A screen reader still says them. */
   readonly isShort?: boolean;
 }
 
-/** Replacement words, each of which is put into the text at the desk. */
+/** Shows replacement words. Each word links to the desk, which puts it into the text. */
 export function Swaps({ swaps, word, tab, isShort = false }: SwapsProps) {
   if (swaps.length === 0) return isShort ? null : <span class="quiet">{say('panel.noSwap')}</span>;
   return (

@@ -3,7 +3,10 @@ import { moveGroup, today } from '../../host/store/move-group.ts';
 import { noteEdit } from '../../ui/edit-log.ts';
 import { say } from '../../wording/say.ts';
 
-/** Says that the page is shown at another step than the group's; moves the group there, or goes back. Nothing as a rule. */
+/**
+ * Says that the page is shown at a step other than the group's, and offers to move the group there or to go back.
+ * Usually renders nothing.
+ */
 export function TrialNote({ groups }: { groups: Groups }) {
   if (!groups.trial) return null;
   const { name, step: at } = chosenGroup(groups);
@@ -23,7 +26,7 @@ export function TrialNote({ groups }: { groups: Groups }) {
   );
 }
 
-/** Moves a group to the step that was tried; it can be taken back, with the day it is noted under. */
+/** Moves a group to the step that was tried. The undo also restores the day of the step in the group's history. */
 async function move(id: string, step: number): Promise<void> {
   let name = '';
   let back: (all: Groups) => Groups = (all) => all;

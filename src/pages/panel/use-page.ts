@@ -3,7 +3,7 @@ import { findTab, shadePage, watchPageNews, watchTabs } from '../../host/page-ta
 import { watchGroups } from '../../host/store/groups-store.ts';
 import { followFront, type PageState } from './follow-front.ts';
 
-/** The words and figures of the page in front; asked again when the page, the tab or the group changes. */
+/** Returns the words and figures of the page in front. Asks again when the page, the tab or the group changes. */
 export function usePage(): { state: PageState; shade: () => void; retry: () => void } {
   const [state, setState] = useState<PageState>({ kind: 'loading' });
   const [look, setLook] = useState<() => void>(() => () => undefined);

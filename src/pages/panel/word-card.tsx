@@ -12,7 +12,7 @@ import { Swaps } from './swaps.tsx';
 
 interface WordCardProps {
   readonly explanation: WordExplanation;
-  /** Words that say the same and can be read; null while they are looked for, or when none are wanted. */
+  /** Decodable words with the same meaning; null while the search runs, or when no swaps are wanted. */
   readonly swaps: readonly WordSwap[] | null;
   readonly tab: number;
   /** How the word counts for the group. */
@@ -22,7 +22,10 @@ interface WordCardProps {
   readonly onClose: () => void;
 }
 
-/** One word taken apart: its spellings with their sounds, base and endings, syllables, and the missing patterns. */
+/**
+ * Shows the analysis of one word: its spellings with their sounds, base and endings, syllables, and the missing
+ * patterns.
+ */
 export function WordCard({ explanation, swaps, tab, counts, onCounts, onNext, onClose }: WordCardProps) {
   const { analysis, verdict } = explanation;
   const { word, readings } = analysis;

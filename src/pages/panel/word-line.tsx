@@ -7,14 +7,17 @@ import { Swaps } from './swaps.tsx';
 
 interface WordLineProps {
   readonly word: WordKey;
-  /** Null while they are looked for. */
+  /** Null while the search for swaps runs. */
   readonly swaps: readonly WordSwap[] | null;
   readonly tab: number;
   readonly isOpen: boolean;
   readonly onToggle: () => void;
 }
 
-/** The word whose card the page shows, with its replacement words; pressed, it is taken apart in the panel. */
+/**
+ * Shows the word whose card is open on the page, with its replacement words. A click on the word opens its analysis in
+ * the panel.
+ */
 export function WordLine({ word, swaps, tab, isOpen, onToggle }: WordLineProps) {
   const shown = splitKey(word).word;
   return (

@@ -2,21 +2,21 @@ import type { OpenPdf } from '../../passage/files/open-pdf.ts';
 import { say } from '../../wording/say.ts';
 import { layText, settleText } from './lay-text.ts';
 
-/** Pages are drawn when they come so near to the view, in CSS pixels, and are forgotten when they leave. */
+/** The distance from the view, in CSS pixels, within which a page is drawn. A page farther away is removed from memory. */
 const NEAR = 1200;
-/** A page is shown no larger than this, in CSS pixels for a point, and drawn with no more dots. */
+/** The largest scale at which a page is shown, in CSS pixels per point, and the largest number of pixels in its drawing. */
 const LARGEST = 2;
 const MOST_DOTS = 12_000_000;
 
 /** The pages of a PDF in an element. */
 export interface DrawnPages {
-  /** Shows these pages alone, from 1. */
+  /** Shows only these pages, numbered from 1. */
   show(pages: ReadonlySet<number>): void;
-  /** Puts other text over a page: the text read in its picture. */
+  /** Puts other text over a page, namely the text recognised in its picture. */
   layOver(page: number, text: HTMLElement): void;
 }
 
-/** Shows the pages of a PDF in an element, each with its text over it; until aborted. */
+/** Shows the pages of a PDF in an element, each with its text over it, until the signal is aborted. */
 export function drawPages(pdf: OpenPdf, holder: HTMLElement, signal: AbortSignal): DrawnPages {
   const sheets = pdf.pages.map((page, n) => {
     const sheet = document.createElement('section');
@@ -82,8 +82,8 @@ export function drawPages(pdf: OpenPdf, holder: HTMLElement, signal: AbortSignal
 }
 
 /**
- * Words that nobody sees and nobody reads. To the overlay a page of few words has no story, and all of it is checked; here the story is the
- * PDF, however short it is, and never what the extension says around it.
+ * Returns a hidden paragraph of filler words. On a page of few words the overlay finds no story and checks the whole
+ * page. With the filler the story is always the PDF, however short, and never the extension's own text around it.
  */
 function makeUnseenWords(): HTMLElement {
   const unseen = document.createElement('p');
@@ -92,7 +92,7 @@ function makeUnseenWords(): HTMLElement {
   return unseen;
 }
 
-/** Draws a page under its text; the drawing goes when it is aborted. */
+/** Draws a page under its text. The drawing is removed when the signal is aborted. */
 async function drawPage(pdf: OpenPdf, n: number, sheet: HTMLElement, signal: AbortSignal): Promise<void> {
   const scale = sheet.clientWidth / pdf.pages[n]!.width;
   const canvas = await drawOn(pdf, n, scale * devicePixelRatio, signal);
@@ -110,7 +110,7 @@ async function drawPage(pdf: OpenPdf, n: number, sheet: HTMLElement, signal: Abo
   );
 }
 
-/** A drawing of a page, `scale` dots for a point. Rejects when aborted. */
+/** Returns a drawing of a page with `scale` pixels per point. Rejects when aborted. */
 export async function drawOn(
   pdf: OpenPdf,
   n: number,

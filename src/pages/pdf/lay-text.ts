@@ -1,6 +1,6 @@
 import type { PdfJoint, PdfLine, PdfPage, PdfParagraph, PdfSpan } from '../../passage/files/pdf-text.ts';
 
-/** A piece of a line as it is laid over the drawn page. */
+/** A piece of a line that is laid over the drawn page. */
 interface Run {
   readonly text: string;
   readonly x: number;
@@ -14,12 +14,13 @@ interface Run {
 /** The measure of how far below the top of a line its letters are. */
 const ruler = new OffscreenCanvas(1, 1).getContext('2d')!;
 
-/** Where the runs of text that were laid are drawn; forgotten with them. */
+/** The drawn position of each run of text that was laid. An entry is dropped together with its element. */
 const places = new WeakMap<Element, Pick<Run, 'x' | 'width' | 'size'>>();
 
 /**
- * Lays the text of a page, letters that nobody sees, over where it is drawn, so that its words can be marked and chosen: one element for
- * each paragraph, in which it runs on from line to line, so that a divided word is one. `n` is the page's number from 0.
+ * Lays the text of a page as invisible letters over the drawn page, so that its words can be marked and selected. Each
+ * paragraph is one element. Its text runs on from line to line, so that a divided word is one word. `n` is the page
+ * number, counted from 0.
  */
 export function layText(page: PdfPage, n: number, paragraphs: readonly PdfParagraph[]): HTMLElement {
   const { width, height, turn } = page;
@@ -42,7 +43,7 @@ export function layText(page: PdfPage, n: number, paragraphs: readonly PdfParagr
       line,
       joint,
       next: parts[at + 1]?.line,
-      // The end of a word stays with its beginning on the page before.
+      // The end of a divided word stays with its beginning on the page before.
       cut: at > 0 && parts[at - 1]!.line.page !== line.page && parts[at - 1]!.joint !== 'blank',
     }));
     const here = lines.filter(({ line }) => line.page === n);
@@ -74,7 +75,7 @@ function runsOf({ line, joint, next, cut }: LineHere): Run[] {
   return spans.map(({ isUnsure = false, ...span }) => ({ ...span, isUnsure, y, size }));
 }
 
-/** The first word of a line, as far as its first piece has it. */
+/** Returns the first word of a line, as far as the first piece of the line contains it. */
 function wordAt({ spans }: PdfLine): string {
   return /^\S*/.exec(spans[0]?.text ?? '')![0];
 }
@@ -92,8 +93,8 @@ function withoutHyphen(span: PdfSpan): PdfSpan {
 }
 
 /**
- * Puts runs into an element one behind the other, in one line without end. `settleText` moves each from where it is then to where it
- * is drawn: the browser sees words that run on, and the reader sees nothing of it.
+ * Puts the runs of text into an element one after the other, on one endless line. `settleText` then moves each run to
+ * its drawn place. The browser therefore sees continuous text, and the reader sees no difference.
  */
 function layRuns(element: HTMLElement, runs: readonly Run[], high: number): void {
   const [first] = runs;
@@ -104,7 +105,7 @@ function layRuns(element: HTMLElement, runs: readonly Run[], high: number): void
   const top = high - first.y - baselineOf(first);
   element.style.cssText = `left: ${left}px; top: ${top}px; width: ${right - left}px; height: ${first.y - lowest + first.size * 1.3}px; font: ${first.size}px/1 ${first.family};`;
   for (const { text, x, width, y, size, family, isUnsure } of runs) {
-    // Words that are not sure are not judged: they are no text to the overlay.
+    // Words with an unsure reading are not judged, because the overlay does not treat `samp` as text.
     const run = document.createElement(isUnsure ? 'samp' : 'span');
     run.textContent = text;
     run.style.cssText = `top: ${first.y - y}px; font-size: ${size}px; font-family: ${family};`;
@@ -113,10 +114,13 @@ function layRuns(element: HTMLElement, runs: readonly Run[], high: number): void
   }
 }
 
-/** The width of a blank, in the size of its letters. */
+/** The width of a space, as a share of the font size. */
 const BLANK = 0.25;
 
-/** Gives all text that was laid under an element, which is on the page, the width and the place of the drawn text. */
+/**
+ * Gives all text that was laid under an element the width and the place of the drawn text. The element must be on the
+ * page.
+ */
 export function settleText(root: HTMLElement): void {
   const runs = [...root.querySelectorAll<HTMLElement>('.pdf-text > * > *')].flatMap((run) => {
     const place = places.get(run);
@@ -133,13 +137,13 @@ export function settleText(root: HTMLElement): void {
   for (const [n, { run, place }] of runs.entries()) run.style.left = `${place.x - lefts[n]!}px`;
 }
 
-/** How wide a run is as it is seen, along its line, on a page that may be turned. */
+/** Returns the rendered width of a run along its line, on a page that may be turned. */
 function widthOf(run: HTMLElement): number {
   const { width, height } = run.getBoundingClientRect();
   return turnOf(run) % 2 === 1 ? height : width;
 }
 
-/** How far along its line a run begins behind its paragraph, as it is seen. */
+/** Returns the rendered distance along the line from the start of the paragraph to the start of a run. */
 function startOf(run: HTMLElement): number {
   const own = run.getBoundingClientRect();
   const around = run.parentElement!.getBoundingClientRect();
@@ -159,7 +163,7 @@ function turnOf(run: HTMLElement): number {
   return Number(run.closest<HTMLElement>('.pdf-text')!.dataset.turn);
 }
 
-/** How far below the top of a line as high as its letters they stand. */
+/** Returns the distance from the top of a line to its baseline, for a line as high as its font size. */
 function baselineOf({ size, family }: Run): number {
   ruler.font = `${size}px ${family}`;
   const { fontBoundingBoxAscent: above, fontBoundingBoxDescent: below } = ruler.measureText('x');

@@ -1,6 +1,6 @@
 /**
- * The pages that are written as in a print dialog: "1-3, 5" are 1, 2, 3 and 5. Null where it cannot be read, or names none of the
- * `count` pages there are; all of them where nothing is written.
+ * Returns the page numbers written as in a print dialog: "1-3, 5" gives 1, 2, 3 and 5. Returns null if the input cannot
+ * be read, or if a part names none of the `count` pages. Returns all pages if the input is empty.
  */
 export function parsePages(written: string, count: number): ReadonlySet<number> | null {
   const pages = new Set<number>();

@@ -12,7 +12,7 @@ import { type PdfState, usePdf } from './use-pdf.ts';
 /** The shading of pages and its libraries are not needed before there is a PDF. */
 const loadPages = () => import('./pdf-pages.tsx').then(({ PdfPages }) => PdfPages);
 
-/** A PDF of a tab, or of a file, its words shaded as on a web page. */
+/** Shows a PDF from a tab or a file, with its words shaded as on a web page. */
 export function PdfPage() {
   const { state, openFile } = usePdf();
   const PdfPages = useLoaded(loadPages);
@@ -20,7 +20,7 @@ export function PdfPage() {
   useEffect(() => {
     document.title = state.kind === 'open' ? title : `${title} · Wordreach`;
   }, [title, state.kind]);
-  // One page shades one PDF; another one begins anew.
+  // One page shades one PDF, so a new address reloads the page.
   useEffect(() => {
     const begin = (): void => location.reload();
     addEventListener('hashchange', begin);

@@ -9,12 +9,12 @@ import { readPicturePages } from './read-picture-pages.ts';
 import { listPicturePages, type ServedPdf, servePdf, takeFromPages } from './serve-pdf.ts';
 import type { ShownPdf } from './use-pdf.ts';
 
-/** The pages and text of a PDF that are read now, with pages that were pictures. */
+/** The pages and text of a PDF as read so far, including picture pages that have been read. */
 interface Read extends Pick<ShownPdf['pdf'], 'pages' | 'paragraphs'> {
   readonly shown: ReadonlySet<number>;
 }
 
-/** The pages of a PDF, which of them are checked, and what to do with them. */
+/** Shows the pages of a PDF, the choice of pages to check, and what can be done with them. */
 export function PdfPages({ shown: { pdf, url, name } }: { shown: ShownPdf }) {
   const holder = useRef<HTMLDivElement>(null);
   const read = useRef<Read>({ pages: pdf.pages, paragraphs: pdf.paragraphs, shown: allOf(pdf.pages.length) });
@@ -67,7 +67,7 @@ function allOf(count: number): ReadonlySet<number> {
   return new Set(Array.from({ length: count }, (_, n) => n + 1));
 }
 
-/** Which pages are shown and checked. */
+/** The field for the pages that are shown and checked. */
 function PagesField({ count, onPages }: { count: number; onPages: (pages: ReadonlySet<number>) => void }) {
   const [isWrong, setWrong] = useState(false);
   const take = (written: string): void => {
@@ -95,7 +95,7 @@ function PagesField({ count, onPages }: { count: number; onPages: (pages: Readon
   );
 }
 
-/** Where the text of the pages that are shown can go. */
+/** Links that take the text of the shown pages to other parts of the extension. */
 function PdfLinks() {
   const tab = useLoaded(ownTab);
   if (typeof tab !== 'number') return null;
@@ -116,7 +116,7 @@ interface PicturePagesProps extends Pick<ShownPdf, 'pdf'> {
   readonly onRead: (page: number, of: ShownPdf['pdf']['pages'][number]) => void;
 }
 
-/** Pages that are pictures: they are read when the teacher asks for it. */
+/** Offers to read the pages that are pictures. They are read only when the teacher asks. */
 function PicturePages({ pdf, unread, onRead }: PicturePagesProps) {
   const [reading, setReading] = useState<{ page: number; stop: () => void } | null>(null);
   const [fault, setFault] = useState<string | null>(null);

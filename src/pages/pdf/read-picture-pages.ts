@@ -3,18 +3,18 @@ import type { PdfPage } from '../../passage/files/pdf-text.ts';
 import { readPdfPicture } from '../../passage/files/read-pdf-picture.ts';
 import { drawOn } from './draw-pages.ts';
 
-/** Dots for a point: 250 in an inch, as a good scan has them. */
+/** Pixels per point: 250 per inch, as in a good scan. */
 const SCALE = 250 / 72;
 
-/** A page that is about to be read, then the same with the text of its picture. */
+/** A page that is about to be read; later the same page with the text of its picture. */
 export interface PicturePage {
   readonly page: number;
   readonly read?: PdfPage;
 }
 
 /**
- * Reads pages of a PDF, from 1, that are pictures, on this machine, one after the other. Rejects with `PictureFault`, or when aborted,
- * which ends the reader.
+ * Reads the given pages of a PDF, which are pictures, one after the other on this machine. Page numbers start at 1.
+ * Rejects with `PictureFault`, or when aborted. An abort also ends the reader.
  */
 export async function* readPicturePages(
   pdf: OpenPdf,

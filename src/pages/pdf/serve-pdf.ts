@@ -5,28 +5,28 @@ import type { OpenPdf } from '../../passage/files/open-pdf.ts';
 import { hasLetters, type PdfPage, type PdfParagraph } from '../../passage/files/pdf-text.ts';
 import { serveOwnPage } from '../practice/serve-own-page.ts';
 
-/** The shading of the pages that are shown. */
+/** Controls the shading of the pages that are shown. */
 export interface ServedPdf {
-  /** Reads anew the pages shown; to be called when they are others. */
+  /** Reads the shown pages again. Call this when other pages are shown. */
   lookAgain(): void;
 }
 
 export interface PdfGiven {
   readonly pdf: OpenPdf;
-  /** Where it comes from; null for a file of this computer. */
+  /** The address of the PDF; null for a file on this computer. */
   readonly url: string | null;
   readonly name: string;
-  /** The element with the text of its pages. */
+  /** The element with the text of the PDF's pages. */
   readonly holder: HTMLElement;
   /** The paragraphs of the pages that are shown. */
   readonly shown: () => readonly PdfParagraph[];
-  /** How many of its pages nobody has read. */
+  /** The number of picture pages that have not been read. */
   readonly unread: () => number;
 }
 
 /**
- * Shades the pages of a PDF at once, and again when the toolbar button is pressed after it took the shading away. The text of this page
- * is that of the PDF, and nothing of the extension's own.
+ * Shades the pages of a PDF at once. If the toolbar button has removed the shading, the next press shades the pages
+ * again. The text of this page is only the PDF's text, without the extension's own words.
  */
 export function servePdf({ pdf, url, name, holder, shown, unread }: PdfGiven): ServedPdf {
   const title = nameOfPdf(pdf, name);
@@ -63,7 +63,7 @@ function passageOf(paragraphs: readonly PdfParagraph[]): PagePassage {
   return { lines: paragraphs.map(({ kind, level, text }) => ({ kind, level, text })), pictures: 0 };
 }
 
-/** The numbers of the pages that have no text, from 1. */
+/** Returns the numbers of the pages without text, counted from 1. */
 export function listPicturePages(pages: readonly PdfPage[]): number[] {
   return pages.flatMap(({ lines }, n) => (hasLetters(lines) ? [] : [n + 1]));
 }

@@ -7,19 +7,19 @@ import { say } from '../../wording/say.ts';
 /** The PDF that is shown, with its address and the name of its file. */
 export interface ShownPdf {
   readonly pdf: OpenPdf;
-  /** Null for a file of this computer. */
+  /** The address of the PDF; null for a file on this computer. */
   readonly url: string | null;
   readonly name: string;
 }
 
 export type PdfState =
   | { readonly kind: 'none' }
-  /** How many pages have been read, of how many; 0 before that is known. */
+  /** The number of pages read so far, and the number of all pages, which is 0 until it is known. */
   | { readonly kind: 'reading'; readonly done: number; readonly all: number }
   | { readonly kind: 'failed'; readonly why: string }
   | ({ readonly kind: 'open' } & ShownPdf);
 
-/** The PDF of the tab that the address names (`#tab/7`), or of a file that is opened here. */
+/** Returns the PDF of the tab that the address names (`#tab/7`), or of a file opened on this page. */
 export function usePdf(): { state: PdfState; openFile: (file: File) => void } {
   const tab = useAddress(readTabOf);
   const [file, setFile] = useState<File | null>(null);

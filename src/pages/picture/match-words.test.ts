@@ -6,11 +6,11 @@ const match = (read: string, written: string): (string | null)[] => {
   return matchWords(read.split(' '), words).map((place) => (place === null ? null : words[place]!));
 };
 
-describe('the words of a picture, looked up in its corrected text,', () => {
-  test('are the same words while nothing was corrected', () => {
+describe('matching the words of a picture with its corrected text', () => {
+  test('keeps the same words when nothing was corrected', () => {
     expect(match('The ferry left', 'The ferry left')).toEqual(['The', 'ferry', 'left']);
   });
-  test('are the corrected words', () => {
+  test('gives the corrected words', () => {
     expect(match('Tbe ferry lcft at ten', 'The ferry left at ten')).toEqual([
       'The',
       'ferry',
@@ -19,7 +19,7 @@ describe('the words of a picture, looked up in its corrected text,', () => {
       'ten',
     ]);
   });
-  test('are one word where a hyphen divided it at the end of a line', () => {
+  test('gives one word for both parts of a word hyphenated at the end of a line', () => {
     expect(match('in the har- bour now', 'in the harbour now')).toEqual([
       'in',
       'the',
@@ -28,13 +28,13 @@ describe('the words of a picture, looked up in its corrected text,', () => {
       'now',
     ]);
   });
-  test('are gone where the teacher took them out, and added words belong to no picture', () => {
+  test('gives no word where the teacher removed one, and gives added words to no word of the picture', () => {
     expect(match('a big red ferry', 'a ferry')).toEqual(['a', null, null, 'ferry']);
     expect(match('a ferry', 'a big red ferry')).toEqual(['a', 'ferry']);
   });
 });
 
-test('the words of a text are told with their places', () => {
+test('the words of a text are listed with their offsets', () => {
   expect(listWritten('# Fog\nat  sea')).toEqual([
     { start: 0, end: 1, text: '#' },
     { start: 2, end: 5, text: 'Fog' },

@@ -7,7 +7,7 @@ export interface WrittenWord {
   readonly text: string;
 }
 
-/** The words between the gaps of a text. */
+/** Returns the words of a text, separated by whitespace. */
 export function listWritten(text: string): WrittenWord[] {
   return Array.from(text.matchAll(/\S+/g), ({ index, 0: word }) => ({
     start: index,
@@ -17,8 +17,9 @@ export function listWritten(text: string): WrittenWord[] {
 }
 
 /**
- * Which written word each word of the picture is now, by its place in `written`; null where the teacher took it out. Words the teacher corrected
- * are matched by their place between others, and two that were one at the end of a line (har- bour) are both the one.
+ * Returns for each word of the picture the index of its word in `written`, or null if the teacher removed the word.
+ * Corrected words are matched by their position between other words. The two parts of a word divided at the end of a
+ * line (har- bour) both get the index of the joined word.
  */
 export function matchWords(read: readonly string[], written: readonly string[]): (number | null)[] {
   const matched: (number | null)[] = read.map(() => null);
@@ -45,7 +46,7 @@ export function matchWords(read: readonly string[], written: readonly string[]):
   return matched;
 }
 
-/** Words in place of others: as many for as many, or pieces that make one. */
+/** Matches words with their replacements: either one by one when the numbers are equal, or as pieces that make one word. */
 function matchChanged(read: readonly string[], instead: readonly string[]): (number | null)[] {
   if (read.length === instead.length) return read.map((_, n) => n);
   const places: (number | null)[] = [];

@@ -17,7 +17,10 @@ import '../../ui/wide-page.css';
 import { PictureView } from './picture-view.tsx';
 import type { GivenPicture } from './use-pictures.ts';
 
-/** The page on which a picture of text is read: one that was taken in a tab, with the screens that follow it, or a file. */
+/**
+ * The page on which pictures of text are read. A picture is either a file or was taken in a tab, followed by more
+ * screens of that tab.
+ */
 export function PicturePage() {
   const groups = useWatched(loadGroups, watchGroups);
   const sequences = useWatched(loadSequences, watchSequences);
@@ -48,7 +51,7 @@ export function PicturePage() {
   );
 }
 
-/** The picture the address names, and further screens of the same tab. */
+/** Returns the picture that the address names, and further screens of the same tab. */
 function useTaken(): { readonly given: readonly GivenPicture[]; readonly isGone: boolean } {
   const id = useAddress(readTaken);
   const [given, setGiven] = useState<readonly GivenPicture[]>([]);

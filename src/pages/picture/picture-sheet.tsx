@@ -6,17 +6,20 @@ interface PictureSheetProps {
   readonly picture: ShownPicture;
   readonly name: string;
   readonly marks: readonly PictureMark[];
-  /** The word the text field is at, which may be in another picture. */
+  /** The word at the caret of the text field. The word may be in another picture. */
   readonly here: PictureMark | null;
   readonly onWord: (mark: PictureMark) => void;
 }
 
-/** One picture with shading over its words; a click on a word goes to it in the text. The text field is the way for the keyboard. */
+/**
+ * Shows one picture with shading over its words. A click on a word goes to the word in the text. Keyboard users use the
+ * text field instead.
+ */
 export function PictureSheet({ picture, name, marks, here, onWord }: PictureSheetProps) {
   const { address, width, height } = picture;
   const shown = useRef<HTMLSpanElement>(null);
   useEffect(() => {
-    // The pictures scroll, the page does not: the text field stays where it is.
+    // Only the list of pictures scrolls, not the page, so the text field keeps its place.
     const list = shown.current?.closest('.picture-sheets');
     if (!list || !shown.current) return;
     const word = shown.current.getBoundingClientRect();

@@ -25,11 +25,11 @@ interface PictureViewProps {
   readonly given: readonly GivenPicture[];
   readonly groups: Groups;
   readonly sequences: Sequences;
-  /** The text was made a passage: its id. */
+  /** Called with the id of the passage that the text was made into. */
   readonly onPassage: (id: string) => void;
 }
 
-/** Pictures of text, shaded as a page is, and beside them the text that was read, to be corrected. */
+/** Shows pictures of text, shaded as a page is, and beside them the text that was read, for correction. */
 export function PictureView({ given, groups, sequences, onPassage }: PictureViewProps) {
   const [more, setMore] = useState<readonly GivenPicture[]>([]);
   const all = useMemo(() => [...given, ...more], [given, more]);
@@ -150,8 +150,8 @@ function nameOf(file: File): string {
 }
 
 /**
- * The browser asks before the page is left while there are corrections that are nowhere else. Gives a function to call when the text, as it is, was
- * made a passage or saved.
+ * Makes the browser ask before the page is left while corrections exist only here. Returns a function to call when the
+ * current text was made a passage or saved.
  */
 function useWarning(text: string | null): () => void {
   const kept = useRef<string | null>(null);

@@ -1,7 +1,7 @@
 import { say } from '../../wording/say.ts';
 import type { Outcome, Pictures } from './use-pictures.ts';
 
-/** How far the reading is, with a way to stop it, and what came of it. */
+/** Shows the progress of the reading, with a way to stop it, and afterwards its outcome. */
 export function ReadingNote({ pictures }: { pictures: Pictures }) {
   const { progress, came, stop, again } = pictures;
   if (progress !== null)

@@ -5,14 +5,14 @@ import { createShader } from '../../passage/shade-line.ts';
 import type { ScreenLine } from '../../picture/join-screens.ts';
 import { markName, shadePictures } from './shade-picture.ts';
 
-/** A group that knows hardly anything: lighthouse is beyond it. */
+/** A group that knows hardly anything, so that “lighthouse” is beyond the group. */
 const judge = createJudge(
   loadAnalyzer(),
   compileGroup(parseGroup({ name: 'Herons', sequence: null, alsoTaught: ['m'] }), null),
 );
 const shader = createShader(judge);
 
-/** Words of one line; one with a question mark behind it is not sure. */
+/** Returns a line of words. A question mark after a word makes its reading unsure. */
 function lineOf(text: string): ScreenLine {
   const words = text.split(' ').map((word, n) => ({
     text: word.replace('?', ''),
@@ -34,11 +34,11 @@ const shown = (line: string, text?: string, checked?: ReadonlySet<string>) =>
   shade(line, text, checked).marks.map((mark) => `${mark.text}:${mark.standing}${mark.isOpen ? '?' : ''}`);
 
 describe('the words of a picture', () => {
-  test('are shaded as the words of a page are', () => {
+  test('are shaded like the words of a page', () => {
     expect(shown('the lighthouse')[1]).toBe('lighthouse:beyond');
   });
 
-  test('are never beyond the group while their reading is not sure', () => {
+  test('are not beyond the group while their reading is unsure', () => {
     expect(shown('the lighthouse?')[1]).toBe('lighthouse:unsure?');
     const sure = shade('the lighthouse').tally;
     const unsure = shade('the lighthouse?').tally;
@@ -46,13 +46,13 @@ describe('the words of a picture', () => {
     expect(unsure.running).toBe(sure.running);
   });
 
-  test('are sure once the teacher corrected them, or said that they are right', () => {
+  test('count as sure once the teacher has corrected or confirmed them', () => {
     expect(shown('the 1ighthouse?', 'the lighthouse')[1]).toBe('lighthouse:beyond');
     const checked = new Set([markName({ screen: 0, box: { left: 50, top: 0, right: 90, bottom: 20 } })]);
     expect(shown('the lighthouse?', undefined, checked)[1]).toBe('lighthouse:beyond');
   });
 
-  test('have their places in the text', () => {
+  test('keep their offsets in the text', () => {
     const { marks } = shade('fog at sea', 'Thick fog\nat sea');
     expect(marks.map(({ start, end }) => 'Thick fog\nat sea'.slice(start, end))).toEqual([
       'fog',
@@ -61,7 +61,7 @@ describe('the words of a picture', () => {
     ]);
   });
 
-  test('that are numbers or signs are not marked to be checked', () => {
+  test('are not marked for checking if they are numbers or signs', () => {
     expect(shade('at 10? —?').marks.filter(({ isOpen }) => isOpen)).toEqual([]);
   });
 });

@@ -6,17 +6,17 @@ import type { ScreenLine } from '../../picture/join-screens.ts';
 import type { Box } from '../../picture/picture-reading.ts';
 import { listWritten, matchWords } from './match-words.ts';
 
-/** A word of a picture with what it is to the group. */
+/** A word of a picture with its standing for the group. */
 export interface PictureMark {
   readonly screen: number;
   readonly box: Box;
-  /** As the text has it now. */
+  /** The word as written in the current text. */
   readonly text: string;
-  /** Where it is in the text, in UTF-16 units. */
+  /** The offset of the word in the text, in UTF-16 units. */
   readonly start: number;
   readonly end: number;
   readonly standing: Standing;
-  /** Whether the reading is to be checked: it is not sure, and the teacher has not corrected it. */
+  /** Whether the reading needs checking: it is unsure, and the teacher has neither corrected nor confirmed it. */
   readonly isOpen: boolean;
 }
 
@@ -28,7 +28,7 @@ export interface ShadedPictures {
 
 /** The standing that is shown where several words are in one place (well-known): the first of these. */
 const ORDER: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'by-sight', 'reads', 'name', 'skipped'];
-/** Stands for all words whose reading is not sure. */
+/** The key for all words with an unsure reading that would be beyond the group. */
 const OPEN = '?';
 
 /**
@@ -100,7 +100,7 @@ function judgeText(text: string, shade: ShadeLine): JudgedWord[] {
   });
 }
 
-/** The figures, in which a word that cannot be decoded and is not sure is unsure. */
+/** Returns the figures. A word that is beyond the group and has an unsure reading counts as unsure. */
 function tally(
   judged: readonly JudgedWord[],
   open: ReadonlySet<JudgedWord>,

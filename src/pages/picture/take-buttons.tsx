@@ -7,14 +7,14 @@ import { say } from '../../wording/say.ts';
 
 interface TakeButtonsProps {
   readonly found: FoundText;
-  /** The id of the group whose lesson may be made. */
+  /** The id of the group for which a lesson may be made. */
   readonly group: string;
-  /** The text is in a passage or on the shelf. */
+  /** Called when the text is in a passage or on the shelf. */
   readonly onKept: () => void;
   readonly onPassage: (id: string) => void;
 }
 
-/** Where the text of pictures goes: to the desk, onto the shelf, into a lesson. */
+/** Buttons that take the text of pictures to the desk, onto the shelf or into a lesson. */
 export function TakeButtons({ found, group, onKept, onPassage }: TakeButtonsProps) {
   const [told, setTold] = useState<{ readonly says: string; readonly shelfId?: string } | null>(null);
   if (found.text === '') return null;
@@ -83,7 +83,7 @@ export function TakeButtons({ found, group, onKept, onPassage }: TakeButtonsProp
   );
 }
 
-/** The first line makes a title until the teacher gives one. */
+/** Returns the start of the first line, which is the title until the teacher gives one. */
 function firstWords(text: string): string {
   const line = text.split('\n', 1)[0]!.replace(/^#+ /, '');
   return line.length > 60 ? `${line.slice(0, 60).replace(/\s+\S*$/, '')}…` : line;

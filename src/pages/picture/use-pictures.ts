@@ -9,15 +9,15 @@ export interface GivenPicture {
   readonly blob: Blob;
   readonly title: string;
   readonly url: string | null;
-  /** Whether it is one of several screens of a document, which overlap. */
+  /** Whether the picture is one of several overlapping screens of a document. */
   readonly isScreen: boolean;
 }
 
 /** A picture that is shown. */
 export interface ShownPicture {
-  /** An address of the picture within the page. */
+  /** An object URL of the picture, valid within the page. */
   readonly address: string;
-  /** In dots; 0 until it was read. */
+  /** In pixels; 0 until the picture has been read. */
   readonly width: number;
   readonly height: number;
 }
@@ -26,15 +26,15 @@ export interface ShownPicture {
 export interface Pictures {
   readonly shown: readonly ShownPicture[];
   readonly lines: readonly ScreenLine[];
-  /** How far the reading is; null when nothing is being read. */
+  /** The progress of the reading; null when nothing is being read. */
   readonly progress: PictureProgress | null;
-  /** A sentence about the last picture, where it was not read as expected. */
+  /** The outcome of the last picture, if it was not read as expected. */
   readonly came: Outcome | null;
   readonly text: string;
   /** Whether the teacher changed the text. */
   readonly isOwn: boolean;
   readonly setText: (text: string) => void;
-  /** Ends the reading of a picture; `again` reads the last one once more. */
+  /** Ends the reading of a picture. `again` reads the last picture once more. */
   readonly stop: () => void;
   readonly again: () => void;
 }
@@ -43,7 +43,10 @@ export type Outcome =
   | { readonly kind: 'nothing' | 'apart' | 'noWords' | 'stopped' }
   | { readonly kind: 'fault'; readonly why: string };
 
-/** Reads pictures one after the other, each once, as one text; the reader is there only while it reads. Ends with the view. */
+/**
+ * Reads pictures into one text, one after the other and each once. The reader is loaded only while it reads. All of it
+ * ends when the view is closed.
+ */
 export function usePictures(given: readonly GivenPicture[]): Pictures {
   const [shown, setShown] = useState<readonly ShownPicture[]>([]);
   const [lines, setLines] = useState<readonly ScreenLine[]>([]);
@@ -120,7 +123,7 @@ export function usePictures(given: readonly GivenPicture[]): Pictures {
       }
       now.isReading = false;
       setProgress(null);
-      // Pictures that came meanwhile have their turn.
+      // Continues with pictures that arrived meanwhile.
       setTurn((turns) => turns + 1);
     })();
   }, [given, turn]);
@@ -143,7 +146,10 @@ export function usePictures(given: readonly GivenPicture[]): Pictures {
   };
 }
 
-/** The text with what a screen added; what the teacher wrote stays, and the new goes behind or before it. */
+/**
+ * Returns the text with the words that a screen added. If the teacher changed the text, it stays as it is, and the new
+ * words go after or before it.
+ */
 async function writeJoined(
   state: { readonly text: string; made: string },
   { lines, added, where }: JoinedScreens,

@@ -6,15 +6,15 @@ interface WordsToCheckProps {
   readonly marks: readonly PictureMark[];
   readonly shown: readonly ShownPicture[];
   readonly onWord: (mark: PictureMark) => void;
-  /** The teacher says that the word was read rightly. */
+  /** Called when the teacher confirms that the word was read correctly. */
   readonly onRight: (mark: PictureMark) => void;
 }
 
-/** How high a piece of a picture is shown, in pixels, and how wide at most. */
+/** The height at which a piece of a picture is shown, and its greatest width, in pixels. */
 const HEIGHT = 28;
 const WIDEST = 220;
 
-/** The words whose reading is not sure, each as it is in the picture and as it was read. */
+/** Lists the words with an unsure reading. Each is shown as the picture has it and as it was read. */
 export function WordsToCheck({ marks, shown, onWord, onRight }: WordsToCheckProps) {
   if (marks.length === 0) return null;
   return (
@@ -43,7 +43,7 @@ export function WordsToCheck({ marks, shown, onWord, onRight }: WordsToCheckProp
   );
 }
 
-/** A word as the picture has it. */
+/** Shows a word as the picture has it. */
 function Piece({ mark, picture }: { mark: PictureMark; picture: ShownPicture | undefined }) {
   if (!picture || picture.width === 0) return null;
   const { left, top, right, bottom } = mark.box;

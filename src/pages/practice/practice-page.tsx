@@ -7,7 +7,7 @@ import '../../ui/page.css';
 import './practice.css';
 import { serveOwnPage } from './serve-own-page.ts';
 
-/** A story to press the button on, with what to do next beside it. */
+/** Shows a story on which the teacher can try the toolbar button, with the next step beside it. */
 export function PracticePage() {
   const [isShaded, setShaded] = useState(false);
   const shortcut = useLoaded(loadButtonShortcut);
@@ -46,7 +46,7 @@ export function PracticePage() {
   );
 }
 
-/** The story that comes with the extension, as it is in its file. */
+/** Shows the story that comes with the extension, unchanged from its file. */
 function StoryText() {
   const place = useRef<HTMLElement>(null);
   useEffect(() => {

@@ -12,13 +12,17 @@ import { startPage } from '../../overlay/page/start-page.ts';
 
 interface OwnPage {
   readonly article: PageParts['article'];
-  /** Is given each start of the shading and the signal of its end, and gives what answers for the page. */
+  /**
+   * Called at each start of the shading, with a signal that ends with the shading. Returns the object that answers for
+   * the page.
+   */
   readonly onStart: (page: ShadedPage, signal: AbortSignal) => ShadedPage;
 }
 
 /**
- * Shades a page of the extension when the background asks, that is when the toolbar button is pressed. Browsers put no script into such a
- * page, so it holds the content script and all its parts itself. What it gives starts the shading at once.
+ * Shades a page of the extension when the background asks, that is, when the toolbar button is pressed. Browsers inject
+ * no scripts into such a page, so this page itself loads the content script and all its parts. Returns a function that
+ * starts the shading at once.
  */
 export function serveOwnPage({ article, onStart }: OwnPage): () => true {
   const openCard = createFramedCard({ openLine: openCardLine });

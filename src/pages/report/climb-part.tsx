@@ -15,11 +15,11 @@ interface ClimbPartProps {
   readonly engine: Analyzer;
   readonly groups: Readonly<Record<string, Group>>;
   readonly sequences: Sequences;
-  /** The group the report is for; its line is always there. */
+  /** The group the report is for. Its line is always shown. */
   readonly groupId: string;
 }
 
-/** The climb of the text for the group of the report, and for others that are ticked. */
+/** Shows the climb of the text for the group of the report, and for other groups that are ticked. */
 export function ClimbPart({ text, engine, groups, sequences, groupId }: ClimbPartProps) {
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const shown = Object.keys(groups).filter((id) => id === groupId || ticked.includes(id));
@@ -33,7 +33,7 @@ export function ClimbPart({ text, engine, groups, sequences, groupId }: ClimbPar
     const { step } = withinSequence(group, sequence);
     return { name: group.name, sequence, step, climb: climbText(text, climber) };
   }
-  // The group of the report comes first, so that its line keeps its look.
+  // The group of the report comes first, so that its line keeps its style.
   const order = [groupId, ...shown.filter((id) => id !== groupId)];
   const lines = order.map(climbOf).filter((line) => line !== null);
   const flat = order.filter((id) => !findSequence(sequences, findGroup({ groups }, id)?.sequence ?? null));

@@ -6,7 +6,7 @@ import { say } from '../../wording/say.ts';
 interface GapListProps {
   readonly gaps: readonly Gap[];
   readonly group: CompiledGroup;
-  /** At most so many words are told of each. */
+  /** The largest number of words shown for each gap. */
   readonly most?: number;
 }
 

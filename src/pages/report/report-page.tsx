@@ -18,7 +18,7 @@ import type { ReportText } from './report-text.ts';
 import { ReportView } from './report-view.tsx';
 import { useReportText } from './use-report-text.ts';
 
-/** The page that says everything of one text for one group: reach, climb, gaps, words, settings. */
+/** The report page. It shows all results of one text for one group: reach, climb, gaps, words and settings. */
 export function ReportPage() {
   const text = useReportText();
   const engine = useLoaded(loadEngine);
@@ -91,14 +91,14 @@ export function ReportPage() {
   );
 }
 
-/** The first of the wished for groups that is there, else the chosen one. */
+/** Returns the first of the wished-for groups that exists, or else the chosen group. */
 function pickGroup(wished: readonly (string | null)[], { groups, chosen }: Groups): string {
   return wished.find((id) => id !== null && Object.hasOwn(groups, id)) ?? chosen;
 }
 
 /**
- * A report as a web page of its own, as it is on the screen, without what can be pressed on it
- * (`data-screen`) and without scripts; it needs nothing else and tells nobody that it is read.
+ * Returns a report as a separate web page that looks as on the screen. The page has no controls (`data-screen`) and no
+ * scripts. It loads no other files and tells nobody that it is read.
  */
 function writeReport(report: Element, title: string): string {
   const page = document.implementation.createHTMLDocument(title);

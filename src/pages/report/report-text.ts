@@ -12,16 +12,16 @@ import { versionFor } from '../../passage/versions.ts';
 import { readAddress } from '../../ui/address.ts';
 import { say } from '../../wording/say.ts';
 
-/** A text as a report sees it: its words with their counts, and where it comes from. */
+/** A text for a report: its words with their counts, and its source. */
 export interface ReportText extends WordCounts {
   readonly title: string;
   readonly source: string | null;
   readonly words: readonly (readonly [WordKey, number])[];
-  /** The group the text is made for, by its id; null where it is for nobody in particular. */
+  /** The id of the group the text is made for; null if the text is for no particular group. */
   readonly groupId: string | null;
-  /** Whether the text was changed for that group. */
+  /** Whether the text was changed for the group `groupId`. */
   readonly adapted: boolean;
-  /** Taught as wholes for this text, in lower case. */
+  /** The words taught as wholes for this text, in lower case. */
   readonly storyWords: readonly string[];
 }
 
@@ -39,14 +39,16 @@ const keptText: v.GenericSchema<string | null, ReportText> = v.pipe(
   }),
 );
 
-/** Why there is nothing to report on, in a sentence with the next step. */
+/** Thrown when there is no text to report on. The message is a sentence with the reason and the next step. */
 export class ReportFault extends Error {}
 
 /**
- * Reads the text an address names: `#tab/7` the shaded page in a tab, `#passage/ID/GROUP` the desk's text for a group,
- * `#shelf/ID` a text of the shelf.
- * The words of a page are kept with this tab of the browser alone, so that the report can be loaded again when the page
- * is gone. Rejects with `ReportFault`, or with `StorageFault` where desk or shelf cannot be read.
+ * Reads the text that an address names:
+ * - `#tab/7`: the shaded page in a tab
+ * - `#passage/ID/GROUP`: the desk's text for a group
+ * - `#shelf/ID`: a text of the shelf
+ * The words of a page are saved only for this browser tab, so that the report can be loaded again when the page is
+ * gone. Rejects with `ReportFault`, or with `StorageFault` if the desk or the shelf cannot be read.
  */
 export async function loadReportText(address: string): Promise<ReportText> {
   const [kind, id = '', groupId = ''] = readAddress(address);
@@ -77,7 +79,7 @@ async function readShelved(id: string): Promise<ReportText> {
   return asFound(text);
 }
 
-/** A text as it was met, for no group in particular. */
+/** Returns a text as it was found, for no particular group. */
 function asFound({
   title,
   url,
@@ -114,7 +116,7 @@ async function readPassage(id: string, groupId: string): Promise<ReportText> {
   };
 }
 
-/** Without room for it the report is right all the same; it only cannot be loaded again. */
+/** If there is no room for the text, the report is still right. It just cannot be loaded again. */
 function keep(key: string, text: string): void {
   try {
     sessionStorage.setItem(key, text);

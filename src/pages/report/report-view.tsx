@@ -20,16 +20,19 @@ interface ReportViewProps {
   readonly groups: Groups;
   readonly sequences: Sequences;
   readonly groupId: string;
-  /** Where the report is, to be saved. */
+  /** The element that holds the report, for saving it. */
   readonly article: RefObject<HTMLElement>;
 }
 
-/** Missing patterns and words that are told without being asked for: what a page of paper holds. */
+/** The numbers of missing patterns and words that are shown without unfolding: as many as fit on one sheet of paper. */
 const GAPS = 6;
 const GAP_WORDS = 6;
 const WORDS = 64;
 
-/** One text for one group, to be read, printed or given to a colleague: one page, and all the rest folded. */
+/**
+ * Shows the report on one text for one group, to be read, printed or given to a colleague. It is one page, and the rest
+ * is folded.
+ */
 export function ReportView({ text, engine, groups, sequences, groupId, article }: ReportViewProps) {
   const stored = groups.groups[groupId]!;
   const sequence = findSequence(sequences, stored.sequence);

@@ -12,7 +12,10 @@ interface SettingsListProps {
   readonly storyWords: readonly string[];
 }
 
-/** Everything the figures depend on, so that a colleague can follow them. Names of pupils are not told, only how many. */
+/**
+ * Lists everything the figures depend on, so that a colleague can follow them. It shows only the number of pupils'
+ * names, not the names.
+ */
 export function SettingsList({ group, sequence, storyWords }: SettingsListProps) {
   const { step, alsoTaught, notYet, bySight, names, skip = [], options } = group;
   const accent = accentOf(group);

@@ -11,7 +11,7 @@ const STANDINGS = [
   ['skipped', 'report.leftOutForGroup', false],
 ] as const satisfies readonly (readonly [standing: Standing, text: TextId, isOpen: boolean])[];
 
-/** Every word of the text by what it is to the group, the frequent first. */
+/** Lists all words of the text by their standing for the group, frequent words first. */
 export function StandingList({ words }: { words: readonly WordEntry[] }) {
   return (
     <>

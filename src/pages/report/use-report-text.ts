@@ -4,7 +4,10 @@ import { StorageFault } from '../../host/store/store-item.ts';
 import { say } from '../../wording/say.ts';
 import { loadReportText, ReportFault, type ReportText } from './report-text.ts';
 
-/** The text the address names, or why there is none; null while it is read. A passage is read again when it is saved. */
+/**
+ * Returns the text that the address names, or the reason why there is none. Returns null while the text is read. A
+ * passage is read again when it is saved.
+ */
 export function useReportText(): ReportText | { readonly fault: string } | null {
   const [found, setFound] = useState<ReportText | { readonly fault: string } | null>(null);
   useEffect(() => {

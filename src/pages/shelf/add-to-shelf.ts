@@ -7,20 +7,20 @@ import {
   type WholeShelfText,
 } from '../../host/store/shelf-store.ts';
 
-/** A text that was counted and may go to the shelf. */
+/** A text that has been counted and can be put on the shelf. */
 export type VettedText = Omit<WholeShelfText, 'id' | 'shelved' | 'tags' | 'notes'>;
 
 /** The outcome: put there, or found there already. */
 export interface Shelving {
   readonly id: string;
   readonly outcome: 'shelved' | 'there';
-  /** Takes the changes of the shelf back; null where there were none. Rejects with `StorageFault`. */
+  /** Undoes the changes to the shelf; null if there were none. Rejects with `StorageFault`. */
   readonly undo: (() => Promise<void>) | null;
 }
 
 /**
- * Puts a text on the shelf with these tags. One with the same title, address and words that is there already is found again, and
- * gets the tags, and the text if that is to be kept now. Rejects with `StorageFault`.
+ * Puts a text on the shelf with these tags. If the shelf already has a text with the same title, address and words,
+ * that text gets the tags, and also the full text if this is to be kept now. Rejects with `StorageFault`.
  */
 export async function addToShelf(text: VettedText, tags: readonly string[] = []): Promise<Shelving> {
   const alike = (await findAlike(text)).find((other) => hasSameWords(other, text));
@@ -35,7 +35,7 @@ export async function addToShelf(text: VettedText, tags: readonly string[] = [])
   return { id: alike.id, outcome: 'there', undo: isChanged ? () => putTexts([alike]) : null };
 }
 
-/** Both lists of tags as one, each tag once, whatever its case. */
+/** Returns both lists of tags as one list. Each tag appears once, regardless of case. */
 export function joinTags(tags: readonly string[], more: readonly string[]): readonly string[] {
   const all = new Map<string, string>();
   for (const tag of [...tags, ...more]) {

@@ -21,10 +21,10 @@ interface AddViewProps {
   readonly stepOf: (group: Group) => number;
 }
 
-/** Where the tags are noted while somebody types. */
+/** The key under which typed tags are stored before they are used. */
 const TAGS = 'tags for all';
 
-/** Many texts at once: files and open pages, onto the shelf or only into a table. */
+/** Adds many texts at once from files and open pages, either to the shelf or only to a table. */
 export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewProps) {
   const [goesTo, setGoesTo] = useState<IntakeChoices['goesTo']>('shelf');
   // The texts are the teacher's own files as a rule.

@@ -7,7 +7,7 @@ interface DeleteQuestionProps {
   readonly onKeep: () => void;
 }
 
-/** Asks before something is deleted; the focus is on keeping it. */
+/** Asks before something is deleted. The focus is on the button that keeps it. */
 export function DeleteQuestion({ says, onDelete, onKeep }: DeleteQuestionProps) {
   const keep = useRef<HTMLButtonElement>(null);
   useEffect(() => keep.current?.focus(), []);

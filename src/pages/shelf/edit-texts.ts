@@ -9,7 +9,7 @@ import {
 import { noteEdit } from '../../ui/edit-log.ts';
 import { say } from '../../wording/say.ts';
 
-/** Deletes texts of the shelf with all that is kept of them, in a way that can be undone. Rejects with `StorageFault`. */
+/** Deletes texts of the shelf with all their stored data. The deletion can be undone. Rejects with `StorageFault`. */
 export async function removeTexts(
   ids: readonly string[],
   says = (count: number): string => say('shelf.deleted', { count }),
@@ -19,7 +19,10 @@ export async function removeTexts(
   noteEdit(says(whole.length), () => putTexts(whole));
 }
 
-/** Changes title, tags or notes of a text, in a way that can be undone: the parts that were changed are as they were. Rejects with `StorageFault`. */
+/**
+ * Changes title, tags or notes of a text. An undo restores only the parts that were changed. Rejects with
+ * `StorageFault`.
+ */
 export async function editText(
   id: string,
   says: string,

@@ -12,11 +12,11 @@ import type { ReadyShelf } from './use-shelf.ts';
 
 interface FileViewProps {
   readonly shelf: ReadyShelf;
-  /** The search: the texts it finds can be saved or deleted together. */
+  /** The search. The texts it finds can be saved or deleted together. */
   readonly wanted: Wanted;
 }
 
-/** The whole shelf, or what a search finds, in a file and back; or deleted. */
+/** Saves the whole shelf, or the texts a search finds, to a file; opens such a file again; or deletes the texts. */
 export function FileView({ shelf, wanted }: FileViewProps) {
   const controller = useRef(new AbortController());
   useEffect(() => () => controller.current.abort(), []);

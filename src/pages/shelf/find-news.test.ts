@@ -41,7 +41,7 @@ const rows = [
   [text('shelved after the move', '2026-11-26'), now(12)],
 ] as const;
 
-test('news are the texts that became readable since the step last seen, the most readable first', () => {
+test('news are the texts that became readable since the last seen step, highest reach first', () => {
   expect(newsOf(rows, at12, seenAt(10))).toEqual([
     ['herons', ['came at 12, reaches higher', 'came at 11', 'shelved the day of the move']],
   ]);
@@ -50,11 +50,11 @@ test('news are the texts that became readable since the step last seen, the most
   ]);
 });
 
-test('there is no news where the group was never seen, did not move, went back or follows another sequence', () => {
+test('there is no news if the group was never seen, did not move, went back or changed its sequence', () => {
   for (const seen of [{}, seenAt(12), seenAt(14), { herons: { sequence: 'second-tide', step: 2 } }])
     expect(newsOf(rows, at12, seen)).toEqual([]);
 });
 
-test('a move that made no text readable gives empty news, so that it can be noted', () => {
+test('a move that made no text readable gives empty news, so that the move can be noted', () => {
   expect(newsOf([rows[0], rows[3]], at12, seenAt(10))).toEqual([['herons', []]]);
 });

@@ -5,7 +5,7 @@ import { newsSince, type SeenSteps } from '../../host/store/shelf-seen.ts';
 import type { IndexedText } from './shelf-index.ts';
 import type { Ranker } from './use-ranks.ts';
 
-/** Texts that a group came to read by moving on since the teacher last looked. */
+/** The texts that a group can read by moving on since the teacher last looked. */
 export interface GroupNews {
   readonly id: string;
   readonly group: Group;
@@ -14,8 +14,8 @@ export interface GroupNews {
 }
 
 /**
- * The news for each group that has moved on, also where it brought nothing. A text that was put on the shelf after the move, as far as the
- * days of the moves tell, read from the start and is no news.
+ * Returns the news for each group that has moved on, even if no text became readable. A text put on the shelf after the
+ * move was readable from the start and is no news. This is decided by the days of the moves.
  */
 export function findNews(
   texts: readonly IndexedText[],
@@ -39,7 +39,10 @@ function hasCome({ now, step }: Fit, since: number): boolean {
   return now && step !== null && step > since;
 }
 
-/** The group's step on the day before a text was shelved; that of another sequence says nothing. */
+/**
+ * Returns the group's step on the day before a text was shelved. Returns -1 if that step is not known or belongs to
+ * another sequence.
+ */
 function stepBefore({ shelved }: IndexedText, group: Group): number {
   if (!group.history) return -1;
   const day = new Date(shelved);

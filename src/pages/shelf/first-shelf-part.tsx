@@ -4,7 +4,10 @@ import { removeTexts } from './edit-texts.ts';
 import { addFirstShelf, isFirstText } from './first-shelf.ts';
 import type { IndexedText } from './shelf-index.ts';
 
-/** Says that texts came with the extension, and takes them away by one click, which can be undone; offers them on an empty shelf. */
+/**
+ * Says that texts came with the extension. One click removes them, and this can be undone. On an empty shelf it offers
+ * to add them.
+ */
 export function FirstShelfPart({ texts }: { texts: readonly IndexedText[] }) {
   const ids = texts.filter(isFirstText).map(({ id }) => id);
   const remove = async (): Promise<void> => {
@@ -29,7 +32,7 @@ export function FirstShelfPart({ texts }: { texts: readonly IndexedText[] }) {
   );
 }
 
-/** Brings the texts that come with the extension, as far as they are not on the shelf. */
+/** Adds the texts that come with the extension and are not yet on the shelf. */
 export function FirstShelfSection() {
   const [told, setTold] = useState('');
   return (

@@ -8,7 +8,7 @@ import { say, type TextId } from '../../wording/say.ts';
 import type { FirstText } from './first-texts.ts';
 import { countText } from './read-file.ts';
 
-/** How the ids of those texts begin; no other id does. */
+/** The prefix of the ids of these texts. No other id begins with it. */
 const FIRST = 'first-shelf-';
 
 const KIND_NAMES = {
@@ -19,14 +19,15 @@ const KIND_NAMES = {
   letter: 'shelf.kindLetter',
 } as const satisfies Record<FirstText['kind'], TextId>;
 
-/** Whether a text of the shelf is one that came with the extension. */
+/** Returns whether a text of the shelf came with the extension. */
 export function isFirstText({ id }: { readonly id: string }): boolean {
   return id.startsWith(FIRST);
 }
 
 /**
- * Puts the texts that come with the extension on the shelf, those that are there excepted; gives how many were missing. Each says in its
- * notes for which step it is, and is in the English of its starter, or else of the browser. Rejects with `StorageFault`.
+ * Puts the texts that come with the extension on the shelf, except texts that are already there. Returns the number of
+ * texts added. The notes of each text name its step. Each text is in the English of its starter, or else of the
+ * browser. Rejects with `StorageFault`.
  */
 export async function addFirstShelf(): Promise<number> {
   const { firstTexts } = await import('./first-texts.ts');

@@ -1,13 +1,13 @@
-/** What a text of the first shelf is. */
+/** The kinds of texts on the first shelf. */
 export const KINDS = ['story', 'news', 'how-to', 'poem', 'letter'] as const;
 
-/** A text that comes with the extension, as a file of `profiles/texts` says it. */
+/** A text that comes with the extension, as written in a file of `profiles/texts`. */
 export interface FirstText {
-  /** The name of its file, which never changes: shelves keep it. */
+  /** The name of the text's file. It never changes, because shelves store it. */
   readonly name: string;
   readonly title: string;
   readonly kind: (typeof KINDS)[number];
-  /** The id of a starter, and the step of it that the text practises. */
+  /** The id of a starter, and the step of that starter that the text practises. */
   readonly starter: string;
   readonly step: number;
   readonly text: string;
@@ -19,7 +19,7 @@ const files = import.meta.glob<string>('../../../profiles/texts/*.txt', {
   eager: true,
 });
 
-/** The texts of the first shelf, by the names of their files. */
+/** The texts of the first shelf, in the order of their file names. */
 export const firstTexts: readonly FirstText[] = Object.entries(files).map(([path, content]) => {
   const end = content.indexOf('\n\n');
   const head = new Map(

@@ -8,7 +8,7 @@ import type { IndexedText } from './shelf-index.ts';
 import { addressOf } from './use-route.ts';
 import './fit-table.css';
 
-/** A group with how every text of the table fits it, in the order of the texts. */
+/** A group with the fit of every text of the table, in the order of the texts. */
 export interface FitColumn {
   readonly id: string;
   readonly group: Group;
@@ -20,28 +20,28 @@ interface FitTableProps {
   readonly caption: string;
   readonly texts: readonly IndexedText[];
   readonly columns: readonly FitColumn[];
-  /** Whether the titles lead to the texts; not where they are only looked at. */
+  /** Whether the titles link to the texts. False for texts that are only looked at. */
   readonly links?: boolean;
-  /** Whether all rows are there at once, to be printed. */
+  /** Whether all rows are shown at once, for printing. */
   readonly whole?: boolean;
-  /** Puts a column at the place of another; left out where they stay. */
+  /** Moves a column to the place of another. Left out if the columns cannot be moved. */
   readonly onMove?: (from: number, to: number) => void;
 }
 
-/** What the rows are sorted by: the title, the words, or the fit for a group by its id. */
+/** The column by which the rows are sorted: the title, the words, or the fit for a group, given by its id. */
 interface Sorting {
   readonly by: 'title' | 'words' | { readonly id: string };
   readonly down: boolean;
 }
 
-/** Rows shown at a time. */
+/** The number of rows shown at a time. */
 const PAGE = 50;
 
 const letters = new Intl.Collator('en', { numeric: true });
 
 /**
- * Texts by groups, sorted by any column, whose columns are moved by dragging or by Alt and an arrow key; wider than the window, it scrolls
- * in a region of its own.
+ * A table of texts by groups that can be sorted by any column. The columns are moved by dragging or by Alt and an arrow
+ * key. A table wider than the window scrolls in its own region.
  */
 export function FitTable({ caption, texts, columns, links = true, whole = false, onMove }: FitTableProps) {
   const [sorting, setSorting] = useState<Sorting>({ by: { id: columns[0]!.id }, down: true });
@@ -56,7 +56,7 @@ export function FitTable({ caption, texts, columns, links = true, whole = false,
   const [says, setSays] = useState('');
   const table = useRef<HTMLTableElement>(null);
   const moved = useRef<number | null>(null);
-  // A head that was moved by keys keeps them.
+  // A column head that was moved by keyboard keeps the keyboard focus.
   useLayoutEffect(() => {
     if (moved.current !== null)
       table.current?.querySelectorAll<HTMLElement>('.shelf-sort')[moved.current + 2]?.focus();
@@ -156,7 +156,7 @@ export function FitTable({ caption, texts, columns, links = true, whole = false,
   );
 }
 
-/** The numbers of the texts in the order of the rows; the best fit is the greatest. */
+/** Returns the indexes of the texts in the order of the rows. The best fit counts as the greatest. */
 function sortRows(
   texts: readonly IndexedText[],
   columns: readonly FitColumn[],

@@ -20,10 +20,10 @@ interface GroupsViewProps {
   readonly onWanted: (wanted: Wanted) => void;
 }
 
-/** So many groups are in the table until others are ticked. */
+/** The number of groups in the table until the teacher ticks others. */
 const AT_FIRST = 6;
 
-/** Which text is for whom: the texts of the shelf by groups. */
+/** Shows which text suits which group: the texts of the shelf by groups. */
 export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted }: GroupsViewProps) {
   const [printing, setPrinting] = useState(false);
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
@@ -87,7 +87,7 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
   );
 }
 
-/** Ids in the order given; those that are not in it come after, as they were. */
+/** Returns the ids in the given order. Ids that are not in `order` come last and keep their order. */
 function inOrder(ids: readonly string[], order: readonly string[]): readonly string[] {
   const placeOf = (id: string): number => (order.includes(id) ? order.indexOf(id) : order.length);
   return ids.toSorted((a, b) => placeOf(a) - placeOf(b));

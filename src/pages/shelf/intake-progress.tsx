@@ -2,7 +2,7 @@ import { say } from '../../wording/say.ts';
 import type { IntakeItem } from './intake-queue.ts';
 import type { Intake, IntakeResult } from './use-intake.ts';
 
-/** How far the reading is, with what failed and why; it can be stopped and taken up again. */
+/** Shows the progress of the reading, and which texts failed and why. The reading can be stopped and resumed. */
 export function IntakeProgress({ intake }: { intake: Intake }) {
   const { items, running, queue } = intake;
   if (items.length === 0) return null;

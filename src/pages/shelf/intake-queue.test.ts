@@ -15,7 +15,7 @@ function start() {
   return { queue, controller, states, view: () => view };
 }
 
-/** Things whose reading ends when the test says so. */
+/** Returns a source whose reading ends when the test says so. */
 function held(name: string): IntakeSource<string> & { end: () => void; reads: () => number } {
   let reads = 0;
   let end = (): void => undefined;
@@ -35,7 +35,7 @@ function held(name: string): IntakeSource<string> & { end: () => void; reads: ()
 const good = (name: string): IntakeSource<string> => ({ name, read: async () => name });
 const bad: IntakeSource<string> = { name: 'bad', read: () => Promise.reject(new Error('torn')) };
 
-test('texts are read one after the other, and one that fails says why and stops nothing', async () => {
+test('texts are read one after the other, and a text that fails gives its reason and stops no other', async () => {
   const { queue, states, view } = start();
   queue.add([good('a'), bad, good('b')]);
   expect(view().running).toBe(true);
@@ -46,7 +46,7 @@ test('texts are read one after the other, and one that fails says why and stops 
   expect(view().items).toEqual([]);
 });
 
-test('a stopped queue keeps its results, and reads only the rest when it goes on', async () => {
+test('a stopped queue keeps its results, and reads only the rest when it is resumed', async () => {
   const { queue, states, view } = start();
   const [first, second, third] = [held('first'), held('second'), held('third')];
   queue.add([first, second, third]);
@@ -66,7 +66,7 @@ test('a stopped queue keeps its results, and reads only the rest when it goes on
   expect(view().running).toBe(false);
 });
 
-test('a queue that goes on at once waits for the text that was stopped', async () => {
+test('a queue that is resumed at once waits for the text whose reading was stopped', async () => {
   const { queue, states, view } = start();
   const slow = held('slow');
   queue.add([slow, good('next')]);
@@ -79,7 +79,7 @@ test('a queue that goes on at once waits for the text that was stopped', async (
   await vi.waitFor(() => expect(states()).toEqual(['slow done', 'next done']));
 });
 
-test('texts added to a working queue are read too, and failed ones can be tried again', async () => {
+test('texts added to a running queue are read too, and failed texts can be retried', async () => {
   const { queue, states, view } = start();
   let works = false;
   queue.add([{ name: 'flaky', read: async () => (works ? 'now' : Promise.reject(new Error('not yet'))) }]);
@@ -91,7 +91,7 @@ test('texts added to a working queue are read too, and failed ones can be tried 
   await vi.waitFor(() => expect(states()).toEqual(['flaky done', 'late done']));
 });
 
-test('after an abort nothing more is read or told', async () => {
+test('after an abort no more texts are read and no more changes are reported', async () => {
   const { queue, controller, view } = start();
   const [first, second] = [held('first'), held('second')];
   queue.add([first, second]);
@@ -104,7 +104,7 @@ test('after an abort nothing more is read or told', async () => {
   expect(view()).toBe(before);
 });
 
-test('a queue that nothing was added to is not running, also when it is cleared', () => {
+test('a queue to which nothing was added is not running, even when it is cleared', () => {
   const onChange = vi.fn();
   const { signal } = new AbortController();
   createIntakeQueue({ onChange, sayWhy: String, signal }).clear();

@@ -1,7 +1,7 @@
 /** One thing to be read, and its outcome. */
 export interface IntakeItem<T> {
   readonly id: number;
-  /** What the teacher knows it by: the name of a file, the title of a page. */
+  /** The name by which the teacher knows the text: the name of a file or the title of a page. */
   readonly name: string;
   readonly state: IntakeState<T>;
 }
@@ -9,38 +9,38 @@ export interface IntakeItem<T> {
 export type IntakeState<T> =
   | { readonly kind: 'waiting' | 'reading' }
   | { readonly kind: 'done'; readonly result: T }
-  /** `why` is one sentence with the next step. */
+  /** `why` is one sentence that includes the next step. */
   | { readonly kind: 'failed'; readonly why: string };
 
-/** Texts to be read, and how; `read` rejects when its signal is aborted. */
+/** A text to be read, and the function that reads it. `read` rejects when its signal is aborted. */
 export interface IntakeSource<T> {
   readonly name: string;
   readonly read: (signal: AbortSignal) => Promise<T>;
 }
 
-/** Reads many things one after the other, so that it can be stopped and taken up again. */
+/** A queue that reads many texts one after the other. The reading can be stopped and resumed. */
 export interface IntakeQueue<T> {
   /** Puts more at the end, and reads on unless it was stopped. */
   add(sources: readonly IntakeSource<T>[]): void;
-  /** Stops; a text that is being read waits again, texts that are done stay. */
+  /** Stops the reading. A text that is being read goes back to waiting, and finished texts stay. */
   stop(): void;
-  /** Reads on with what waits. */
+  /** Continues with the waiting texts. */
   resume(): void;
-  /** Reads what failed once more. */
+  /** Reads the failed texts once more. */
   retry(): void;
-  /** Forgets texts that are done or failed. */
+  /** Removes finished and failed texts from the queue. */
   clear(): void;
 }
 
-/** What a queue shows at a moment. */
+/** The state of a queue at one moment. */
 export interface IntakeView<T> {
   readonly items: readonly IntakeItem<T>[];
   readonly running: boolean;
 }
 
 /**
- * A queue without anything in it. `onChange` is called with the whole of it after each change; `sayWhy` makes a sentence of what a
- * read rejected with. Aborting stops it for good.
+ * Creates an empty queue. `onChange` is called with the whole state of the queue after each change. `sayWhy` turns the
+ * error of a failed read into a sentence. An abort stops the queue for good.
  */
 export function createIntakeQueue<T>(options: {
   readonly onChange: (view: IntakeView<T>) => void;
@@ -52,7 +52,7 @@ export function createIntakeQueue<T>(options: {
   let items: readonly IntakeItem<T>[] = [];
   let count = 0;
   let run: AbortController | null = null;
-  /** Whether to read on once the text that was being read at the stop has come to its end. */
+  /** Whether to resume once the interrupted read has ended. */
   let wanted = false;
   signal.addEventListener('abort', () => run?.abort(), { once: true });
 

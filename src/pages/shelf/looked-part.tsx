@@ -19,7 +19,10 @@ interface LookedPartProps {
   readonly tags: readonly string[];
 }
 
-/** Texts that were only to be looked at: a table of them for all groups, from which they can still go to the shelf. */
+/**
+ * Shows the texts that were not added to the shelf, in a table for all groups. From the table they can still be put on
+ * the shelf.
+ */
 export function LookedPart({ shelf, intake, rank, mark, groups, stepOf, tags }: LookedPartProps) {
   const [says, setSays] = useState<string | null>(null);
   const looked = useMemo(

@@ -13,7 +13,7 @@ test.each([
   ['https://tarnquay.example/fish', [], ['https://tarnquay.example/fish']],
   ['https://tarnquay.example/ferry?day=2 nonsense', [], ['https://tarnquay.example/ferry?day=2', 'nonsense']],
   ['', [], []],
-])('%j', (pasted, matched, missing) => {
+])('pasted addresses %j are matched with open tabs or listed as missing', (pasted, matched, missing) => {
   const found = matchAddresses(pasted, tabs);
   expect(found.matched.map(({ id }) => id)).toEqual(matched);
   expect(found.missing).toEqual(missing);

@@ -1,15 +1,15 @@
 import type { OpenTab } from '../../host/page-talk/open-tabs.ts';
 
-/** Which pasted addresses are of open pages, and which are not. */
+/** The open tabs that match pasted addresses, and the addresses without a tab. */
 export interface MatchedAddresses {
   readonly matched: readonly OpenTab[];
   readonly missing: readonly string[];
 }
 
 /**
- * Finds the tabs of pasted addresses, which stand apart by white space or commas. The place within a page, a slash at its end, and http
- * or https do not matter: https://tarnquay.example/ferry#top is http://tarnquay.example/ferry/, but not its page
- * /ferry?day=2.
+ * Finds the tabs of pasted addresses, which are separated by white space or commas. Three differences are ignored: the
+ * fragment, a slash at the end, and http or https. For example, https://tarnquay.example/ferry#top matches
+ * http://tarnquay.example/ferry/, but not the page /ferry?day=2.
  */
 export function matchAddresses(pasted: string, tabs: readonly OpenTab[]): MatchedAddresses {
   const wanted = [...new Set(pasted.split(/[\s,]+/).filter((address) => address !== ''))];

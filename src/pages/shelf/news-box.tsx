@@ -7,7 +7,7 @@ import { addressOf } from './use-route.ts';
 
 const SHOWN = 5;
 
-/** Says which texts groups came to read since the teacher last looked, until that is put away. */
+/** Shows which texts groups can read since the teacher last looked, until the teacher dismisses the note. */
 export function NewsBox({ news }: { news: readonly GroupNews[] }) {
   return (
     <>

@@ -1,11 +1,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { say } from '../../wording/say.ts';
 
-/** Notes are kept this long after the last change, and at the latest so long after the first that is not kept, in milliseconds. */
+/** Notes are saved `REST` after the last change, and at most `LONGEST` after the first unsaved change, in milliseconds. */
 const REST = 400;
 const LONGEST = 800;
 
-/** A field for notes; they are kept a moment after they are typed, at once when the field, the view or the page is left. */
+/**
+ * A field for notes. Notes are saved a moment after they are typed, and at once when the teacher leaves the field, the
+ * view or the page.
+ */
 export function NotesField({ notes, onChange }: { notes: string; onChange: (notes: string) => void }) {
   const [typed, setTyped] = useState<string | null>(null);
   const unsaved = useRef<{
@@ -47,7 +50,7 @@ export function NotesField({ notes, onChange }: { notes: string; onChange: (note
         }}
         onBlur={() => {
           flush.current();
-          // From here on it shows the stored notes, also when another window changes them.
+          // From now on the field shows the stored notes, even when another window changes them.
           setTyped(null);
         }}
       />

@@ -42,7 +42,7 @@ function fileOf(texts: readonly WholeShelfText[]): Blob {
   return file.end();
 }
 
-/** How many texts are new. */
+/** Returns how many texts were added. */
 async function take(file: Blob): Promise<number> {
   return (await takeFile(file, 'add', signal)).added.texts;
 }
@@ -59,7 +59,7 @@ beforeEach(async () => {
   for await (const slice of readShelf()) await deleteTexts(slice.map(({ id }) => id));
 });
 
-test('a shelf that is saved, deleted and opened again is what it was, also if it is opened twice', async () => {
+test('a shelf that is saved, deleted and opened again is unchanged, even if the file is opened twice', async () => {
   await putTexts(Array.from({ length: 450 }, (_, n) => textOf(n)));
   const before = await whole();
   const file = await packShelf(null, signal);
@@ -71,7 +71,7 @@ test('a shelf that is saved, deleted and opened again is what it was, also if it
   expect(await whole()).toEqual(before);
 });
 
-test('a part of the shelf is saved by ids', async () => {
+test('a part of the shelf can be saved by the ids of its texts', async () => {
   await putTexts([textOf(0), textOf(1), textOf(2)]);
   const file = await packShelf(new Set(['t1']), signal);
   await deleteTexts(['t0', 't1', 't2']);
@@ -79,7 +79,7 @@ test('a part of the shelf is saved by ids', async () => {
   expect(await whole()).toEqual([textOf(1)]);
 });
 
-test('a text changed since is kept, and the file’s text is added beside it once', async () => {
+test('a text changed after the save is kept, and the file’s text is added beside it once', async () => {
   await putTexts([textOf(0)]);
   const file = await packShelf(null, signal);
   await changeText('t0', () => ({ notes: 'a new note' }));
@@ -88,7 +88,7 @@ test('a text changed since is kept, and the file’s text is added beside it onc
   expect((await whole()).map((text) => text!.notes).toSorted()).toEqual(['a new note', 'note 0']);
 });
 
-test('merging replaces a text changed since by the file’s, and undo brings it back', async () => {
+test('merging replaces a text changed after the save with the file’s text, and undo restores it', async () => {
   await putTexts([textOf(0)]);
   const file = await packShelf(null, signal);
   await changeText('t0', () => ({ notes: 'a new note' }));
@@ -99,19 +99,19 @@ test('merging replaces a text changed since by the file’s, and undo brings it 
   expect((await whole()).map((text) => text!.notes)).toEqual(['a new note']);
 });
 
-test('two texts of a file under one id are both taken', async () => {
+test('two texts with the same id in one file are both added', async () => {
   expect(await take(fileOf([textOf(0), { ...textOf(1), id: 't0' }]))).toBe(2);
   expect((await whole()).map((text) => text!.title).toSorted()).toEqual([textOf(0).title, textOf(1).title]);
 });
 
-test('nothing is taken from a file that is damaged anywhere', async () => {
+test('no text is added from a file that is damaged anywhere', async () => {
   const texts = Array.from({ length: 250 }, (_, n) => textOf(n));
   const file = fileOf([...texts, { id: 't1' } as WholeShelfText]);
   await expect(take(file)).rejects.toThrow(/Line 252 of this file is damaged/);
   expect(await whole()).toEqual([]);
 });
 
-test('a text is put on the shelf once, and gets tags and text that come later', async () => {
+test('a text is put on the shelf once, and gets tags and a full text that are added later', async () => {
   const { id: _id, shelved: _shelved, tags: _tags, notes: _notes, ...vetted } = textOf(1);
   const { id, outcome } = await addToShelf(vetted, ['boats']);
   expect(outcome).toBe('shelved');

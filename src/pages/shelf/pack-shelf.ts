@@ -1,10 +1,13 @@
 import { beginFile } from '../../host/files/wordreach-file.ts';
 import { loadWhole, readShelf } from '../../host/store/shelf-store.ts';
 
-/** Texts read from the database at a time. */
+/** The number of texts read from the database at a time. */
 const BATCH = 200;
 
-/** The whole shelf as a file, with the texts that are kept; a part of it where ids are given. Rejects with `StorageFault`. */
+/**
+ * Returns the whole shelf as a file, including the full texts that were kept. If ids are given, returns only these
+ * texts. Rejects with `StorageFault`.
+ */
 export async function packShelf(only: ReadonlySet<string> | null, signal: AbortSignal): Promise<Blob> {
   const file = beginFile({ whole: false });
   for await (const slice of readShelf(BATCH)) {

@@ -6,11 +6,14 @@ import { say } from '../../wording/say.ts';
 import { addToShelf, type Shelving } from './add-to-shelf.ts';
 import { readTab } from './read-tab.ts';
 
-/** Puts the words of a shaded page on the shelf, and its text if that is to be kept; or says why that failed. */
+/**
+ * Puts the words of a shaded page on the shelf, and also its text if that is to be kept. On failure, returns the
+ * reason.
+ */
 export async function putTab(tab: number, keepsText: boolean): Promise<Shelving | { readonly why: string }> {
   try {
     const put = await addToShelf(await readTab(tab, keepsText));
-    // Where the groups are now is what later moves are told from.
+    // Later moves of the groups are measured from the steps noted now.
     await noteGroups(await loadGroups());
     return put;
   } catch (error) {

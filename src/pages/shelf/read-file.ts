@@ -10,8 +10,8 @@ import { createPause } from '../../ui/create-pause.ts';
 import type { VettedText } from './add-to-shelf.ts';
 
 /**
- * Reads a file as one text, or a book as one text for each chapter from the first of its story on, since the chapters before are title and
- * contents. Rejects with `FileFault`, or when aborted.
+ * Reads a file as one text. A book gives one text for each chapter, from the first chapter of its story on, since the
+ * chapters before are title and contents. Rejects with `FileFault`, or when aborted.
  */
 export async function readFile(file: File, keepsText: boolean, signal: AbortSignal): Promise<VettedText[]> {
   if (await isPictureFile(file)) return [await readPicture(file, keepsText, signal)];
@@ -26,7 +26,7 @@ export async function readFile(file: File, keepsText: boolean, signal: AbortSign
   return texts;
 }
 
-/** A picture of text, read on this machine. Words whose reading is not sure count as skipped. */
+/** Reads a picture of text on this machine. Words with an unsure reading count as skipped. */
 async function readPicture(file: File, keepsText: boolean, signal: AbortSignal): Promise<VettedText> {
   const { readPictureFile } = await import('../../passage/files/read-picture-file.ts');
   const { title, text, sureText, unsure } = await readPictureFile(file, signal);
@@ -50,10 +50,10 @@ function listTexts(opened: OpenedText | OpenedBook): OpenedText[] {
     .map((n) => takeChapters(opened, new Set([n])));
 }
 
-/** Words of a text with their counts, as the shelf keeps them. */
+/** The words of a text with their counts, in the form that the shelf stores. */
 type CountedText = Pick<ShelfText, 'words' | 'skipped'>;
 
-/** Counts the words of a text line by line, leaving the page time in between. Rejects when aborted. */
+/** Counts the words of a text line by line, with pauses so that the page stays responsive. Rejects when aborted. */
 export async function countText(text: string, signal: AbortSignal): Promise<CountedText> {
   const pause = createPause();
   const words = new Map<WordKey, number>();

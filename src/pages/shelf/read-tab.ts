@@ -5,8 +5,9 @@ import { writePageDate } from '../../passage/files/write-page-date.ts';
 import type { VettedText } from './add-to-shelf.ts';
 
 /**
- * Reads the checked words on the page of a tab, with its text if that is to be kept. A page that is not shaded is shaded for a moment, and
- * shows that it was. Rejects with `TakeFault` when it cannot be read or has no words.
+ * Reads the checked words on the page of a tab, and also its text if that is to be kept. A page that is not shaded is
+ * shaded for a moment, which is visible on the page. Rejects with `TakeFault` when the page cannot be read or has no
+ * words.
  */
 export async function readTab(tab: number, keepsText: boolean): Promise<VettedText> {
   const isShaded = (await askWords(tab)) !== null;
@@ -15,7 +16,7 @@ export async function readTab(tab: number, keepsText: boolean): Promise<VettedTe
     await shadeFrames(tab);
   }
   try {
-    // Answered when all of it is read; before, a part of the words would be missing.
+    // `setScope` resolves only when the whole page has been read. Before that, some of the words would be missing.
     if (!isShaded) await setScope(tab, 'story');
     const { page, text } = await readTabText(tab);
     return {
@@ -32,7 +33,7 @@ export async function readTab(tab: number, keepsText: boolean): Promise<VettedTe
   }
 }
 
-/** A page and its frames may each have the same word. */
+/** Adds up the counts of each word, because a page and its frames may contain the same word. */
 function mergeKeys(words: VettedText['words']): VettedText['words'] {
   const counts = new Map<string, number>();
   for (const [key, count] of words) counts.set(key, (counts.get(key) ?? 0) + count);

@@ -7,12 +7,12 @@ interface ShelfFiltersProps {
   readonly texts: readonly IndexedText[];
   readonly wanted: Wanted;
   readonly onWanted: (wanted: Wanted) => void;
-  /** How many of the texts are found. */
+  /** The number of texts found. */
   readonly found: number;
   readonly children?: ComponentChildren;
 }
 
-/** Search and tags, and how many texts they find. */
+/** Shows the search field, the tags, and the number of texts they find. */
 export function ShelfFilters({ texts, wanted, onWanted, found, children }: ShelfFiltersProps) {
   const tags = listTags(texts);
   return (

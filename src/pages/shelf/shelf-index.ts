@@ -1,25 +1,28 @@
 import { createWordNumbers, type NumberedWords, numberWords, type WordNumbers } from '../../analyze/index.ts';
 import type { ShelfText } from '../../host/store/shelf-store.ts';
 
-/** A text as the page holds it: with its words by their numbers, and what a search looks into. */
+/** A text as this page holds it in memory, with the numbers of its words and the string for the search. */
 export interface IndexedText extends Omit<ShelfText, 'words'> {
   readonly words: NumberedWords;
-  /** Title, tags, notes, address and author in lower case. */
+  /** Title, tags, notes, address and author, in lower case. */
   readonly searched: string;
 }
 
-/** All texts of the shelf in memory. A change makes a new `texts`, so that who shows it notices. */
+/**
+ * All texts of the shelf in memory. A change creates a new `texts` array, so that components which show it notice the
+ * change.
+ */
 export interface ShelfIndex {
   readonly texts: readonly IndexedText[];
   readonly numbers: WordNumbers;
-  /** Puts texts in, in the place of those with the same id. */
+  /** Adds texts. A text with the same id is replaced. */
   put(texts: readonly ShelfText[]): void;
   delete(ids: readonly string[]): void;
-  /** The words of a text with their counts, as they are reported on. */
+  /** Returns the words of a text with their counts, as needed for a report. */
   countsOf(text: IndexedText): Pick<ShelfText, 'words' | 'skipped'>;
 }
 
-/** An index of nothing yet. */
+/** Creates an empty index. */
 export function createShelfIndex(): ShelfIndex {
   const numbers = createWordNumbers();
   const byId = new Map<string, IndexedText>();
@@ -47,7 +50,7 @@ export function createShelfIndex(): ShelfIndex {
   };
 }
 
-/** A text with its words by the numbers of an index, in which it need not be. */
+/** Returns a text whose words are numbers of an index. The text itself need not be in the index. */
 export function indexText({ words, ...text }: ShelfText, numbers: WordNumbers): IndexedText {
   const { title, tags, notes, url, byline } = text;
   return {

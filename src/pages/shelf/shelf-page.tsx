@@ -32,7 +32,7 @@ import { useRanker } from './use-ranks.ts';
 import { addressOf, type Route, useRoute } from './use-route.ts';
 import { type ReadyShelf, useShelf } from './use-shelf.ts';
 
-/** The page of the shelf: vetted texts, and which of them fits which group. */
+/** The page of the shelf. It shows the vetted texts and which of them fit which group. */
 export function ShelfPage() {
   const groups = useWatched(loadGroups, watchGroups);
   const sequences = useWatched(loadSequences, watchSequences);
@@ -108,7 +108,7 @@ interface ShownPartProps {
   readonly intake: Intake;
 }
 
-/** The view that the address names; search and choices stay while views change. */
+/** Shows the view that the address names. The search and the choices are kept when the view changes. */
 function ShownPart({ shelf, groups, sequences, mark, route, intake }: ShownPartProps) {
   const [picked, setPicked] = useState<string | null>(null);
   const [wanted, setWanted] = useState<Wanted>({ search: '', tag: null });
@@ -178,7 +178,7 @@ function useNews(
   return news;
 }
 
-/** Another view begins at its top for keyboards, screen readers and narrow windows. */
+/** Moves the focus to the top of a new view, for keyboards, screen readers and narrow windows. */
 function useFocusOnMain(route: Route): void {
   const address = addressOf(route);
   const shown = useRef(address);

@@ -37,7 +37,7 @@ const rows = [
 ];
 const titles = (sorted: readonly RankedText[]) => sorted.map(({ text }) => text.title);
 
-test('texts that practise the step come first, then other readable texts, then the others by the step they become readable', () => {
+test('texts that practise the step come first, then other readable texts, then the rest by how soon they read', () => {
   expect(titles(sortTexts(rows, 'fit'))).toEqual([
     'now',
     'now best, newer',
@@ -49,7 +49,7 @@ test('texts that practise the step come first, then other readable texts, then t
   ]);
 });
 
-test('texts are sorted by practice, by date and by title too', () => {
+test('texts can also be sorted by practice, by date and by title', () => {
   expect(titles(sortTexts(rows, 'practice'))[0]).toBe('now');
   expect(titles(sortTexts(rows, 'newest')).slice(0, 2)).toEqual(['never high', 'now best, newer']);
   expect(titles(sortTexts(rows, 'title'))[0]).toBe('never high');
@@ -63,7 +63,7 @@ test('texts are grouped into ready now, soon and later', () => {
   expect(band({ step: null }, 10)).toBe('later');
 });
 
-test('a search wants every word of it somewhere, and the tag whatever its case', () => {
+test('a search requires each of its words somewhere in the text’s details, and a tag in any case', () => {
   const text = textOf({ tags: ['Harbour'], searched: 'the ferry is late\nharbour\nfor week 12' });
   expect(isWanted(text, { search: ' Ferry  week', tag: null })).toBe(true);
   expect(isWanted(text, { search: 'ferry gull', tag: null })).toBe(false);
@@ -71,7 +71,7 @@ test('a search wants every word of it somewhere, and the tag whatever its case',
   expect(isWanted(text, { search: '', tag: 'boats' })).toBe(false);
 });
 
-test('tags are listed once, whatever their case, with their texts', () => {
+test('each tag is listed once, regardless of case, with its number of texts', () => {
   const texts = [['week 12', 'Harbour'], ['harbour'], ['week 9']].map((tags) => textOf({ tags }));
   expect(listTags(texts)).toEqual([
     { tag: 'Harbour', count: 2 },

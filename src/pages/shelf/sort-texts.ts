@@ -1,39 +1,41 @@
 import type { Fit } from '../../analyze/index.ts';
 import type { IndexedText } from './shelf-index.ts';
 
-/** A text with how it fits the group that is chosen. */
+/** A text with its fit for the chosen group. */
 export interface RankedText {
   readonly text: IndexedText;
   readonly fit: Fit;
 }
 
 /**
- * `fit`: texts that are ready now first, among them those which practise the group's step, then texts by how soon they are ready; `practice`: texts with most
- * words the group's step opened.
+ * The order of the texts:
+ * - `fit`: texts that are ready now come first, and among them the texts that practise the group's step. Then come the
+ * other texts by how soon they are ready.
+ * - `practice`: texts with the most words opened by the group's step come first.
  */
 export type Order = 'fit' | 'practice' | 'newest' | 'title';
 
-/** When a group reads a text: now, within the next few steps, or later or never. */
+/** When a group can read a text: now, within the next few steps (`soon`), or later or never (`later`). */
 export type Band = 'now' | 'soon' | 'later';
 
-/** So many steps ahead are soon. */
+/** The number of steps ahead that count as `soon`. */
 export const SOON = 5;
 
 /** The teacher's search on the shelf. */
 export interface Wanted {
-  /** Words that all are in title, tags, notes, address or author. */
+  /** Words that must all occur in title, tags, notes, address or author. */
   readonly search: string;
-  /** Null for every text. */
+  /** Null if texts with any tags are wanted. */
   readonly tag: string | null;
 }
 
-/** The band of a text for a group at a step. */
+/** Returns the band of a text for a group at a step. */
 export function bandOf({ now, step }: Fit, at: number): Band {
   if (now) return 'now';
   return step !== null && step - at <= SOON ? 'soon' : 'later';
 }
 
-/** Whether a text is one of those looked for; the case of letters does not matter. */
+/** Returns whether a text matches the search and the tag. Case is ignored. */
 export function isWanted({ searched, tags }: IndexedText, { search, tag }: Wanted): boolean {
   if (tag !== null && !tags.some((own) => own.toLowerCase() === tag.toLowerCase())) return false;
   return search
@@ -42,13 +44,13 @@ export function isWanted({ searched, tags }: IndexedText, { search, tag }: Wante
     .every((word) => searched.includes(word));
 }
 
-/** The texts in an order. Equals are sorted by fit, then the newest first. */
+/** Returns the texts in the given order. Equal texts are sorted by fit, then newest first. */
 export function sortTexts(texts: readonly RankedText[], order: Order): readonly RankedText[] {
   const first = ORDERS[order];
   return texts.toSorted((a, b) => first(a, b) || byFit(a, b) || byNewest(a, b));
 }
 
-/** Every tag there is with how many texts have it, by the alphabet. */
+/** Returns every tag in alphabetical order, with the number of texts that have the tag. */
 export function listTags(
   texts: readonly IndexedText[],
 ): readonly { readonly tag: string; readonly count: number }[] {

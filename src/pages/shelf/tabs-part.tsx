@@ -5,7 +5,10 @@ import { useTyped } from '../../ui/use-typed.ts';
 import { say } from '../../wording/say.ts';
 import { matchAddresses } from './match-addresses.ts';
 
-/** Pages that are open in tabs, ticked or found by pasted addresses. Only those on which the button was pressed can be read. */
+/**
+ * Lists pages that are open in tabs, to be ticked or found by pasted addresses. Only pages on which the toolbar button
+ * was pressed can be read.
+ */
 export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => void }) {
   const [found, setFound] = useState<Awaited<ReturnType<typeof listOpenTabs>> | null>(null);
   const [left, setLeft] = useState<ReadonlySet<number>>(new Set());

@@ -6,18 +6,18 @@ import { say } from '../../wording/say.ts';
 import { joinTags } from './add-to-shelf.ts';
 
 interface TagFieldProps {
-  /** Whose tags: typed text is noted under that name. */
+  /** The owner of the tags. Typed text is stored under this name. */
   readonly owner: string;
   readonly label: string;
   readonly tags: readonly string[];
   /** Tags used on the shelf, to choose from. */
   readonly known: readonly string[];
-  /** Gives a promise where it takes a moment to keep. */
+  /** Returns a promise if saving takes a moment. */
   readonly onAdd: (tags: readonly string[]) => unknown;
   readonly onRemove: (tag: string) => void;
 }
 
-/** Tags of a text: each can be taken away, and others added, several at a time with commas. */
+/** Shows the tags of a text. Each tag can be removed. New tags can be added, several at a time with commas. */
 export function TagField({ owner, label, tags, known, onAdd, onRemove }: TagFieldProps) {
   const id = useId();
   const { typed, isFound, type, done } = useTyped(typedStore, `tags of ${owner}`);

@@ -12,11 +12,11 @@ interface TextRowProps {
   readonly step: number;
   /** Whether the row is under a heading that says that it is ready now. */
   readonly isUnderNow: boolean;
-  /** The day it was saved is said. */
+  /** Whether the row shows the day the text was saved. */
   readonly isDated: boolean;
 }
 
-/** One text of the list: its readable share, when it is ready, how long it is. */
+/** Shows one text of the list: its readable share, when it is ready, and its length. */
 export function TextRow({ text, fit, step, isUnderNow, isDated }: TextRowProps) {
   const about = [
     !isUnderNow && describeFit(fit, step),
@@ -47,7 +47,7 @@ export function TextRow({ text, fit, step, isUnderNow, isDated }: TextRowProps) 
   );
 }
 
-/** The site of a text from the web; null for one from a file. */
+/** Returns the host of a text from the web, or null for a text from a file. */
 function siteOf(url: string | null): string | null {
   return url !== null && URL.canParse(url) ? new URL(url).host || null : null;
 }

@@ -34,7 +34,7 @@ interface TextViewProps {
   readonly onGroup: (id: string) => void;
 }
 
-/** Everything of one text of the shelf: tags and notes, and how it reads for a group. */
+/** Shows all details of one text of the shelf: its tags and notes, and its results for a group. */
 export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: TextViewProps) {
   const { id } = text;
   const stored = groups.groups[groupId]!;
@@ -157,7 +157,7 @@ function TitleField({ id, title, onChange }: TitleFieldProps) {
 
 interface TextActionsProps {
   readonly text: IndexedText;
-  /** Whose lesson is made of it. */
+  /** The group for which a lesson is made from the text. */
   readonly groupId: string;
 }
 

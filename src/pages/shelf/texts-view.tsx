@@ -11,7 +11,7 @@ import { TextRow } from './text-row.tsx';
 import type { Ranker } from './use-ranks.ts';
 import type { ReadyShelf } from './use-shelf.ts';
 
-/** Rows shown at a time. */
+/** The number of rows shown at a time. */
 const PAGE = 50;
 
 const BANDS = {
@@ -29,7 +29,7 @@ interface TextsViewProps {
   readonly onGroup: (id: string) => void;
   /** The group's step within its sequence. */
   readonly step: number;
-  /** Null where the group follows none. */
+  /** Null if the group follows no sequence. */
   readonly sequence: Sequence | null;
   readonly wanted: Wanted;
   readonly onWanted: (wanted: Wanted) => void;
@@ -37,7 +37,7 @@ interface TextsViewProps {
   readonly onOrder: (order: Order) => void;
 }
 
-/** The texts of the shelf in the order in which they fit a group. */
+/** Shows the texts of the shelf, sorted by their fit for a group. */
 export function TextsView(props: TextsViewProps) {
   const { shelf, rank, mark, groups, groupId, step, sequence, wanted, order } = props;
   const group = groups[groupId]!;

@@ -25,11 +25,11 @@ export interface IntakeChoices {
   readonly goesTo: 'shelf' | 'table';
   readonly keepsText: boolean;
   readonly tags: readonly string[];
-  /** Looks up a word beforehand, so that the table is there at once when it is shown. */
+  /** Looks up a word in advance, so that the table appears without delay. */
   readonly lookUp: (key: WordKey) => void;
 }
 
-/** Many texts being read, for as long as the page is open. */
+/** The reading of many texts. It continues as long as the page is open. */
 export interface Intake extends IntakeView<IntakeResult> {
   readonly queue: IntakeQueue<IntakeResult>;
   addFiles(files: readonly File[], choices: IntakeChoices): void;
@@ -45,7 +45,8 @@ export function useIntake(): Intake {
   useEffect(() => () => controller.current.abort(), []);
   useEffect(() => {
     if (!view.running) return;
-    // The browser asks before the page is left: texts that are not read yet would have to be chosen again.
+    // The browser asks for confirmation before the page is left, because texts that are not read yet would have to be
+    // chosen again.
     const leaving = new AbortController();
     addEventListener('beforeunload', (event) => event.preventDefault(), { signal: leaving.signal });
     return () => leaving.abort();
@@ -71,7 +72,7 @@ export function useIntake(): Intake {
   };
 }
 
-/** Does with the texts as was chosen when they were dropped. */
+/** Handles the texts as chosen when they were dropped. */
 async function settle(
   texts: readonly VettedText[],
   { goesTo, tags, lookUp }: IntakeChoices,

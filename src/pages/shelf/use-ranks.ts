@@ -6,15 +6,18 @@ import { findSequence, type Sequences } from '../../host/store/sequences-store.t
 import type { IndexedText } from './shelf-index.ts';
 import type { ReadyShelf } from './use-shelf.ts';
 
-/** Gives the fit of texts for a group, which read with a reach of `mark` percent; in the order of the texts. */
+/**
+ * Returns the fit of each text for a group, in the order of the texts. A text with a reach of `mark` percent counts as
+ * readable.
+ */
 export type Ranker = (texts: readonly IndexedText[], group: Group, mark: number) => readonly Fit[];
 
-/** Groups whose words are kept followed. */
+/** The number of groups for which the steps of all words are kept. */
 const KEPT = 40;
 
 /**
- * A ranker over a shelf. The words of a group are followed once until something but its step is changed, since a move
- * to another step asks nothing new of a word.
+ * Creates a ranker over a shelf. The steps of all words are found once for a group, until something other than the
+ * group's step changes. A move to another step needs nothing new about a word.
  */
 export function createRanker({ index, weigher }: ReadyShelf, sequences: Sequences): Ranker {
   const known = new Map<string, WordSteps>();
@@ -34,7 +37,7 @@ export function createRanker({ index, weigher }: ReadyShelf, sequences: Sequence
   };
 }
 
-/** The ranker of a shelf for as long as its sequences stay. */
+/** Returns the ranker of a shelf. It is kept until the shelf or its sequences change. */
 export function useRanker(shelf: ReadyShelf, sequences: Sequences): Ranker {
   return useMemo(() => createRanker(shelf, sequences), [shelf.index, shelf.weigher, sequences]);
 }

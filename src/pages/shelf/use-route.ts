@@ -5,12 +5,12 @@ export type Route =
   | { readonly view: 'texts' | 'groups' | 'add' | 'file' }
   | { readonly view: 'text'; readonly id: string };
 
-/** The address of a view within the page. */
+/** Returns the address of a view within the page. */
 export function addressOf(route: Route): string {
   return route.view === 'text' ? writeAddress('text', route.id) : writeAddress(route.view);
 }
 
-/** Follows the address of the page. */
+/** Returns the route in the address of the page, and follows its changes. */
 export function useRoute(): Route {
   return useAddress(readRoute);
 }

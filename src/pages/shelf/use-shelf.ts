@@ -13,24 +13,24 @@ import { createPause } from '../../ui/create-pause.ts';
 import { addFirstShelf } from './first-shelf.ts';
 import { createShelfIndex, type IndexedText, type ShelfIndex } from './shelf-index.ts';
 
-/** The whole shelf in memory. */
+/** The whole shelf, loaded into memory. */
 export interface ReadyShelf {
   readonly kind: 'ready';
   readonly index: ShelfIndex;
-  /** The texts of the index; another list whenever one of them changed. */
+  /** The texts of the index. Whenever a text changes, this is a new list. */
   readonly texts: readonly IndexedText[];
   readonly engine: Analyzer;
   /** The engine's memory of the words of the shelf. */
   readonly weigher: WordWeigher;
 }
 
-/** The shelf as it is shown. */
+/** The state of the shelf as it is shown. */
 export type Shelf =
   | { readonly kind: 'loading'; readonly done: number; readonly of: number }
   | { readonly kind: 'failed'; readonly why: string }
   | ReadyShelf;
 
-/** Loads the whole shelf in slices, with what its words require, and keeps it as it is stored. */
+/** Loads the whole shelf in slices, together with the requirements of its words, and keeps it equal to the stored shelf. */
 export function useShelf(): Shelf {
   const [shelf, setShelf] = useState<Shelf>({ kind: 'loading', done: 0, of: 0 });
   useEffect(() => {
@@ -50,7 +50,7 @@ async function followShelf(show: (shelf: Shelf) => void, signal: AbortSignal): P
   let news: ShelfNews[] = [];
   let follow = (given: ShelfNews): void => void news.push(given);
   watchShelf((given) => follow(given), signal);
-  // A shelf that cannot take them opens all the same, and asks again the next time.
+  // If the first texts cannot be added, the shelf opens all the same and tries again the next time.
   await putFirstShelf(addFirstShelf).catch(() => undefined);
   const [engine, of] = await Promise.all([loadEngine(), countTexts()]);
   const weigher = rememberWords(engine);
@@ -78,7 +78,7 @@ async function followShelf(show: (shelf: Shelf) => void, signal: AbortSignal): P
   };
   let last: Promise<void> = Promise.resolve();
   follow = (given) => {
-    // The next news, or loading the page anew, brings what one could not.
+    // If one change cannot be loaded, the next change or a reload of the page brings it.
     last = last.then(() => takeIn(given)).catch(() => undefined);
   };
   show({ kind: 'ready', index, texts: index.texts, engine, weigher });

@@ -7,12 +7,12 @@ import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { say } from '../../wording/say.ts';
 import type { WordRow } from './word-rows.ts';
 
-/** The word table is large, and the rest of the page is there before it. */
+/** Loaded separately, because the word table is large and the rest of the page is ready before it. */
 const loadRows = () => import('./load-word-rows.ts').then(({ loadWordRows }) => loadWordRows());
 
 interface GroupStepProps {
   readonly sequence: Sequence;
-  /** From 0: before the first; null while none is chosen. */
+  /** The number of steps taught; 0 is before the first step. Null while no step is chosen. */
   readonly step: number | null;
   readonly name: string;
   readonly accent: Accent;
@@ -21,7 +21,10 @@ interface GroupStepProps {
   readonly onAccent: (accent: Accent) => void;
 }
 
-/** The second step: what the group is called, and how far it was taught, by words it can read or by a step. */
+/**
+ * The second step: the name of the group, and how far it was taught. The teacher gives this by words the group can read
+ * or by a step.
+ */
 export function GroupStep({ sequence, step, name, accent, onName, onStep, onAccent }: GroupStepProps) {
   const makeRows = useLoaded(loadRows);
   const rows = useMemo(
@@ -85,7 +88,7 @@ interface WordRowsProps extends Pick<GroupStepProps, 'step' | 'onStep'> {
   readonly rows: readonly WordRow[];
 }
 
-/** Rows of words, each harder than the one before; the last that the group reads tells its step. */
+/** Shows rows of words, each harder than the row before. The last row that the group can read determines its step. */
 function WordRows({ rows, step, onStep }: WordRowsProps) {
   const choices = [{ step: 0, words: [] }, ...rows];
   return (

@@ -10,7 +10,10 @@ interface SequenceStepProps {
   readonly onChoose: (id: string) => void;
 }
 
-/** The first step: which sequence is taught. The teacher's own stand first, and one that is pasted beside this page joins them. */
+/**
+ * The first step: the choice of the sequence that is taught. The teacher's own sequences come first. A sequence that is
+ * pasted beside this page joins them.
+ */
 export function SequenceStep({ sequences, chosen, onChoose }: SequenceStepProps) {
   const { own, school } = sequences;
   return (

@@ -18,7 +18,7 @@ import './welcome.css';
 
 const PRACTICE = 'practice.html';
 
-/** The first page after installing: a sequence, a group, and the way to a story to try it on. */
+/** The first page after installing. It asks for a sequence and a group, and leads to a story to try them on. */
 export function WelcomePage() {
   const sequences = useWatched(loadSequences, watchSequences);
   const [picked, pick] = useState<string | null>(null);
@@ -95,7 +95,7 @@ export function WelcomePage() {
             onChoose={(id) => {
               pick(id);
               setAccent(null);
-              // A step of another sequence says nothing about this one.
+              // A step of another sequence does not apply to this sequence.
               if (id !== sequence.id) setStep(null);
             }}
           />

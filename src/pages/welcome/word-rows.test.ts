@@ -19,7 +19,7 @@ describe.each(['steady-steps', 'second-tide', 'england-2013'])('rows of words fo
   const readAt = (step: number, word: string): boolean =>
     /reads|fresh/.test(createJudge(engine, compileGroup({ ...group, step }, sequence))(word).standing);
 
-  test('are ten, of four words each, up to the last step', () => {
+  test('number ten, have four words each and end at the last step', () => {
     expect(rows).toHaveLength(10);
     expect(rows.map((row) => row.words.length)).toEqual(Array(10).fill(4));
     expect(rows.at(-1)!.step).toBe(sequence.steps.length);
@@ -27,7 +27,7 @@ describe.each(['steady-steps', 'second-tide', 'england-2013'])('rows of words fo
       console.log(rows.map(({ step, words }) => `${step}: ${words.join(' ')}`).join('\n'));
   });
 
-  test('are decodable at their own step, and not at that of the row before', () => {
+  test('are decodable at their own step but not at the step of the row before', () => {
     for (const [i, { step, words }] of rows.entries())
       for (const word of words) {
         expect(readAt(step, word), `${word} at ${step}`).toBe(true);
@@ -36,7 +36,7 @@ describe.each(['steady-steps', 'second-tide', 'england-2013'])('rows of words fo
   });
 });
 
-test('a sequence of three steps has three rows at most, and by-sight words are in none', () => {
+test('a sequence of three steps has at most three rows, and no row contains a by-sight word', () => {
   const steps = [['m', 's', 't', 'short-a'], ['p', 'n'], ['short-i']].map((teaches, i) => ({
     title: '',
     teaches,

@@ -1,7 +1,7 @@
 import { createClimber, parseGroup, type WordAnalyzer } from '../../analyze/index.ts';
 import type { Sequence } from '../../analyze/types.ts';
 
-/** Words that a group reads once a step was taught, and could not read at the step of the row before. */
+/** Words that a group can read after a step was taught, and could not read at the step of the row before. */
 export interface WordRow {
   readonly step: number;
   readonly words: readonly string[];
@@ -11,9 +11,10 @@ const ROWS = 10;
 const WORDS = 4;
 
 /**
- * At most ten rows of common words, each with harder patterns than the row before, spread evenly over the steps of a sequence: sat and mat
- * are in the first, and umbrella in a late one. `words` are the commonest first; by-sight words, and words made of them, are in no
- * row, since they say nothing about patterns. A row takes the words of its latest steps, and of each step the commonest.
+ * Makes at most ten rows of common words, spread evenly over the steps of a sequence. Each row has harder patterns than
+ * the row before: sat and mat are in the first row, and umbrella is in a late row. `words` must be sorted with the
+ * commonest first. By-sight words, and words made of them, are left out, since they say nothing about patterns. Each
+ * row takes words of its latest steps first, and the commonest words of each step.
  */
 export function makeWordRows(
   words: readonly string[],
@@ -41,7 +42,10 @@ export function makeWordRows(
     .filter(({ words }) => words.length > 0);
 }
 
-/** One word of each step behind `after` up to `step`, the latest steps first; then their second words, and so on. */
+/**
+ * Picks one word of each step after `after` up to `step`, the latest steps first, then a second word of each step, and
+ * so on.
+ */
 function pickWords(ofStep: ReadonlyMap<number, readonly string[]>, after: number, step: number): string[] {
   const lists: (readonly string[])[] = [];
   for (let at = step; at > after; at--) lists.push(ofStep.get(at) ?? []);

@@ -3,11 +3,11 @@ import type { CountWords } from './possible-changes.ts';
 
 /** The figures that measure a plan. */
 export interface Figures {
-  /** Percent of the words that the group can read. */
+  /** The percentage of words that the group can read. */
   readonly readable: number;
-  /** Words that are not yet decodable. */
+  /** The number of words that are not yet decodable. */
   readonly left: number;
-  /** Words of the longest sentence. */
+  /** The number of words in the longest sentence. */
   readonly longest: number;
 }
 

@@ -13,7 +13,7 @@ const PARTED: ReadonlySet<RuleName> = new Set<RuleName>([
   'dash',
 ]);
 
-/** The changes of a sentence, as the teacher reads them: the words that were taken out, and whether it was parted. */
+/** Describes the changes of a sentence for the teacher: the removed words, and whether the sentence was split. */
 export function describeSteps(steps: readonly Step[]): string {
   const words = steps
     .filter(({ rule }) => !PARTED.has(rule))

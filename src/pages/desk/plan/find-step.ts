@@ -7,11 +7,14 @@ interface WhoReads {
   readonly engine: Analyzer;
   readonly group: Group;
   readonly sequence: Sequence | null;
-  /** Readable share that is wanted, in percent. */
+  /** The wanted readable share, in percent. */
   readonly target: number;
 }
 
-/** The first step of the group's sequence at which a text is as readable as wanted; null where none is. */
+/**
+ * Finds the first step of the group's sequence at which a text is as readable as wanted; returns null if no step is
+ * enough.
+ */
 export function findStep(
   text: string,
   shade: (line: string) => ShadedLine,

@@ -11,7 +11,7 @@ const judge = createJudge(
   fakeAnalyzer({ enormous: [{ requires: ['ou-ow'] }], squall: [{ requires: ['ou-ow'] }] }),
   compileGroup(groupOf({ bySight: ['it', 'was', 'an', 'the', 'storm', 'big'] }), null),
 );
-/** Knows one swap, with its article. */
+/** A swapper that knows one swap, with its article. */
 const swapper: Swapper = {
   findSwaps(sentence, start, end) {
     const word = sentence.slice(start, end);
@@ -20,7 +20,7 @@ const swapper: Swapper = {
     return { word, swaps: [{ text: 'big', score: 0.9, reads: true, article }], best: 1, alternatives: [] };
   },
 };
-/** Knows one sentence that can be shorter. */
+/** A shortener that can shorten one sentence. */
 const shortener: Shortener = {
   shorten: (sentence) =>
     sentence === 'It was an enormous squall.'
@@ -35,7 +35,7 @@ const list = (known: string[] = []) =>
     () => undefined,
   );
 
-test('changes have the places of their words and sentences in the whole text', async () => {
+test('words and sentences have their places in the whole text', async () => {
   const { places, sentences } = await list();
   const shown = places.map(({ from, to }) => text.slice(from, to));
   expect(shown).toEqual(text.match(/[A-Za-z]+/g));
@@ -52,13 +52,13 @@ test('changes have the places of their words and sentences in the whole text', a
   ]);
 });
 
-test('a swap takes its article along, a story word all its places, and a heading is not dropped', async () => {
+test('a swap includes its article, a story word includes all its places, and a heading is not dropped', async () => {
   const { changes, articles } = await list();
   expect(changes).toEqual([
     { kind: 'swap', word: 'enormous', swap: 'big', places: [9] },
     { kind: 'story-word', word: 'squall', meaning: '', places: [1, 10] },
     { kind: 'story-word', word: 'enormous', meaning: 'big', places: [9] },
-    // The first of a paragraph.
+    // The first sentence of a paragraph.
     { kind: 'drop', sentence: 1, isNeeded: true },
     { kind: 'drop', sentence: 2 },
     { kind: 'drop', sentence: 3, isNeeded: true },
@@ -70,12 +70,12 @@ test('a swap takes its article along, a story word all its places, and a heading
   expect([place, text.slice(from, to), article]).toEqual([9, 'an', 'a']);
 });
 
-test('a word to pre-teach that the group has already is read', async () => {
+test('a word that the passage already pre-teaches counts as readable', async () => {
   const { changes } = await list(['squall', 'enormous']);
   expect(changes.map(({ kind }) => kind)).toEqual(['drop', 'drop', 'drop', 'rewrite']);
 });
 
-test('the page gets its turn while changes are looked for', async () => {
+test('the page gets a turn during the search for changes', async () => {
   let turns = 0;
   const finders = {
     shade: createShader(judge)(text),

@@ -19,22 +19,22 @@ import {
   type SentenceProposal,
 } from './possible-changes.ts';
 
-/** Who finds the changes, and for whom. */
+/** The tools that find the changes, and the reader for whom they search. */
 export interface Finders {
   readonly shade: (line: string) => ShadedLine;
   readonly judge: Judge;
   readonly swapper: Swapper;
   readonly shortener: Shortener;
-  /** Words to pre-teach that the passage has already. */
+  /** The words that the passage already pre-teaches. */
   readonly known: ReadonlySet<string>;
-  /** Most words a sentence should have; null for no limit. */
+  /** The most words a sentence should have; null for no limit. */
   readonly longest: number | null;
 }
 
 const COUNTED: ReadonlySet<Standing> = new Set(['reads', 'fresh', 'by-sight', 'unsure', 'beyond']);
 const READ: ReadonlySet<Standing> = new Set(['reads', 'fresh', 'by-sight']);
 
-/** Counts the words of a text as the plan does. */
+/** Creates a function that counts the words of a text in the same way as the plan. */
 export function createCounter({ shade, known }: Pick<Finders, 'shade' | 'known'>): CountWords {
   return (text) => {
     const counted = text
@@ -48,9 +48,9 @@ export function createCounter({ shade, known }: Pick<Finders, 'shade' | 'known'>
 }
 
 /**
- * Every swap, story word, shorter sentence and sentence to drop that a passage offers to a group. A word is swapped in the places
- * where the same swap fits best; headings are neither shortened nor dropped. `rest` is asked after each step, and may wait so that
- * the page gets its turn.
+ * Lists every swap, story word, shorter sentence and sentence to drop that a passage offers to a group. A word is
+ * swapped in the places where the same swap fits best. Headings are neither shortened nor dropped. `rest` is called
+ * after each step. It may wait so that the page gets a turn.
  */
 export async function listChanges(
   text: string,
@@ -101,7 +101,7 @@ export async function listChanges(
   return addProposals({ places, articles, spans, sentences, changes }, text, shorter, count);
 }
 
-/** A sentence made shorter, with the sign of a list before it; null where it cannot be. */
+/** Shortens a sentence and keeps a list sign before it; returns null if the sentence cannot be shortened. */
 function shorten(
   sentence: string,
   next: string,
@@ -117,14 +117,14 @@ function shorten(
 
 /** A word that the group cannot read. */
 interface UnreadWord {
-  /** Number of its place. */
+  /** The number of the word's place. */
   readonly place: number;
-  /** As it is shown, in small letters. */
+  /** The word as shown, in lower case. */
   readonly shown: string;
   readonly sentence: string;
-  /** Where the sentence begins in the text. */
+  /** The place in the text where the sentence begins. */
   readonly from: number;
-  /** Where the word is in the sentence. */
+  /** The place of the word in the sentence. */
   readonly start: number;
   readonly end: number;
 }
@@ -133,7 +133,7 @@ interface WordChanges {
   readonly articles: ReadonlyMap<number, TextEdit>;
   readonly spans: ReadonlyMap<number, { from: number; to: number }>;
   readonly add: (word: UnreadWord) => void;
-  /** Swaps, then story words, each with all of its places. */
+  /** Returns the swaps, then the story words, each with all of its places. */
   readonly list: () => Change[];
 }
 
@@ -168,7 +168,10 @@ function createWordChanges({ judge, swapper }: Finders): WordChanges {
   };
 }
 
-/** A swap as text: in small letters for a word, and as they are written for several, since names may be among them. */
+/**
+ * Returns the text of a swap. A single word is in lower case. Several words keep their capitals, since names may be
+ * among them.
+ */
 function describe({ text, span }: Swap, sentence: string, shown: string): { word: string; text: string } {
   if (!span) return { word: shown, text: text.toLowerCase() };
   return { word: sentence.slice(span.start, span.end).trim(), text };

@@ -36,7 +36,7 @@ function planOf(ticked: readonly Change[], planned: readonly Change[]): PlanStat
   return { ...NO_PLAN, proposal, ticked: new Set(ticked) };
 }
 
-test('a proposal becomes a change with the words that go and come, and one that changes nothing is none', () => {
+test('a proposal becomes a change with its removed and added words, and a proposal without effect is skipped', () => {
   expect(possible.changes).toHaveLength(2);
   expect(shorter).toMatchObject({
     gone: [1],
@@ -46,7 +46,7 @@ test('a proposal becomes a change with the words that go and come, and one that 
   expect(parted).toMatchObject({ isSafe: false, longest: { before: 9, after: 4 } });
 });
 
-test('the text after is the text before with the ticked changes made', () => {
+test('the text after the plan is the text before with only the ticked changes made', () => {
   expect(textAfter(planOf([shorter, parted], [shorter, parted]))).toBe(
     'Bram ran home. The fog was thick. The lamp went out.',
   );
@@ -54,7 +54,7 @@ test('the text after is the text before with the ticked changes made', () => {
   expect(markAfter(planOf([parted], [parted])).filter(({ isNew }) => isNew).length).toBeGreaterThan(0);
 });
 
-test('the pieces of the text before are the whole text, and where changes meet, the larger one has the piece while it is ticked', () => {
+test('pieces make up the whole text, and the larger of two meeting changes owns a piece while it is ticked', () => {
   for (const ticked of [[shorter], [swap], []]) {
     const pieces = markBefore(planOf(ticked, [shorter, swap, parted]));
     expect(pieces.map(({ text }) => text).join('')).toBe(text);
@@ -63,7 +63,7 @@ test('the pieces of the text before are the whole text, and where changes meet, 
   }
 });
 
-test('no swap is made in words that a rewritten sentence no longer has', () => {
+test('no swap is made in words that a rewritten sentence no longer contains', () => {
   expect(textAfter(planOf([shorter, swap], [swap, shorter]))).toBe(
     'Bram ran home. The fog was thick, and the lamp went out.',
   );

@@ -7,15 +7,16 @@ export interface BeforePiece {
   readonly change: Change | null;
 }
 
-/** A piece of the text after it: as it was, or put in. */
+/** A piece of the text after the plan: unchanged or inserted. */
 export interface AfterPiece {
   readonly text: string;
   readonly isNew: boolean;
 }
 
 /**
- * The text of the proposal in pieces, each of one change at most. Where two changes meet, as a swap in a sentence that may be left
- * out, the piece belongs to the one that takes out more while that is ticked, else to the smaller one.
+ * Returns the text of the proposal in pieces, each belonging to at most one change. Two changes can meet, such as a
+ * swap in a sentence that may be left out. The piece then belongs to the change that takes out more, as long as that
+ * change is ticked; otherwise it belongs to the smaller change.
  */
 export function markBefore(plan: PlanState): BeforePiece[] {
   const { proposal, ticked } = plan;
@@ -48,7 +49,7 @@ export function markBefore(plan: PlanState): BeforePiece[] {
   return pieces;
 }
 
-/** The text with the ticked changes made, in pieces. */
+/** Returns the text with the ticked changes made, in pieces. */
 export function markAfter(plan: PlanState): AfterPiece[] {
   const { proposal } = plan;
   if (!proposal) return [];
@@ -68,7 +69,7 @@ export function markAfter(plan: PlanState): AfterPiece[] {
   return pieces;
 }
 
-/** The text with the ticked changes made. */
+/** Returns the text with the ticked changes made. */
 export function textAfter(plan: PlanState): string {
   return markAfter(plan)
     .map(({ text }) => text)

@@ -2,7 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Change, describeDistance, type PlanWord, planChanges } from './plan-changes.ts';
 
-/** `a B a | B c`: small letters are read, capitals not; a bar ends a sentence. */
+/**
+ * Builds a passage from letters, as in `a B a | B c`. A small letter is a readable word, a capital is an unreadable
+ * word, and a bar ends a sentence.
+ */
 function passage(text: string): { words: PlanWord[]; places(letter: string): number[] } {
   const sentences = text.split('|').map((sentence) => sentence.trim().split(' '));
   const all = sentences.flatMap((sentence, number) =>
@@ -25,7 +28,7 @@ describe('a plan', () => {
   const teach: Change = { kind: 'story-word', word: 'C', meaning: '', places: places('C') };
   const drop: Change = { kind: 'drop', sentence: 2 };
 
-  test('takes the most helpful change first, and tells the reach before and after', () => {
+  test('takes the most helpful change first, and states the reach before and after each change', () => {
     expect(planChanges(words, [drop, teach, swap], { ...options, target: 100 })).toEqual([
       { change: swap, before: 60, after: 80 },
       { change: teach, before: 80, after: 90 },
@@ -43,7 +46,7 @@ describe('a plan', () => {
     expect(kinds.map(({ change }) => change.kind)).toEqual(['swap', 'drop']);
   });
 
-  test('prefers the gentler of two that do as much, and never drops all', () => {
+  test('prefers the gentler of two changes with the same effect, and never drops the whole text', () => {
     const other: Change = { kind: 'swap', word: 'C', swap: 'c', places: places('C') };
     expect(planChanges(words, [teach, other], options)[0]!.change).toBe(other);
     expect(planChanges([{ readable: false, sentence: 0 }], [{ kind: 'drop', sentence: 0 }], options)).toEqual(
@@ -52,7 +55,7 @@ describe('a plan', () => {
   });
 });
 
-describe('a sentence written anew', () => {
+describe('a rewritten sentence', () => {
   const { words } = passage('a B B a | a a a a');
   const rewrite: Change = {
     kind: 'rewrite',
@@ -66,25 +69,25 @@ describe('a sentence written anew', () => {
     longest: { before: 4, after: 3 },
   };
 
-  test('counts for the words that go and come', () => {
+  test('counts with its removed and added words', () => {
     const [step] = planChanges(words, [rewrite], { ...options, target: 100 });
     expect(step).toEqual({ change: rewrite, before: 75, after: 100 });
   });
 
-  test('is at most one for each sentence, and none where the sentence is left out', () => {
+  test('is used at most once per sentence, and never where the sentence is left out', () => {
     const other = { ...rewrite, text: 'a a', comes: { words: 0, unread: 0 } };
     const drop: Change = { kind: 'drop', sentence: 0 };
     expect(planChanges(words, [drop, rewrite, other], { ...options, target: 100 })).toHaveLength(1);
   });
 
-  test('is taken where its sentence is too long, though the text is readable enough', () => {
+  test('is used where its sentence is too long, even if the text is readable enough', () => {
     expect(planChanges(words, [rewrite], { target: 60, storyWords: 0 })).toEqual([]);
     expect(planChanges(words, [rewrite], { target: 60, storyWords: 0, longest: 3 })).toHaveLength(1);
     expect(planChanges(words, [rewrite], { target: 60, storyWords: 0, longest: 4 })).toEqual([]);
   });
 });
 
-test('every step raises the reach, until the target or until nothing helps', () => {
+test('every step raises the reach, until the target is reached or no change helps', () => {
   const word = fc.record({ readable: fc.boolean(), sentence: fc.nat(4) });
   fc.assert(
     fc.property(
@@ -116,18 +119,18 @@ test('every step raises the reach, until the target or until nothing helps', () 
   );
 });
 
-describe('how far a text is', () => {
+describe('the distance of a text from its target', () => {
   const { words, places } = passage('a B | a a | a a | a a | a a | C a');
   const swap: Change = { kind: 'swap', word: 'B', swap: 'b', places: places('B') };
   const drops = [0, 1, 2, 3, 4, 5].map((sentence): Change => ({ kind: 'drop', sentence }));
 
-  test('a fifth of the sentences is left out at most, unless more is asked', () => {
+  test('at most a fifth of the sentences is left out, unless more is asked for', () => {
     const { words: hard } = passage('A B | A B | A B | A B | A B | a a');
     expect(planChanges(hard, drops, options)).toHaveLength(2);
     expect(planChanges(hard, drops, { ...options, dropped: 6 })).toHaveLength(5);
   });
 
-  test('a near text needs few changes, and a text too far gets no plan', () => {
+  test('a near text needs few changes, and the plan of a text that is too far misses the target', () => {
     const planned = planChanges(words, [swap], options);
     expect(describeDistance(words, planned, 90)).toMatchObject({
       distance: 'near',

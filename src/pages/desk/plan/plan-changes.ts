@@ -1,11 +1,11 @@
-/** One word of the passage, and whether the group reads it as it is. */
+/** A word of the passage, and whether the group can read the word unchanged. */
 export interface PlanWord {
   readonly readable: boolean;
-  /** Number of its sentence. */
+  /** The number of the word's sentence. */
   readonly sentence: number;
 }
 
-/** A change that could be made, by the numbers of the words it touches. */
+/** A possible change, with the numbers of the words it affects. */
 export type Change =
   | {
       readonly kind: 'swap';
@@ -28,7 +28,7 @@ export type Change =
       readonly isNeeded?: boolean;
     };
 
-/** A sentence written anew. */
+/** A change that rewrites a sentence. */
 export interface RewriteChange {
   readonly kind: 'rewrite';
   readonly sentence: number;
@@ -36,19 +36,25 @@ export interface RewriteChange {
   /** Its description for the teacher. */
   readonly what: string;
   readonly isSafe: boolean;
-  /** The teacher asked for it: it is planned before all else, the first where several are for one sentence. */
+  /**
+   * Whether the teacher asked for the change. Such a change is planned before all others. Of several for one sentence,
+   * the first is planned.
+   */
   readonly isAskedFor?: boolean;
-  /** The words of the sentence that go. */
+  /** The removed words of the sentence. */
   readonly gone: readonly number[];
-  /** How many words come, and how many of them the group cannot read. */
+  /** The number of added words, and how many of these words the group cannot read. */
   readonly comes: { readonly words: number; readonly unread: number };
   /** The texts that it takes out and puts in, by places in the whole text. */
   readonly edits: readonly { readonly from: number; readonly to: number; readonly text: string }[];
-  /** Words of the longest sentence before and after. */
+  /** The number of words in the longest sentence before and after the change. */
   readonly longest: { readonly before: number; readonly after: number };
 }
 
-/** A change with the reach before and after it, in percent, when those above it in the list are made. */
+/**
+ * A change with the reach before and after it, in percent. The reach assumes that the changes above it in the list are
+ * made.
+ */
 export interface PlannedChange {
   readonly change: Change;
   readonly before: number;
@@ -56,13 +62,13 @@ export interface PlannedChange {
 }
 
 export interface PlanOptions {
-  /** Reach that is wanted, in percent. */
+  /** The wanted reach, in percent. */
   readonly target: number;
-  /** Most story words that are proposed. */
+  /** The most story words to propose. */
   readonly storyWords: number;
-  /** Most sentences that are left out; a fifth of them, rounded up, when it is not given. */
+  /** The most sentences to leave out. The default is a fifth of the sentences, rounded up. */
   readonly dropped?: number;
-  /** Most words a sentence should have; longer ones are parted where they can be. */
+  /** The most words a sentence should have. Longer sentences are split where possible. */
   readonly longest?: number | null;
 }
 
@@ -72,10 +78,14 @@ const GENTLE: readonly Change['kind'][] = ['swap', 'story-word', 'rewrite', 'dro
 type Outcome = { readonly change: Change; readonly running: number; readonly reads: number };
 
 /**
- * The fewest changes found that bring a passage to a reach. First swaps and story words that recur, then sentences made shorter,
- * then story words met once, and sentences left out only when nothing else helps; within each, the one that does most first. A
- * greedy search, which is not sure to find the very fewest. Stops at the target, or when nothing helps; then sentences that are
- * too long are parted.
+ * Plans the fewest changes found that bring a passage to a reach. Changes are tried in this order, the most effective
+ * first within each kind:
+ * - swaps and story words that recur
+ * - shorter sentences
+ * - story words that occur once
+ * - sentences left out, only when nothing else helps
+ * The search is greedy, so it may miss the smallest number of changes. It stops at the target, or when nothing helps.
+ * Then sentences that are too long are split.
  */
 export function planChanges(
   words: readonly PlanWord[],
@@ -89,7 +99,7 @@ export function planChanges(
   const left = new Set(changes);
   const planned: PlannedChange[] = [];
   const placesIn = groupBySentence(words);
-  /** Words that rewritten sentences got, which go again when their sentence is left out. */
+  /** Words added by rewritten sentences. These words are removed again when their sentence is left out. */
   const came = new Map<number, RewriteChange['comes']>();
   let taught = 0;
   let running = words.length;
@@ -97,7 +107,7 @@ export function planChanges(
 
   const isOpen = (i: number): boolean => !readable[i] && !gone[i];
 
-  /** How many running and readable words a change adds to the changes planned before. */
+  /** Returns the number of running and readable words that a change adds to the changes planned before. */
   function effect(change: Change): { running: number; reads: number } {
     if (change.kind === 'swap' || change.kind === 'story-word')
       return { running: 0, reads: change.places.filter(isOpen).length };
@@ -114,7 +124,7 @@ export function planChanges(
     };
   }
 
-  /** Which changes are looked at together: the least harm first. */
+  /** Returns the tier of a change. Changes of one tier are compared together, starting with the least harmful tier. */
   function tierOf(change: Change): number {
     if (change.kind === 'drop') return 3;
     if (change.kind === 'rewrite') return 1;
@@ -147,7 +157,7 @@ export function planChanges(
     return change.kind !== 'drop' || dropped.size < most;
   }
 
-  /** The change that does most; null where none helps. */
+  /** Finds the most effective change; returns null if no change helps. */
   function findBest(tier: number): Outcome | null {
     let best: Outcome | null = null;
     for (const change of left) {
@@ -181,7 +191,7 @@ export function planChanges(
   return planned;
 }
 
-/** The numbers of the words of each sentence. */
+/** Returns the numbers of the words of each sentence. */
 function groupBySentence(words: readonly PlanWord[]): Map<number, number[]> {
   const placesIn = new Map<number, number[]>();
   for (const [i, { sentence }] of words.entries()) {
@@ -196,20 +206,29 @@ function negative(comes: RewriteChange['comes'] | undefined): RewriteChange['com
   return { words: -(comes?.words ?? 0), unread: -(comes?.unread ?? 0) };
 }
 
-/** A fifth of the sentences, rounded up. */
+/** Returns a fifth of the number of sentences, rounded up. */
 function mostDropped(words: readonly PlanWord[]): number {
   return Math.ceil(new Set(words.map(({ sentence }) => sentence)).size / 5);
 }
 
-/** How far a text is from its target: near needs at most ten changes, and too far is not reached by any that are planned. */
+/**
+ * The distance of a text from its target. A near text needs at most ten changes. A text is too far when the planned
+ * changes do not reach the target.
+ */
 export type Distance = 'near' | 'some-way' | 'too-far';
 
-/** How far a text is, and what becomes of its sentences when all planned changes are made. */
+/**
+ * The distance of a text from its target, and the number of its sentences that all planned changes keep, rewrite or
+ * leave out.
+ */
 export interface HowFar {
   readonly distance: Distance;
-  /** Words that stay beyond the group. */
+  /** The number of words that stay beyond the group. */
   readonly left: number;
-  /** Numbers of sentences with words: all, and of them those that no change touches, that are written anew, and that are left out. */
+  /**
+   * The numbers of sentences with words: all sentences, unchanged sentences, rewritten sentences, and sentences left
+   * out.
+   */
   readonly sentences: number;
   readonly same: number;
   readonly shortened: number;

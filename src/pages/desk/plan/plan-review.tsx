@@ -16,15 +16,21 @@ interface PlanReviewProps {
   readonly proposal: Proposal;
   readonly judging: Judging;
   readonly storyWords: readonly string[];
-  /** The first step of the group's sequence at which the text is as readable as wanted; null where none is. */
+  /**
+   * Finds the first step of the group's sequence at which the text is as readable as wanted; returns null if no step is
+   * enough.
+   */
   readonly findStep: (target: number) => number | null;
   /** The address of the report on this text. */
   readonly report: string;
-  /** Goes to the text, to be written anew by hand. */
+  /** Goes to the text, so that the teacher can rewrite it by hand. */
   readonly onRewrite: () => void;
 }
 
-/** How far the text is from its target, and the text before and after, each change to be ticked in its place. */
+/**
+ * Shows how far the text is from its target, and the text before and after the plan. Each change can be ticked in its
+ * place.
+ */
 export function PlanReview(props: PlanReviewProps) {
   const { planner, proposal, judging, storyWords } = props;
   const { plan, change, make, close } = planner;
@@ -125,7 +131,7 @@ export function PlanReview(props: PlanReviewProps) {
   );
 }
 
-/** The other rewritings of a sentence, each to be taken in place of the one that is shown. */
+/** Lists the other rewritings of a sentence, each of which can replace the shown rewriting. */
 function Others({
   shown,
   proposal,
@@ -151,10 +157,10 @@ function Others({
   );
 }
 
-/** Keys on a change: A takes it, R refuses it, and both go on to the next. */
+/** The keys on a change: A takes the change, R refuses the change, and both move to the next change. */
 const TAKES: Readonly<Record<string, boolean>> = { a: true, r: false };
 
-/** To the first mark of the next change. */
+/** Moves the focus to the first mark of the next change. */
 function goOn(input: HTMLInputElement, change: Change, pieces: ReturnType<typeof markBefore>): void {
   const all = [...(input.closest('.compared')?.querySelectorAll('input') ?? [])];
   const marks = pieces.filter((piece) => piece.change !== null);
@@ -194,7 +200,7 @@ function WaysOut({ planner, findStep, report, onRewrite }: PlanReviewProps) {
   );
 }
 
-/** The target, the figures now, and the figures with the ticked changes. */
+/** Shows the target, the current figures, and the figures with the ticked changes. */
 function PlanFigures({
   planner,
   proposal,

@@ -33,7 +33,7 @@ const possible: PossibleChanges = {
 const asked = { ...NO_PLAN, target: 100 };
 const proposed = propose(asked, text, possible);
 
-/** The text with edits made, the last first. */
+/** Returns the text with the edits made, the last edit first. */
 function edited(edits: ReturnType<typeof makeTicked>['edits']): string {
   return edits
     .toSorted((a, b) => b.from - a.from)
@@ -47,26 +47,26 @@ describe('a proposal', () => {
     expect(again.fault).toBeNull();
   });
 
-  test('deletes a sentence that is needed only when more was asked for', () => {
+  test('deletes a needed sentence only when more was asked for', () => {
     const needed: Change = { kind: 'drop', sentence: 1, isNeeded: true };
     const only = { ...possible, changes: [needed] };
     expect(propose({ ...asked, target: 90 }, text, only).proposal!.planned).toEqual([]);
     expect(propose({ ...asked, target: 90, dropsMore: true }, text, only).proposal!.planned).toHaveLength(1);
   });
 
-  test('keeps to the most story words that were asked for', () => {
+  test('has at most as many story words as were asked for', () => {
     const { proposal } = propose({ ...asked, mostStoryWords: 0 }, text, possible);
     expect(proposal!.planned.map(({ change }) => change)).not.toContain(quay);
     expect(proposed.proposal!.planned.map(({ change }) => change)).toContain(quay);
   });
 
-  test('is outdated once the passage is another, and before it is made there is none', () => {
+  test('is outdated once the passage has changed, and a plan without a proposal is not outdated', () => {
     expect(isOutdated(proposed, text)).toBe(false);
     expect(isOutdated(proposed, `${text} More.`)).toBe(true);
     expect(isOutdated(NO_PLAN, text)).toBe(false);
   });
 
-  test('deletes a fifth of the sentences at most, and any number when more was asked for', () => {
+  test('deletes at most a fifth of the sentences, or any number when more was asked for', () => {
     const drops = [0, 1, 2].map((sentence): Change => ({ kind: 'drop', sentence }));
     const unread = {
       ...possible,
@@ -80,19 +80,19 @@ describe('a proposal', () => {
 });
 
 describe('the ticked changes', () => {
-  test('can be taken back', () => {
+  test('can be unticked again', () => {
     const back = tick(tick(tick(proposed, bent, true), bay, true), bent, false);
     expect(back.ticked).toEqual(new Set([bay]));
   });
 
-  test('swap words in their case, mend the article before them, and teach story words', () => {
+  test('swap words in their case, correct the article before them, and teach story words', () => {
     const ticked = [bent, bay, quay].reduce((plan, change) => tick(plan, change, true), proposed);
     const { edits, storyWords } = makeTicked(ticked);
     expect(edited(edits)).toBe('Bent roads go down. The quay is a bay. Fog came.');
     expect(storyWords).toEqual([{ word: 'quay', meaning: 'where ships land' }]);
   });
 
-  test('leave a sentence out with the blank behind it, and swap nothing in it', () => {
+  test('remove a sentence with the blank after it, and swap no word in it', () => {
     const first: Change = { kind: 'drop', sentence: 0 };
     const planned = [first, bent].map((change) => ({ change, before: 0, after: 0 }));
     const plan = tickAll({ ...proposed, proposal: { possible, planned, text } });

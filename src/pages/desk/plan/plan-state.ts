@@ -4,26 +4,26 @@ import type { TextEdit } from '../passage-editor.ts';
 import { type Change, type PlannedChange, planChanges } from './plan-changes.ts';
 import type { PossibleChanges } from './possible-changes.ts';
 
-/** The wishes for a plan, the changes proposed for it, and which of them are ticked. */
+/** The settings for a plan, the changes proposed for it, and the ticked changes. */
 export interface PlanState {
-  /** Reach that is wanted, in percent. */
+  /** The wanted reach, in percent. */
   readonly target: number;
-  /** Most story words that are proposed. */
+  /** The most story words to propose. */
   readonly mostStoryWords: number;
-  /** Most words a sentence should have; null for any number. */
+  /** The most words a sentence should have; null for any number. */
   readonly longest: number | null;
-  /** Whether any number of sentences may be left out; else a fifth of them at most. */
+  /** Whether any number of sentences may be left out; otherwise at most a fifth of the sentences. */
   readonly dropsMore: boolean;
   readonly proposal: Proposal | null;
   readonly ticked: ReadonlySet<Change>;
-  /** Why nothing could be proposed. */
+  /** The reason why nothing could be proposed. */
   readonly fault: string | null;
 }
 
 export interface Proposal {
   readonly possible: PossibleChanges;
   readonly planned: readonly PlannedChange[];
-  /** The passage it was made for. */
+  /** The passage for which the proposal was made. */
   readonly text: string;
 }
 
@@ -37,7 +37,7 @@ export const NO_PLAN: PlanState = {
   fault: null,
 };
 
-/** With the fewest changes of those that are possible in a text; those that are safe are ticked. */
+/** Proposes the fewest changes from the possible changes of a text. Safe changes are ticked. */
 export function propose(plan: PlanState, text: string, possible: PossibleChanges): PlanState {
   const { target, mostStoryWords: storyWords, dropsMore, longest } = plan;
   const changes = dropsMore
@@ -53,7 +53,10 @@ export function propose(plan: PlanState, text: string, possible: PossibleChanges
   return { ...plan, proposal: { possible, planned, text }, ticked, fault: null };
 }
 
-/** A change a teacher would nearly always take: a recommended swap, or a sentence made shorter by the safest rules. */
+/**
+ * Returns whether a teacher would nearly always take a change: a recommended swap, or a sentence shortened by the
+ * safest rules.
+ */
 export function isSafe(change: Change): boolean {
   return change.kind === 'swap' || (change.kind === 'rewrite' && change.isSafe);
 }
@@ -63,7 +66,7 @@ export function tick(plan: PlanState, change: Change, isTicked: boolean): PlanSt
   return { ...plan, ticked: new Set(isTicked ? [...others, change] : others) };
 }
 
-/** Other ways to write the same sentence that the teacher asked for. */
+/** Returns the other ways to write the same sentence that the teacher asked for. */
 export function othersFor(change: Change, { possible }: Proposal): readonly Change[] {
   if (change.kind !== 'rewrite' || !change.isAskedFor) return [];
   return possible.changes.filter(
@@ -75,7 +78,7 @@ export function othersFor(change: Change, { possible }: Proposal): readonly Chan
   );
 }
 
-/** The plan with one of several ways to write a sentence before the others, ticked; other ticks stay. */
+/** Puts one of several ways to write a sentence before the others and ticks it. Other ticks stay. */
 export function choose(plan: PlanState, change: Change): PlanState {
   const { proposal, ticked } = plan;
   if (!proposal) return plan;
@@ -89,7 +92,7 @@ export function tickAll(plan: PlanState): PlanState {
   return { ...plan, ticked: new Set(plan.proposal?.planned.map(({ change }) => change)) };
 }
 
-/** Whether the passage is another since the proposal was made for it. */
+/** Returns whether the passage has changed since the proposal was made. */
 export function isOutdated({ proposal }: PlanState, text: string): boolean {
   return proposal !== null && proposal.text !== text;
 }
@@ -109,7 +112,7 @@ export function makeTicked({ proposal, ticked }: PlanState): {
   };
 }
 
-/** The parts of the text that a change puts something else in the place of; for a story word, the word itself. */
+/** Returns the parts of the text that a change replaces. For a story word, the part is the word itself. */
 export function spansOf(change: Change, { possible, text }: Proposal): readonly TextEdit[] {
   if (change.kind === 'rewrite') return change.edits;
   if (change.kind === 'drop') {
@@ -131,7 +134,10 @@ export function spansOf(change: Change, { possible, text }: Proposal): readonly 
   });
 }
 
-/** The edits of the text for changes, none in what another takes out: a sentence left out, then one written anew, then swaps. */
+/**
+ * Returns the edits of the text for the chosen changes: first sentences left out, then rewritten sentences, then swaps.
+ * An edit inside text that an earlier edit removes is skipped.
+ */
 function editsFor(chosen: readonly Change[], proposal: Proposal): TextEdit[] {
   const edits: TextEdit[] = [];
   for (const kind of ['drop', 'rewrite', 'swap'] as const) {

@@ -12,13 +12,13 @@ const TARGETS = [
   [100, 'desk.targetEveryWord'],
 ] as const;
 
-/** Asks for the fewest changes that bring a text to its target; they are shown in the place of the text (`PlanReview`). */
+/** Asks for the fewest changes that bring a text to its target. `PlanReview` shows the changes in place of the text. */
 export function PlanView({ planner, text }: { readonly planner: Planner; readonly text: string }) {
   const { plan, isOpen, isAsking, change, ask } = planner;
   const { target, mostStoryWords, longest, dropsMore, fault } = plan;
   const button = useRef<HTMLButtonElement>(null);
   const wasOpen = useRef(false);
-  // Whoever closes the plan is led back to where it was asked for.
+  // Closing the plan moves the focus back to the button that asked for the plan.
   useEffect(() => {
     if (wasOpen.current && !isOpen && document.activeElement === document.body) button.current?.focus();
     wasOpen.current = isOpen;

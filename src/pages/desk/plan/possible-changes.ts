@@ -3,7 +3,7 @@ import { findSentences } from '../../../passage/find-sentences.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import type { Change, PlanWord, RewriteChange } from './plan-changes.ts';
 
-/** A word of the passage by its place in the whole text. */
+/** A word of the passage, with its place in the whole text. */
 export interface PlanPlace extends PlanWord {
   readonly from: number;
   readonly to: number;
@@ -13,35 +13,35 @@ export interface PlanPlace extends PlanWord {
 export interface PossibleChanges {
   readonly places: readonly PlanPlace[];
   readonly changes: readonly Change[];
-  /** The a or an that has to change with the swap of a place, by the number of the place. */
+  /** The article 'a' or 'an' that has to change with the swap at a place, by the number of the place. */
   readonly articles: ReadonlyMap<number, TextEdit>;
   /** The text that the swap of a place replaces, where it is more than the word, by the number of the place. */
   readonly spans?: ReadonlyMap<number, { readonly from: number; readonly to: number }>;
-  /** Where each sentence is in the whole text. */
+  /** The place of each sentence in the whole text. */
   readonly sentences: readonly { readonly from: number; readonly to: number }[];
 }
 
 /**
- * A sentence of the passage written anew: by the rules that shorten, or by any other that offers texts. `addProposals`
- * makes changes of them, which are planned, shown and ticked like all others.
+ * A rewritten sentence of the passage, made by the shortening rules or by any other source of texts. `addProposals`
+ * turns proposals into changes, which are planned, shown and ticked like all other changes.
  */
 export interface SentenceProposal {
-  /** Number of the sentence, as `PossibleChanges.sentences` has it. */
+  /** The number of the sentence in `PossibleChanges.sentences`. */
   readonly sentence: number;
-  /** The text in its place; several sentences are separated by a blank. */
+  /** The text that replaces the sentence. Several sentences are separated by a blank. */
   readonly text: string;
   /** Its description for the teacher. */
   readonly what: string;
-  /** Ticked at once; else the teacher ticks it. */
+  /** Whether the proposal is ticked at once. Otherwise the teacher ticks it. */
   readonly isSafe?: boolean;
-  /** The teacher asked for it, so it is in the plan whatever else is. */
+  /** Whether the teacher asked for the proposal. Such a proposal is in the plan whatever else the plan contains. */
   readonly isAskedFor?: boolean;
 }
 
-/** How many words of a text count, and how many of them the group cannot read. */
+/** Counts the words of a text, and the words among them that the group cannot read. */
 export type CountWords = (text: string) => { readonly words: number; readonly beyond: number };
 
-/** The possible changes with more ways to write sentences; one that leaves its sentence alone is no change. */
+/** Adds more ways to write sentences to the possible changes. A text that leaves its sentence unchanged is skipped. */
 export function addProposals(
   possible: PossibleChanges,
   text: string,
@@ -84,7 +84,7 @@ function rewriteFor(
   };
 }
 
-/** The edits that make one text of the other, whole words each; those that only a blank parts are one. */
+/** Returns the edits that turn one text into the other, in whole words. Edits separated only by a blank are joined. */
 function editsBetween(old: string, anew: string, from: number): { from: number; to: number; text: string }[] {
   const edits: { from: number; to: number; text: string }[] = [];
   let at = from;

@@ -9,17 +9,17 @@ import { createCounter, listChanges } from './list-changes.ts';
 import { isOutdated, makeTicked, NO_PLAN, type PlanState, propose } from './plan-state.ts';
 import { addProposals, type CountWords, type PossibleChanges } from './possible-changes.ts';
 
-/** Longest stretch of work before the page gets its turn, in milliseconds. */
+/** The longest stretch of work before the page gets a turn, in milliseconds. */
 const SLICE = 10;
 
 export interface Planner {
   readonly plan: PlanState;
-  /** The proposal is there, and for the text as it is. */
+  /** Whether a proposal exists and was made for the current text. */
   readonly isOpen: boolean;
   readonly isAsking: boolean;
   readonly change: (change: (plan: PlanState) => PlanState) => void;
   readonly ask: () => Promise<void>;
-  /** Puts other ways to write sentences, best first, into the plan, and asks for it. */
+  /** Adds other ways to write sentences, best first, to the plan, and asks for the plan. */
   readonly offer: (rewritings: readonly Rewriting[]) => Promise<void>;
   /** Makes the ticked changes and closes the plan. */
   readonly make: () => void;
@@ -32,7 +32,7 @@ export interface Rewriting {
   readonly texts: readonly string[];
 }
 
-/** The plan of a passage: nothing of the text is changed before `make`. */
+/** Manages the plan of a passage. The text stays unchanged until `make` is called. */
 export function usePlan(
   text: string,
   judging: Judging | null,
@@ -85,7 +85,7 @@ export function usePlan(
   };
   const make = (): void => {
     const made = makeTicked(plan);
-    // The text has to be there again before it can be written in.
+    // The text field has to be shown again before it can be edited.
     flushSync(close);
     onMake(made.edits, made.storyWords);
   };
@@ -93,7 +93,7 @@ export function usePlan(
   return { plan, isOpen, isAsking, change: setPlan, ask, offer, make, close };
 }
 
-/** The possible changes with the rewritings of sentences that are still in the text. */
+/** Adds the rewritings of sentences that are still in the text to the possible changes. */
 function withRewritings(
   possible: PossibleChanges,
   text: string,
@@ -114,7 +114,7 @@ function withRewritings(
   return addProposals(possible, text, proposals, count);
 }
 
-/** Gives something to wait for whenever the page has had no turn for a while. */
+/** Creates a function that returns a promise to wait for whenever the page has had no turn for a while. */
 function createRest(): () => Promise<void> | undefined {
   let began = performance.now();
   return () => {

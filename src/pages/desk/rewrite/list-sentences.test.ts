@@ -3,7 +3,7 @@ import { listSentences } from './list-sentences.ts';
 
 const text = '# The ferry\nBram ran. Wilma sat.\n- one rope\n\nThe ferry left.';
 
-test('sentences have their places in the whole text and their neighbours, and headings are left out', () => {
+test('sentences have their places in the whole text and their neighbours, and headings are skipped', () => {
   const sentences = listSentences(text);
   expect(sentences.map((each) => text.slice(each.from, each.to))).toEqual([
     'Bram ran.',

@@ -1,6 +1,6 @@
 import { findSentences } from '../../../passage/find-sentences.ts';
 
-/** A sentence of a passage by its place in the whole text, with those beside it. */
+/** A sentence of a passage, with its place in the whole text and its neighbouring sentences. */
 export interface PlacedSentence {
   readonly from: number;
   readonly to: number;
@@ -9,7 +9,7 @@ export interface PlacedSentence {
   readonly after: string;
 }
 
-/** The sentences of a passage that may be rewritten: all but headings. */
+/** Lists the sentences of a passage that may be rewritten: all sentences except headings. */
 export function listSentences(text: string): PlacedSentence[] {
   const placed: { from: number; to: number; text: string; isHeading: boolean }[] = [];
   let lineStart = 0;

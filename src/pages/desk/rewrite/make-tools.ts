@@ -3,7 +3,7 @@ import type { ShadedLine } from '../../../passage/shade-line.ts';
 import type { RewriteTools } from '../../../rewrite/index.ts';
 import { reachFor, type Swapper } from '../../../swap/index.ts';
 
-/** Prefixes and a suffix that turn what follows or precedes into its opposite. */
+/** Prefixes and a suffix that turn the rest of a word into its opposite. */
 const DENYING = new Set('un dis im in ir il non less'.split(' '));
 
 /** The tools that judge a rewriting: the passage's own shading, the engine, and the swaps. */

@@ -6,11 +6,14 @@ import '../plan/plan.css';
 import './rewrite.css';
 
 interface RewriteViewProps extends RewriteInput {
-  /** The word the cursor is on. */
+  /** The word at the cursor. */
   readonly word: PassageWord | null;
 }
 
-/** Rewrites sentences with the language model of the browser, where there is one; what it found is part of the plan. */
+/**
+ * Rewrites sentences with the language model of the browser, where there is one. The rewritings become part of the
+ * plan.
+ */
 export function RewriteView({ word, ...input }: RewriteViewProps) {
   const { rewriting, look, start, cancel } = useRewriting(input);
   const { model, working } = rewriting;

@@ -15,14 +15,14 @@ export interface Rewritten {
 
 /** The state of a rewriting. */
 export interface Rewriting {
-  /** Null until the browser was asked. */
+  /** The state of the browser's model; null until the browser was asked. */
   readonly model: ModelState | null;
   readonly working: { readonly number: number; readonly all: number } | null;
   readonly download: Download | null;
   readonly found: readonly Rewritten[];
   /** The rewriting was asked for and has ended. */
   readonly isDone: boolean;
-  /** How many sentences were to be rewritten. */
+  /** The number of sentences to rewrite. */
   readonly asked: number;
   readonly fault: string | null;
 }
@@ -33,13 +33,13 @@ export interface RewriteInput {
   readonly judge: Judge;
   readonly engine: Analyzer;
   readonly preTeach: readonly string[];
-  /** Words in a sentence at most; null for no limit. */
+  /** The most words a sentence should have; null applies `LONGEST`. */
   readonly longest: number | null;
-  /** Told once of all that was found, also where a fault or a cancel ended it. */
+  /** Called once with all rewritings found, even when a fault or a cancel ended the search. */
   readonly onFound: (found: readonly Rewritten[]) => void;
 }
 
-/** Longer sentences are for nobody who is learning to read; our own figure. */
+/** The longest sentence for anyone who is learning to read, in words; our own figure. */
 const LONGEST = 15;
 
 const NOTHING: Rewriting = {
@@ -52,7 +52,10 @@ const NOTHING: Rewriting = {
   fault: null,
 };
 
-/** Rewrites sentences with the browser's own model, one after the other; rewritings found before a fault or a cancel stay. */
+/**
+ * Rewrites sentences one after the other with the browser's own model. Rewritings found before a fault or a cancel are
+ * kept.
+ */
 export function useRewriting(input: RewriteInput): {
   readonly rewriting: Rewriting;
   readonly look: () => void;
@@ -75,7 +78,8 @@ export function useRewriting(input: RewriteInput): {
     const all = sentences.length;
     set({ working: { number: 1, all }, asked: all, found: [], isDone: false, fault: null, download: null });
     try {
-      // The press that asked for it is what lets the browser download: the model is opened before anything is waited for.
+      // The browser allows the download only because of the user's press. So the model is opened before the code waits
+      // for anything.
       const opening = openModel(INSTRUCTIONS, (download) => !signal.aborted && set({ download }), signal);
       opening.catch(() => undefined);
       const tools = makeTools(shade, judge, engine, await loadSwapper(), preTeach);

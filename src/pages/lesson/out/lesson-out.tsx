@@ -18,15 +18,15 @@ import { writeLessonText } from './write-lesson-text.ts';
 
 interface LessonOutProps {
   readonly parts: readonly PlannedPart[];
-  /** The passage's, or empty. */
+  /** The title of the passage, or empty. */
   readonly title: string;
   readonly group: Group;
   readonly passage: Passage | null;
-  /** The lesson is printed, saved or copied. */
+  /** Called when the lesson is printed, saved or copied. */
   readonly onOut: () => void;
 }
 
-/** The ways a lesson leaves the page: the pupils' sheet or the teacher's key. */
+/** Lets the teacher print, save or copy a lesson, as the pupils’ sheet or the teacher’s key. */
 export function LessonOut({ parts, title, group, passage, onOut }: LessonOutProps) {
   const [audience, setAudience] = useState<Audience>('pupils');
   const [choices, setChoices] = useChoices();

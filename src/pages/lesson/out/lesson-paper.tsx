@@ -1,7 +1,7 @@
 import { hasCells, isWide, languageOf, type PrintedBlock, type PrintedPart } from './printed-part.ts';
 
 export interface LessonPaperProps {
-  /** `Lesson for Herons`; on the key alone, since a sheet needs no label of the group. */
+  /** The title, such as `Lesson for Herons`. It is on the key only, since a sheet needs no label of the group. */
   readonly title: string;
   readonly nameLine: boolean;
   readonly parts: readonly PrintedPart[];

@@ -15,7 +15,7 @@ interface LessonPrintViewProps {
   readonly onChange: (choices: SheetChoices) => void;
   readonly onClose: () => void;
   readonly onShown: () => void;
-  /** The paper. */
+  /** The content of the paper. */
   readonly children: ComponentChildren;
 }
 

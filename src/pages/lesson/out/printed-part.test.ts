@@ -49,18 +49,18 @@ test('a pupils’ sheet has a line instead of the answer, and nothing for the te
   ]);
 });
 
-test('the key has every column', () => {
+test('the key has every column and every note', () => {
   const { blocks } = printParts([part], 'key')[0]!;
   expect(blocks.map(({ rows }) => rows)).toEqual([[['1', 'sail', 's\u0101il']], [['a clue']]]);
   expect(blocks[0]!.note).toBe('Say each word twice.');
 });
 
-test('a part that is left out, or has nothing for its readers, is not printed', () => {
+test('a part that is left out or has no content for its readers is not printed', () => {
   expect(printParts([{ ...part, plan: { ...plan, out: true } }], 'key')).toEqual([]);
   expect(printParts([{ ...part, blocks: part.blocks.slice(1) }], 'pupils')).toEqual([]);
 });
 
-test('rows that pupils only write on have numbers, and a column without a word is not printed', () => {
+test('rows on which pupils only write are numbered, and an empty column is not printed', () => {
   const dictated: PlannedPart = {
     ...part,
     blocks: [
@@ -82,7 +82,7 @@ test('rows that pupils only write on have numbers, and a column without a word i
   expect(printParts([dictated], 'pupils')[0]!.blocks[0]).toMatchObject({ numbered: true, rows: [['']] });
 });
 
-test('a cell is one line that can be printed', () => {
+test('a cell is a single line of printable text', () => {
   const nasty = { ...part.blocks[0]!, rows: [['a\nb\u0000', '', '']] };
   expect(printParts([{ ...part, blocks: [nasty] }], 'pupils')[0]!.blocks[0]!.rows[0]![0]).toBe('a b');
 });

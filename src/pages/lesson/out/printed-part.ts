@@ -2,42 +2,42 @@ import type { Accent } from '../../../analyze/types.ts';
 import type { LessonBlock, PlannedPart } from '../../../lesson/index.ts';
 import { cleanText } from '../../../passage/print/clean-text.ts';
 
-/** Who a sheet is for: `pupils` get lines to write on, the `key` has the answers and what to say. */
+/** The reader of a sheet. `pupils` get lines to write on. The `key` has the answers and what the teacher says. */
 export type Audience = 'pupils' | 'key';
 
 export interface PrintedColumn {
   readonly head: string;
-  /** A line to write on. */
+  /** True if pupils get a line to write on. */
   readonly blank: boolean;
-  /** Only the key has it. */
+  /** True if only the key has this column. */
   readonly forTeacher: boolean;
 }
 
-/** A piece of a lesson as one audience gets it; all text is a single line that can be printed. */
+/** A piece of a lesson for one audience. Each text is a single line that can be printed. */
 export interface PrintedBlock extends Pick<LessonBlock, 'id' | 'title' | 'layout'> {
   readonly note: string;
-  /** Pupils write on each row, so that it has a number to say. */
+  /** True if pupils write in the rows. Each row then has a number that the teacher can call out. */
   readonly numbered: boolean;
   readonly columns: readonly PrintedColumn[];
   readonly rows: readonly (readonly string[])[];
 }
 
-/** Whether a row has cells of its own, under heads; else it is a single text or a chain of words. */
+/** Returns whether a row has separate cells under column heads. Otherwise a row is a single text or a chain of words. */
 export function hasCells(layout: LessonBlock['layout']): boolean {
   return layout === 'table' || layout === 'grid' || layout === 'passage';
 }
 
-/** The language of a group's sheets, for voices and hyphens. */
+/** Returns the language of a group’s sheets, for voices and hyphenation. */
 export function sheetLanguage(accent: Accent): 'en-GB' | 'en-US' {
   return accent === 'british' ? 'en-GB' : 'en-US';
 }
 
-/** The language a piece is in: what goes home may be Spanish. */
+/** Returns the language of a piece. Pieces for families at home may be in Spanish. */
 export function languageOf({ id }: Pick<LessonBlock, 'id'>): 'en' | 'es' {
   return id.startsWith('es-') ? 'es' : 'en';
 }
 
-/** Long cells and many columns want the whole width; other pieces may stand side by side. */
+/** Returns whether a piece needs the full width because of long cells or many columns. Other pieces may be side by side. */
 export function isWide({
   layout,
   columns,
@@ -51,18 +51,21 @@ export function isWide({
   return columns.length > 4 || toWrite > 2 || longest.reduce((sum, length) => sum + length, 0) > NARROW;
 }
 
-/** Letters in a row that fit into half a page at the usual size. */
+/** The number of letters in a row that fit into half a page at the usual size. */
 const NARROW = 22;
 
 export interface PrintedPart {
   readonly id: string;
   readonly title: string;
-  /** Set close: a lesson planned by the minute is to fit a page. */
+  /** True if the part is set in close lines, because a lesson planned by the minute should fit on one page. */
   readonly close: boolean;
   readonly blocks: readonly PrintedBlock[];
 }
 
-/** The parts of a lesson for one audience, without parts that were left out or have nothing for it. */
+/**
+ * Returns the parts of a lesson for one audience, without parts that were left out or have no content for this
+ * audience.
+ */
 export function printParts(parts: readonly PlannedPart[], audience: Audience): PrintedPart[] {
   return parts
     .filter(({ plan }) => !plan.out)
@@ -85,7 +88,7 @@ function printBlock(block: LessonBlock, audience: Audience): PrintedBlock[] {
     .filter(({ at }) => !isTable || block.rows.some((row) => row[at]));
   if (shown.length === 0 || block.rows.length === 0) return [];
   const isBlank = (shows: string): boolean => !isKey && shows === 'blank';
-  // A paragraph of a passage begins with a wide space.
+  // A paragraph of a passage begins with a wide space, which is kept.
   const inLine = (cell: string): string => (layout === 'passage' ? cell.trimEnd() : cell.trim());
   const text = (cell: string, shows: string): string => (isBlank(shows) ? '' : inLine(cleanText(cell)));
   return [

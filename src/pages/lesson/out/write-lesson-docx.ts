@@ -16,7 +16,7 @@ import { FONTS, GAPS, type SheetChoices } from '../../../passage/print/sheet-cho
 import type { LessonPaperProps } from './lesson-paper.tsx';
 import { hasCells, type PrintedBlock } from './printed-part.ts';
 
-/** In twentieths of a point, as documents measure. */
+/** One millimetre in twentieths of a point, the unit of these documents. */
 const MM = 1440 / 25.4;
 const PAPERS = { a4: [210 * MM, 297 * MM], letter: [12_240, 15_840] } as const;
 const MARGIN = Math.round(18 * MM);
@@ -26,7 +26,7 @@ const LINE = { style: BorderStyle.SINGLE, size: 6, color: '555555' };
 const WORDS_BESIDE = 4;
 const CARDS_BESIDE: Readonly<Record<string, number>> = { 'cards-6': 2, 'cards-12': 3 };
 
-/** A lesson as a document for word processors; tables stay tables, so that rows can be added. */
+/** Writes a lesson as a document for word processors. Tables are kept as tables, so that rows can be added. */
 export function writeLessonDocx(
   { title, nameLine, parts, source }: LessonPaperProps,
   { paper, size, font, gaps }: SheetChoices,

@@ -5,7 +5,7 @@ import { LessonPaper, type LessonPaperProps } from './lesson-paper.tsx';
 import { paperStyle } from './lesson-print-view.tsx';
 import type { sheetLanguage } from './printed-part.ts';
 
-/** The body of a lesson as markup; the page's own renderer takes care that all text stays text. */
+/** Returns the body of a lesson as markup. The page’s own renderer ensures that all text is treated as text. */
 export function writeLessonBody(props: LessonPaperProps): string {
   const holder = document.createElement('div');
   render(<LessonPaper {...props} />, holder);
@@ -14,7 +14,7 @@ export function writeLessonBody(props: LessonPaperProps): string {
   return markup;
 }
 
-/** A lesson as one file that needs no other, to be read on a screen or printed. */
+/** Writes a lesson as one self-contained file, to be read on a screen or printed. */
 export function writeLessonHtml(
   props: LessonPaperProps,
   choices: SheetChoices,

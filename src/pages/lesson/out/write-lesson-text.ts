@@ -1,7 +1,7 @@
 import type { LessonPaperProps } from './lesson-paper.tsx';
 import { hasCells, type PrintedBlock } from './printed-part.ts';
 
-/** A lesson as plain text: parts and pieces with an empty line between them, the cells of a row with tabs. */
+/** Writes a lesson as plain text. An empty line separates parts and pieces, and tabs separate the cells of a row. */
 export function writeLessonText({ title, parts, source }: LessonPaperProps): string {
   const pieces = parts.flatMap(({ title, blocks }) => [title.toUpperCase(), ...blocks.map(writeBlock)]);
   return `${[title, ...pieces, source ?? ''].filter((piece) => piece !== '').join('\n\n')}\n`;
