@@ -9,45 +9,45 @@ import type { WordAction, WordExplanation, WordSwap } from './page-contract.ts';
 /** The reason why a card does nothing: something of the page covers it, or it is in a frame whose place nobody knows. */
 export type Hindrance = 'covered' | 'frame';
 
-/** Told by the content script to the card. */
+/** Messages from the content script to the card. */
 export type ToCard =
   | {
       readonly tell: 'show';
       readonly word: WordKey;
-      /** Null where nothing is known; `fault` says why. */
+      /** Null if nothing is known. `fault` gives the reason. */
       readonly content: WordExplanation | null;
       readonly fault: string | null;
-      /** The width that is seen of the page, in CSS pixels. */
+      /** The visible width of the page, in CSS pixels. */
       readonly room: number;
-      /** Whether the keyboard goes into the card. */
+      /** Whether the keyboard focus moves into the card. */
       readonly focus: boolean;
     }
   | { readonly tell: 'swaps'; readonly swaps: readonly WordSwap[] }
-  /** The width that is seen of the page has changed. */
+  /** The visible width of the page has changed. */
   | { readonly tell: 'room'; readonly room: number }
   /** The card's size from now on: its width, and the most of its height, in CSS pixels. */
   | { readonly tell: 'fit'; readonly width: number; readonly height: number }
   /** The reason why the card does nothing, as far as the content script sees it. */
   | { readonly tell: 'hindrance'; readonly hindrance: Hindrance | null }
-  /** An action has been done, or not. */
+  /** An action has succeeded or failed. */
   | { readonly tell: 'done'; readonly fault: string | null };
 
-/** Told by the card to the content script. */
+/** Messages from the card to the content script. */
 export type FromCard =
-  /** The size it would have with nothing in its way, in CSS pixels. */
+  /** The size in CSS pixels that the card would have without a limit. */
   | { readonly tell: 'size'; readonly width: number; readonly height: number }
   /** The card's height at the size it was given. */
   | { readonly tell: 'height'; readonly height: number }
   | { readonly tell: 'act'; readonly action: WordAction }
-  /** The pointer has come or gone. */
+  /** The pointer has entered or left the card. */
   | { readonly tell: 'over'; readonly over: boolean }
-  /** The pointer moves in it. */
+  /** The pointer moves in the card. */
   | { readonly tell: 'point' }
   /** The card was clicked in, so it stays. */
   | { readonly tell: 'keep' }
   | { readonly tell: 'close' };
 
-/** One end of the line between content script and card; messages sent before somebody hears them are kept. */
+/** One end of the channel between content script and card. Messages are kept until a listener is set. */
 export interface CardLine<Told, Heard> {
   tell(message: Told): void;
   hear(on: (message: Heard) => void): void;

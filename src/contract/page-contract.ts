@@ -14,32 +14,35 @@ import type {
  * as a message, the functions excepted.
  */
 
-/** Which text of a page is checked: its main story, all of it, or the selected part. */
+/** The text of a page that is checked: its main story, the whole page, or the selected part. */
 export type ScopeKind = 'story' | 'page' | 'selection';
 
-/** How a word is shown on pages: `soon` is one that is `beyond` and lacks only patterns of the next steps. */
+/** The way a word is shown on pages. A word is `soon` if it is `beyond` and lacks only patterns of the next steps. */
 export type Shown = Standing | 'soon';
 
 /** How words are marked on pages: with a wash and an underline, or with the underline alone. */
 export type Look = 'wash' | 'underline';
 
-/** A frame that cannot be read: of another site, a PDF (the browser draws it by itself), or sealed off by the page (`sandbox`). */
+/**
+ * A frame that cannot be read: from another site, a PDF (drawn by the browser itself), or isolated by the page
+ * (`sandbox`).
+ */
 export interface UnreadFrame {
-  /** Empty where it has no address to be opened at. */
+  /** Empty if the frame has no address that can be opened. */
   readonly url: string;
   readonly title: string;
   readonly why: 'site' | 'pdf' | 'sealed';
-  /** Whether it takes most of the view, so that the text that is read may be a menu. */
+  /** Whether the frame takes most of the view. The text that was read may then be only a menu. */
   readonly fills: boolean;
 }
 
-/** Which of a page's text is not seen as it is counted. */
+/** The text of a page that is counted but not visible, or that is missing. */
 export interface HiddenText {
-  /** Words that are counted, but are cut off by a box that does not scroll, or are under something. */
+  /** The number of counted words that a box without scrolling cuts off, or that something covers. */
   readonly covered: number;
-  /** Whether some list has only the rows near the view on the page. */
+  /** Whether a list has only the rows near the view in the page. */
   readonly rows: boolean;
-  /** Whether the page says that reading it costs money, so that only its beginning may be here. */
+  /** Whether the page declares that reading it costs money. Only its beginning may then be here. */
   readonly paid: boolean;
 }
 
@@ -49,53 +52,53 @@ export type DrawnText = 'canvas' | 'picture';
 /** The facts that one frame of a page gives of itself. */
 export interface FrameWords extends HiddenText {
   readonly title: string;
-  /** Who wrote it, where the page says so. */
+  /** The author, if the page names one. */
   readonly byline: string | null;
-  /** When it came out, as the page says it. */
+  /** The publication date, as the page gives it. */
   readonly date: string | null;
   readonly url: string;
-  /** The distinct words, with how often each is there. */
+  /** The distinct words with their counts. */
   readonly words: readonly (readonly [key: WordKey, count: number])[];
   /** Tokens left out of the count: numbers, addresses, other scripts. */
   readonly skipped: number;
   readonly scope: ScopeKind;
-  /** Whether something is selected that could be checked instead. */
+  /** Whether there is a selection that could be checked instead. */
   readonly selection: boolean;
-  /** Frames that cannot be read from here. */
+  /** Frames that cannot be read from this frame. */
   readonly foreign: readonly UnreadFrame[];
   readonly drawn: DrawnText | null;
-  /** Words in fields and editable parts, which are not read. */
+  /** The number of words in fields and editable parts, which are not read. */
   readonly written: number;
-  /** Whether a part rewrites itself without end and is not followed. */
+  /** Whether a part rewrites itself forever and is no longer followed. */
   readonly restless: boolean;
-  /** The language its text is said to be in (`en-GB`); empty where the page does not say. */
+  /** The declared language of the text (`en-GB`). Empty if the page declares none. */
   readonly language: string;
-  /** Whether the page keeps taking the marks away, so that they are no longer put back. */
+  /** Whether the page keeps removing the marks, so that they are no longer restored. */
   readonly takenAway: boolean;
-  /** Why words of it could not be marked, as an error with its stack; null as a rule. */
+  /** The error, with its stack, that prevented words of the frame from being marked. Usually null. */
   readonly fault: string | null;
   /** Facts of a PDF; left out for other pages. */
   readonly pdf?: PdfFacts;
 }
 
-/** A PDF, as far as its text was read. */
+/** The facts about a PDF, from the part of its text that was read. */
 export interface PdfFacts {
   readonly pages: number;
-  /** How many of its pages have no text, such as scans. */
+  /** The number of pages without text, such as scans. */
   readonly pictures: number;
-  /** Whether it has fields to fill in, of which nothing is read. */
+  /** Whether the PDF has fields to fill in. Their content is not read. */
   readonly isForm: boolean;
-  /** Whether it is open in the extension's own page, where its words are marked. */
+  /** Whether the PDF is open in the extension's own page, where its words are marked. */
   readonly isOpen: boolean;
 }
 
 /** A page with all its frames. */
 export interface PageWords extends FrameWords {
-  /** Frames that may be read and have not answered. */
+  /** The number of frames that may be read but have not answered. */
   readonly silentFrames: number;
 }
 
-/** A homograph in as much of its text as tells its reading; offsets are UTF-16 units into the text. */
+/** A homograph with enough of its text to determine its reading. Offsets are UTF-16 units into the text. */
 export interface Homograph {
   readonly key: WordKey;
   readonly text: string;
@@ -103,13 +106,16 @@ export interface Homograph {
   readonly end: number;
 }
 
-/** Words of a page whose standing is wanted, and homographs whose reading is wanted too. */
+/** The words of a page whose standing is requested, and the homographs whose reading is requested too. */
 export interface WordsAsked {
   readonly keys: readonly WordKey[];
   readonly homographs: readonly Homograph[];
 }
 
-/** How to show each key, and for each homograph its key with the reading it has there; both in order. */
+/**
+ * The standing of each key, and for each homograph its key with the reading in that text. Both lists keep the order of
+ * the request.
+ */
 export interface WordsJudged {
   readonly standings: readonly Shown[];
   readonly readings: readonly { readonly key: WordKey; readonly standing: Shown }[];
@@ -119,21 +125,21 @@ export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
 
 /** The report of a page for the group. */
 export interface PageReport extends Report {
-  /** How many of its running words that are `beyond` lack only patterns of the next steps. */
+  /** The number of running words that are `beyond` but lack only patterns of the next steps. */
   readonly soon: number;
 }
 
-/** Everything that is shown of one word. */
+/** All data that is shown about one word. */
 export interface WordExplanation {
   readonly analysis: WordAnalysis;
   readonly verdict: Verdict;
-  /** How its sounds are written down and said; left out for American in the marks of dictionaries. */
+  /** The style in which the word's sounds are written and pronounced. Left out for American in dictionary notation. */
   readonly sounds?: SoundStyle;
-  /** The step that teaches each missing pattern, from 1; null when the group's sequence never does. */
+  /** The step that teaches each missing pattern, from 1. Null if the group's sequence never teaches it. */
   readonly steps: Readonly<Record<PatternId, number | null>>;
   /** How the word counts for the group. */
   readonly counts: CountsAs;
-  /** Which of the missing patterns were taught but are not secure. */
+  /** The missing patterns that were taught but are not secure. */
   readonly notYet: readonly PatternId[];
 }
 
@@ -153,10 +159,10 @@ export interface WordInSentence {
   readonly end: number;
 }
 
-/** A word that may be put in place of another. */
+/** A word that may replace another. */
 export interface WordSwap {
   readonly text: string;
-  /** Whether the group can read it. */
+  /** Whether the group can read the word. */
   readonly reads: boolean;
 }
 
@@ -167,7 +173,7 @@ export interface PageLine {
   readonly text: string;
 }
 
-/** The text of a page that is checked, line by line, and how many pictures were left out. */
+/** The checked text of a page, line by line, and the number of pictures that were left out. */
 export interface PagePassage {
   readonly lines: readonly PageLine[];
   readonly pictures: number;
@@ -185,20 +191,23 @@ export type PagePart = 'article' | 'card' | 'plain-card' | 'veil';
 
 /** The shading of one page with its word cards. */
 export interface ShadedPage {
-  /** Settles when the page has been read once; rejects when its words could not be judged then. */
+  /** Resolves when the page has been read once. Rejects if its words could not be judged at that time. */
   readonly ready: Promise<void>;
   words(): FrameWords;
-  /** Asks for all standings again: the group or what it was taught has changed. */
+  /** Requests all standings again, because the group or its taught patterns have changed. */
   rejudge(): Promise<void>;
-  /** Scrolls to a place and marks it for a moment, if there is one; gives how many the word has. */
+  /** Scrolls to a place and marks it for a moment, if it exists. Returns the number of places of the word. */
   goTo(place: NthPlace): number;
-  /** The sentence of a place; null when there is none such. */
+  /** Returns the sentence of a place, or null if there is no such place. */
   sentence(place: NthPlace): WordInSentence | null;
-  /** Checks another text of the page; gives the one that is checked then, which is another if there is none such. */
+  /**
+   * Checks another scope of the page. Returns the scope that is checked from then on, which differs from `kind` if the
+   * page has no such text.
+   */
   setScope(kind: ScopeKind): Promise<ScopeKind>;
   takePassage(): Promise<PagePassage>;
   setLook(look: Look): void;
-  /** Draws the marks where no script of the page sees them, from now on. */
+  /** Draws the marks from now on where no script of the page can see them. */
   hideMarks(): void;
   /** Opens the card of the next (1) or previous (-1) word that is not yet decodable. */
   step(direction: 1 | -1): void;
@@ -211,9 +220,9 @@ export interface PageOptions<Parts extends Readonly<Record<PagePart, unknown>>> 
   /** Rejects with an Error whose message is one clear sentence. */
   readonly act: (action: WordAction) => Promise<void>;
   readonly swaps: (word: WordInSentence) => Promise<readonly WordSwap[]>;
-  /** Gives a part of the content script, which is put into the page when it is first asked for. */
+  /** Loads a part of the content script. The part is put into the page on the first call. */
   readonly bring: <N extends PagePart>(part: N) => Promise<Parts[N]>;
-  /** The words of the page have changed since they were last asked for. */
+  /** Called when the words of the page have changed since they were last requested. */
   readonly onChange: () => void;
   /** Aborting leaves the page as it was. */
   readonly signal: AbortSignal;

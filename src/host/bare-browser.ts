@@ -22,7 +22,7 @@ const onMessage = {
     heard.set(hear, listener);
     own.runtime.onMessage.addListener(listener);
   },
-  // An extension that was updated has no interface any more to take it back from.
+  // After an update of the extension, the interface no longer exists, so the listener cannot be removed from it.
   removeListener: (hear: Hear): void => own.runtime?.onMessage?.removeListener(heard.get(hear)!),
 };
 

@@ -9,8 +9,8 @@ const open = (
   signal = new AbortController().signal,
 ) => openModel('Be kind.', onDownload, signal);
 
-describe('whether there is a model', () => {
-  test('a browser without the interface has none', async () => {
+describe('the state of the language model', () => {
+  test('is none in a browser without the interface, and the model cannot be opened', async () => {
     expect(await findModelState()).toBe('none');
     await expect(open()).rejects.toThrow('no language model of its own');
   });
@@ -24,7 +24,7 @@ describe('whether there is a model', () => {
     });
   });
 
-  test('an unknown state or a failed question counts as no model', async () => {
+  test('is unavailable when the browser gives an unknown state or the question fails', async () => {
     offerModel({ state: 'after-download' as 'available' });
     expect(await findModelState()).toBe('unavailable');
     offerModel({ availabilityFault: new TypeError('no') });
@@ -32,7 +32,7 @@ describe('whether there is a model', () => {
   });
 });
 
-test('a download is told as it goes, in bytes where the browser tells them', async () => {
+test('the progress of a download is reported, with the size in bytes if the browser tells it', async () => {
   offerModel({
     state: 'downloadable',
     download: [
@@ -51,7 +51,7 @@ test('a download is told as it goes, in bytes where the browser tells them', asy
   ]);
 });
 
-test('each question is asked of a copy, which is let go', async () => {
+test('each question goes to a copy of the session, which is closed afterwards', async () => {
   offerModel({ answers: ['{}', '[]'] });
   const { ask, close } = await open();
   const { signal } = new AbortController();
@@ -64,7 +64,7 @@ test('each question is asked of a copy, which is let go', async () => {
   expect(FakeLanguageModel.open).toBe(0);
 });
 
-describe('a fault is said in one sentence', () => {
+describe('a fault of the model is explained in one sentence', () => {
   test.each([
     ['QuotaExceededError', 'too long'],
     ['NotSupportedError', 'does not know English'],
@@ -83,8 +83,8 @@ describe('a fault is said in one sentence', () => {
   });
 });
 
-describe('a cancel', () => {
-  test('ends a download and a question at once, though the model does not listen', async () => {
+describe('cancelling', () => {
+  test('ends a download and a question at once, even if the model ignores the signal', async () => {
     offerModel({ neverCreates: true });
     const opening = new AbortController();
     const opened = open(() => undefined, opening.signal);
@@ -99,7 +99,7 @@ describe('a cancel', () => {
     await expect(asked).rejects.toThrow('cancelled');
   });
 
-  test('lets the model go', async () => {
+  test('closes the model', async () => {
     offerModel({});
     const controller = new AbortController();
     await open(() => undefined, controller.signal);

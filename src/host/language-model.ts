@@ -2,25 +2,25 @@
 import { say } from '../wording/say.ts';
 
 /**
- * The language model of the browser itself: the Prompt API (webmachinelearning.github.io/prompt-api), which runs on this machine. The
- * only file that knows it. `none`: the browser offers no such interface.
+ * The state of the browser's own language model, which runs on this machine. Its interface is the Prompt API
+ * (webmachinelearning.github.io/prompt-api), and no other file uses it. `none`: the browser offers no such interface.
  */
 export type ModelState = 'none' | 'unavailable' | 'downloadable' | 'downloading' | 'available';
 
-/** A model that is ready. */
+/** A language model that is ready. */
 export interface BrowserModel {
   /** The model's answer to a text, in the form of the schema. Rejects with `ModelFault`, or the reason of the signal. */
   ask(text: string, schema: Record<string, unknown>, signal: AbortSignal): Promise<string>;
-  /** Lets it go; open questions are aborted. */
+  /** Closes the model and aborts open questions. */
   close(): void;
 }
 
-/** The model could not be had, or did not answer; the message is one sentence with the next step. */
+/** The model could not be opened, or did not answer. The message is one sentence with the next step. */
 export class ModelFault extends Error {
   override name = 'ModelFault';
 }
 
-/** How far a download is, 0 to 1; `bytes` where the browser says how much it is. */
+/** The progress of a download, from 0 to 1. `bytes` is the total size, if the browser tells it. */
 export interface Download {
   readonly share: number;
   readonly bytes: number | null;
@@ -32,7 +32,7 @@ function text(language: string): LanguageModelExpected {
   return { type: 'text', languages: [language] };
 }
 
-/** Whether there is a model, and whether the browser has to download it first. Never rejects. */
+/** Returns whether there is a model, and whether the browser has to download it first. Never rejects. */
 export async function findModelState(): Promise<ModelState> {
   if (typeof LanguageModel === 'undefined') return 'none';
   try {
@@ -44,8 +44,8 @@ export async function findModelState(): Promise<ModelState> {
 }
 
 /**
- * Opens the model; the browser downloads it first where it has to, and asks for a press of the teacher's before it does. Rejects
- * with `ModelFault`, or the reason of the signal.
+ * Opens the model. If the browser has to download it first, it requires a click or key press of the teacher before the
+ * download. Rejects with `ModelFault`, or with the reason of the signal.
  */
 export async function openModel(
   instructions: string,
@@ -60,7 +60,7 @@ export async function openModel(
         initialPrompts: [{ role: 'system', content: instructions }],
         monitor: (monitor) =>
           monitor.addEventListener('downloadprogress', ({ loaded, total }) => {
-            // The share alone is told today, as a part of 1; a browser that tells bytes is read too.
+            // Browsers today report only the share, as a part of 1. A browser that reports bytes is supported too.
             if (total > 0)
               onDownload({ share: Math.min(1, loaded / total), bytes: total > 1 ? total : null });
           }),
@@ -73,7 +73,7 @@ export async function openModel(
   return {
     close,
     async ask(question, schema, asked) {
-      // Each question is asked of a copy, so that the ones before do not fill what the model can hold.
+      // Each question goes to a copy of the session, so that earlier questions do not fill the model's memory.
       const copy = await faulty(() => session.clone({ signal: asked }), asked);
       try {
         return await faulty(
@@ -105,7 +105,7 @@ async function faulty<T>(start: () => Promise<T>, signal: AbortSignal): Promise<
   }
 }
 
-/** The names of the interface's own faults. */
+/** Explains an error. The names are those that the interface gives its own faults. */
 function explain(error: unknown): string {
   const name = error instanceof Error || error instanceof DOMException ? error.name : '';
   if (name === 'QuotaExceededError') return say('host.modelFull');

@@ -5,15 +5,16 @@ import { markedText, markWord } from './mark-word.ts';
 
 const analyzer = loadAnalyzer();
 
-/** As one string, affixes in angle brackets. */
+/** Returns a marked word as one string, with affixes in angle brackets. */
 function mark(shown: string): string {
   return markWord(shown, analyzer.analyze(shown).readings[0]!)
     .map(({ text, affix }) => (affix ? `<${text}>` : text))
     .join('');
 }
 
-describe('as dictionaries mark words', () => {
-  // Macron for a vowel that says its name, breve for a short one, dots between syllables: common practice, no source.
+describe('dictionary marks', () => {
+  // A macron for a vowel that is pronounced like its name, a breve for a short vowel, and dots between syllables:
+  // common practice, no source.
   test.each([
     ['hat', 'hăt'],
     ['rain', 'rāin'],
@@ -29,7 +30,7 @@ describe('as dictionaries mark words', () => {
     ['shy', 'shȳ'],
     ['unhappy', '<ŭn·>hăp·py'],
     ['cute', 'cūte'],
-  ])('%s', (word, marked) => {
+  ])('the word %s is marked as in a dictionary', (word, marked) => {
     expect(mark(word)).toBe(marked);
   });
 
@@ -42,19 +43,19 @@ describe('as dictionaries mark words', () => {
     expect(mark(word)).toBe(marked);
   });
 
-  test('capitals stay as they are written', () => {
+  test('capital letters stay as they are written', () => {
     expect(mark('Harbour')).toBe('Har·bour');
     expect(mark('Ines')).toMatch(/^Ĭn/);
   });
 
-  test('units that do not spell the word leave its syllables', () => {
+  test('a word whose units do not spell it is marked only by its syllables', () => {
     const reading = { ...analyzer.analyze('hoping').readings[0]!, units: [] };
     expect(markWord('hoping', reading)).toEqual([{ text: 'hop·ing', affix: false }]);
     expect(markWord('odd', reading)).toEqual([{ text: 'odd', affix: false }]);
   });
 });
 
-test('without its marks every word is spelt as it was', () => {
+test('removing the marks from a word gives its original spelling', () => {
   const words = fc.oneof(
     fc.constantFrom('marigold', 'ferries', "Wilma's", "don't", 'bases', 'castle', 'ropeway', 'naïve', 'eyed'),
     fc.stringMatching(/^[a-z']{1,9}(ing|ed|s|er|ly|e)?$/),
@@ -87,6 +88,6 @@ test.each([
   ['arrival', 'ar·rī·val'],
   ['running', 'rŭn·nĭng'],
   ['submarine', 'sŭb·ma·rine'],
-])('as one text, %s has a thin space before an ending that is no syllable', (word, marked) => {
+])('the marked text of %s has a thin space only before an ending that is no syllable', (word, marked) => {
   expect(markedText(word, analyzer.analyze(word).readings[0]!)).toBe(marked);
 });

@@ -1,24 +1,24 @@
 import type { Reading, Unit } from '../analyze/types.ts';
 
-/** A run of letters as a dictionary prints it; affixes are set apart from the base. */
+/** A run of letters as a dictionary prints it. Affixes are separate from the base. */
 export interface MarkedPart {
-  /** With middle dots, macrons and breves: `hōp·`. */
+  /** The letters with middle dots, macrons and breves: `hōp·`. */
   readonly text: string;
   readonly affix: boolean;
 }
 
 const MACRON = '\u0304';
 const BREVE = '\u0306';
-/** The letter each long and short sound is named for. */
+/** The letter that gives each long and short sound its name. */
 const LONG: Readonly<Record<string, string>> = { EY: 'a', IY: 'e', AY: 'iy', OW: 'o', UW: 'u' };
 const SHORT: Readonly<Record<string, string>> = { AE: 'a', EH: 'e', IH: 'iy', AA: 'o', AH: 'u' };
 
 /**
- * A word with the marks of a dictionary: middle dots between syllables, a macron over the letter that says its own
- * name (hōp·ing, rāin), a breve over one in its short sound (rŭn·ning). Weak vowels, vowels before r in one unit
- * and letters that say another vowel's sound stay plain: about, car, said. Where letters and units do not fit
- * together, only the syllables are shown.
- * @param shown The word as it is written, capitals and all.
+ * Marks a word as a dictionary does. Syllables are separated by middle dots. A letter that is pronounced like its name
+ * gets a macron (hōp·ing, rāin), and a letter with its short sound gets a breve (rŭn·ning). Some letters stay plain:
+ * weak vowels (about), vowels before r in one unit (car), and letters with another vowel's sound (said). If letters and
+ * units do not fit together, only the syllables are shown.
+ * @param shown The word as it is written, with its capitals.
  */
 export function markWord(shown: string, { units, syllables }: Reading): MarkedPart[] {
   const dots = dotsAfter(shown, syllables);
@@ -35,7 +35,10 @@ export function markWord(shown: string, { units, syllables }: Reading): MarkedPa
 
 const THIN_SPACE = '\u2009';
 
-/** A marked word as one text; a thin space is before an ending that is no syllable: blōw s; but māk·er, not māk· er. */
+/**
+ * Returns a marked word as one text. An ending that is no syllable gets a thin space before it: blōw s, but māk·er and
+ * not māk· er.
+ */
 export function markedText(shown: string, reading: Reading): string {
   let marked = '';
   for (const { text, affix } of markWord(shown, reading)) {
@@ -45,7 +48,7 @@ export function markedText(shown: string, reading: Reading): string {
   return marked;
 }
 
-/** A marked word as it is written: prē·pare is prepare. */
+/** Removes the marks from a word: prē·pare becomes prepare. */
 export function withoutMarks(text: string): string {
   return text
     .normalize('NFD')
@@ -53,14 +56,14 @@ export function withoutMarks(text: string): string {
     .normalize('NFC');
 }
 
-/** How many letters are before each dot; none when the syllables do not spell the word. */
+/** Returns the number of letters before each dot. Returns an empty set if the syllables do not spell the word. */
 function dotsAfter(shown: string, syllables: Reading['syllables']): Set<number> {
   if (syllables.map(({ text }) => text).join('') !== shown.toLowerCase()) return new Set();
   let at = 0;
   return new Set(syllables.slice(0, -1).map(({ text }) => (at += text.length)));
 }
 
-/** One entry a letter, or null when the units do not spell the word. */
+/** Returns one entry for each letter, or null if the units do not spell the word. */
 function markLetters(shown: string, units: readonly Unit[]): MarkedPart[] | null {
   const word = shown.toLowerCase();
   const letters: MarkedPart[] = [];
@@ -71,7 +74,7 @@ function markLetters(shown: string, units: readonly Unit[]): MarkedPart[] | null
   };
   for (const unit of units) {
     const spelt = unit.letters.replace(/_.*/, '');
-    // The e of a_e is later in the word, and no unit names it there.
+    // The e of `a_e` comes later in the word, and no unit contains it there.
     if (!word.startsWith(spelt, letters.length) && word[letters.length] === 'e')
       add(letters.length + 1, false);
     const start = letters.length;
@@ -83,7 +86,7 @@ function markLetters(shown: string, units: readonly Unit[]): MarkedPart[] | null
   return letters.length === shown.length ? letters : null;
 }
 
-/** Which letter of a unit has which mark; -1 for none. */
+/** Returns the index of the marked letter in a unit, and its mark. The index is -1 if no letter is marked. */
 function markOf({ sound }: Unit, spelt: string): { letter: number; mark: string } {
   const sounds = sound.split('.');
   const at = sounds.findIndex((one) => one in LONG || one in SHORT);
@@ -92,7 +95,8 @@ function markOf({ sound }: Unit, spelt: string): { letter: number; mark: string 
     const mark = vowel in LONG ? MACRON : BREVE;
     const named = LONG[vowel] ?? SHORT[vowel]!;
     const letter = [...spelt].findIndex((one) => named.includes(one));
-    // The ou of you says long oo, which is not what its u is named for; the ue of value is.
+    // The ou of you is pronounced as long oo, which is not the sound that its u is named for. The ue of value does have
+    // that sound.
     if (letter >= 0 && (vowel !== 'UW' || !/[aeio]/.test(spelt.slice(0, letter)))) return { letter, mark };
   }
   return { letter: -1, mark: '' };

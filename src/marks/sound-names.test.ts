@@ -16,7 +16,7 @@ test.each([
   ['K.S', 'ks', 'ks', 'ks'],
   ['CH.AX', 'chə', 'tʃə', 'tʃə'],
   ['-', 'silent', 'silent', 'silent'],
-])('%s is written %s, in the IPA %s and in British %s', (sound, dictionary, ipa, british) => {
+])('the sound %s is written %s, in the IPA %s and in British IPA %s', (sound, dictionary, ipa, british) => {
   expect(soundName(sound)).toBe(dictionary);
   expect(soundName(sound, { accent: 'british', marks: 'dictionary' })).toBe(dictionary);
   expect(soundName(sound, { accent: 'american', marks: 'ipa' })).toBe(ipa);

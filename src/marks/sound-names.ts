@@ -1,6 +1,9 @@
 import type { SoundStyle } from '../analyze/index.ts';
 
-/** How a sound is written: as an English dictionary for children does (macron for long, breve for short vowels), and in the IPA. */
+/**
+ * The names of each sound: as in an English dictionary for children (a macron for long vowels, a breve for short
+ * vowels), and in the IPA.
+ */
 type Names = Readonly<Record<string, readonly [dictionary: string, ipa: string]>>;
 
 const NAMES: Names = {
@@ -53,7 +56,7 @@ const NAMES: Names = {
   Z: ['z', 'z'],
   ZH: ['zh', 'ʒ'],
 };
-/** Vowels that the IPA writes otherwise in British dictionaries. */
+/** The vowels that British dictionaries write with another IPA symbol. */
 const BRITISH_IPA: Readonly<Record<string, string>> = {
   AA: 'ɒ',
   EH: 'e',
@@ -62,7 +65,7 @@ const BRITISH_IPA: Readonly<Record<string, string>> = {
   OW: 'əʊ',
   UW: 'uː',
 };
-/** Vowels and r as they are heard together. */
+/** The names of vowels that are heard together with an r. */
 const WITH_R: Readonly<Record<string, string>> = {
   'AA.R': 'ar',
   'AO.R': 'or',
@@ -71,7 +74,7 @@ const WITH_R: Readonly<Record<string, string>> = {
   'AY.R': 'īr',
   'AW.R': 'owr',
   'UH.R': 'o͝or',
-  // British, before a vowel: the r goes over to it.
+  // British sounds before a vowel. The r moves to that vowel.
   'AR.R': 'ar',
   'OR.R': 'or',
   'EA.R': 'air',
@@ -82,7 +85,10 @@ const WITH_R: Readonly<Record<string, string>> = {
   'AWA.R': 'owr',
 };
 
-/** A unit's sound for a teacher: `EY` is ā or eɪ, `K.S` is ks, `AA.R` is ar or ɑr, `-` is silent. */
+/**
+ * Returns a unit's sound in the form that a teacher reads: `EY` is ā or eɪ, `K.S` is ks, `AA.R` is ar or ɑr, and `-` is
+ * silent.
+ */
 export function soundName(sound: string, { accent, marks }: Partial<SoundStyle> = {}): string {
   if (sound === '-') return 'silent';
   const parts = sound.split('.');

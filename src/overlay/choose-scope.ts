@@ -12,18 +12,17 @@ export interface Scope {
   readonly byline: string | null;
   readonly date: string | null;
   has(node: Node): boolean;
-  /** A block without the texts that are not part; null when nothing of it is left. */
+  /** Returns a block without the texts outside the scope, or null when nothing of the block is left. */
   narrow(block: TextBlock): TextBlock | null;
-  /** Whether a word is part, where a block may be so in part. */
+  /** Whether a word is in the scope. Needed when only a part of a block may be in the scope. */
   readonly covers?: (place: WordPlace) => boolean;
-  /** Whether the page has changed so that it should be chosen again. */
+  /** Whether the page has changed so much that the scope should be chosen again. */
   isGone(): boolean;
 }
 
 /**
- * The text to be checked: the one wanted, or the main story when nothing is wanted and there is one. Falls back to
- * the whole page where there is no story. The selection is the one there was when this was called; where there was none, the
- * selection has no words.
+ * Returns the text to be checked: the wanted scope, or by default the main story. Returns the whole page if there is no
+ * story. The selection is read at the time of the call. If nothing is selected then, the scope has no words.
  */
 export async function chooseScope(
   doc: Document,
@@ -40,7 +39,10 @@ export function hasSelection(doc: Document): boolean {
   return doc.getSelection()?.type === 'Range';
 }
 
-/** All of a page. A story that comes late is looked for again when the page has grown by half, so not often. */
+/**
+ * Returns the scope of a whole page. Looks again for a story that comes late when the page has grown by half, so not
+ * often.
+ */
 export function wholePage(doc: Document, hopesForStory = false): Scope {
   const elements = doc.getElementsByTagName('*');
   const address = doc.URL;
@@ -86,7 +88,10 @@ function meets(range: Range, { startContainer, startOffset, endOffset }: StaticR
   );
 }
 
-/** Blanks between words stay, and what stood on both sides of a text left out stays apart. */
+/**
+ * Narrows a block to the texts in the scope. Keeps blanks between words, and keeps the texts on both sides of a removed
+ * text apart.
+ */
 function narrow({ nodes, parted, ...rest }: TextBlock, has: (node: Text) => boolean): TextBlock | null {
   const kept: Text[] = [];
   const apart = new Set(parted);

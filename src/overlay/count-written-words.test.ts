@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { countWrittenWords } from './count-written-words.ts';
 
-// Nothing is hidden here; happy-dom cannot tell.
+// Nothing is hidden in these tests, and happy-dom cannot compute visibility.
 Element.prototype.checkVisibility = () => true;
 
 test.each([
@@ -13,12 +13,12 @@ test.each([
   ['an editable part', '<div contenteditable>Bram saw <b>a net</b>.</div>', 4],
   ['an editable part in another', '<div contenteditable>Bram <p contenteditable>saw.</p></div>', 2],
   ['a part that may not be edited', '<div contenteditable="false">Bram saw a net.</div>', 0],
-])('the words written in %s', (_what, html, words) => {
+])('counts the words that the reader writes in %s', (_what, html, words) => {
   document.body.innerHTML = html;
   expect(countWrittenWords(document)).toBe(words);
 });
 
-test('all words of a page that is edited as a whole are written', () => {
+test('counts all words of a page in design mode as written', () => {
   document.body.innerHTML = '<p>Bram saw a net.';
   Object.assign(document, { designMode: 'on' });
   expect(countWrittenWords(document)).toBe(4);

@@ -2,10 +2,13 @@ import { own } from './own.ts';
 
 const FIELDS = 'textarea, input:not([type]), input[type="text"], input[type="search"]';
 const EDITED = '[contenteditable]:not([contenteditable="false"])';
-/** More characters than these are counted by nobody. */
+/** The greatest number of characters that are counted. */
 const LOOKED_AT = 100_000;
 
-/** Words the reader writes on the page, in fields and editable parts, which are not read: an editor has them, an article has none. */
+/**
+ * Counts the words that the reader writes on the page, in fields and editable parts. These words are not checked. An
+ * editor has such words, an article has none.
+ */
 export function countWrittenWords(doc: Document): number {
   if (doc.designMode === 'on') return countWords(doc.body.textContent ?? '');
   let words = 0;

@@ -2,15 +2,15 @@ import type { Look } from '../contract/page-contract.ts';
 import { LINES, type Mark, WASHES } from './mark-rules.ts';
 import { own } from './own.ts';
 
-/** The marks there are now. */
+/** The current marks. */
 export interface Marked {
   readonly look: Look;
   readonly marks: readonly { readonly mark: Mark; readonly ranges: ReadonlySet<StaticRange> }[];
 }
 
-/** Marks words on a sheet of glass over the page, which no script of the page can look at. */
+/** Marks words on a transparent layer over the page that no script of the page can read. */
 export interface Veil {
-  /** Draws the marks again, with the next picture of the page. */
+  /** Draws the marks again with the next frame of the page. */
   draw(): void;
 }
 
@@ -22,15 +22,15 @@ const RULES = `
 canvas { position: absolute; inset: 0; width: 100%; height: 100% }
 @media print { :host { display: none !important } }`;
 
-/** Changes of the page are followed no oftener than this, in milliseconds: some never rest. */
+/** The least time, in milliseconds, between two reactions to changes of the page. Some pages never stop changing. */
 const LATER = 250;
-/** After these a page may look different from before. */
+/** Events after which a page may look different. */
 const MOVES = ['scroll', 'load', 'transitionend', 'animationend', 'toggle', 'input'] as const;
 
 /**
- * Lays a canvas over all of the view, in a root closed to the page. It always covers all, whatever is drawn on it, so that a page that asks
- * the browser which of its words are covered learns nothing. Words that something covers are left out, and so are the colours
- * of letters that have their own; on paper nothing is drawn.
+ * Lays a canvas over the whole view, in a root closed to the page. The canvas always covers the whole view, whatever is
+ * drawn on it. So a page that asks the browser which of its words are covered learns nothing. Covered words get no
+ * mark. Letters that have colours of their own keep them. Nothing is drawn on paper.
  */
 export function openVeil(doc: Document, marked: () => Marked, signal: AbortSignal): Veil {
   const view = doc.defaultView!;
@@ -117,7 +117,10 @@ function boxesOf(
   return [...live.getClientRects()];
 }
 
-/** Whether the middle of a box shows the element's own text: nothing covers it, and no edge cuts it off. */
+/**
+ * Returns whether the middle of a box shows the element's own text: no other element covers it, and no edge cuts it
+ * off.
+ */
 function isOnTop(doc: Document, element: Element, { left, top, width, height }: DOMRect): boolean {
   const over = doc.elementFromPoint(left + width / 2, top + height / 2);
   if (!over) return false;

@@ -6,11 +6,11 @@ import { textsIn } from './texts-in.ts';
 import { trimStory } from './trim-story.ts';
 import { nextTurn } from './work-in-slices.ts';
 
-/** The text nodes of a page that are its article. */
+/** The text nodes that make up the article of a page. */
 export interface Article {
   readonly title: string;
   readonly byline: string | null;
-  /** When it came out, as the page says it. */
+  /** The publication date, as the page gives it. */
   readonly date: string | null;
   readonly texts: readonly Text[];
 }
@@ -18,15 +18,16 @@ export interface Article {
 export type FindArticle = (doc: Document) => Promise<Article | null>;
 
 /**
- * Larger pages would keep the browser busy for too long; they are looked at by their own elements. In elements, and in
- * characters: a book on one page.
+ * The size above which a page is analysed by its own elements, because it would keep the browser busy for too long.
+ * `LARGEST` is in elements, `LONGEST` is in characters (a book on one page).
  */
 const LARGEST = 6000;
 const LONGEST = 200_000;
 
 /**
- * Finds the article of a page, its headline first and without what only looks like a part of it. Null when there is
- * none. The page is not touched, and has its turn between the steps; what it takes away meanwhile is left out.
+ * Finds the article of a page. The headline comes first, and parts that only look like the article are left out.
+ * Returns null if there is no article. The page is not changed and can run between the steps. Text that the page
+ * removes meanwhile is left out.
  */
 export async function findArticle(doc: Document, isLarge = isTooLarge(doc)): Promise<Article | null> {
   await nextTurn();
@@ -38,7 +39,7 @@ export async function findArticle(doc: Document, isLarge = isTooLarge(doc)): Pro
   await nextTurn();
   const known = new Set(story);
   const besides = headline.filter((text) => !known.has(text));
-  // All of an element is in order as it is.
+  // The texts of one whole element are already in page order.
   const isSorted = isLarge && besides.length === 0;
   const texts = isSorted ? story : sortInPageOrder([...besides, ...story], (text) => text);
   const trimmed = await trimStory(texts, new Set(headline), found.byline);
@@ -46,7 +47,7 @@ export async function findArticle(doc: Document, isLarge = isTooLarge(doc)): Pro
   return { ...found, texts: trimmed };
 }
 
-/** All of an element of a page as its article. */
+/** Returns all text of an element as the article of the page. */
 function wholeOf({ title }: Document, element: Element | null): Article | null {
   return element && { title, byline: null, date: null, texts: textsIn(element) };
 }
@@ -61,7 +62,8 @@ function isTooLarge(doc: Document): boolean {
 }
 
 /**
- * By Readability on a copy, whose texts are led back to the page's own by walking both side by side.
+ * Finds the article with Readability on a copy of the page. The texts of the copy are mapped back to the page's own
+ * texts by walking through the page and its copy in parallel.
  */
 function findByLibrary(doc: Document): Article | null {
   const copy = doc.cloneNode(true) as Document;
@@ -84,7 +86,7 @@ function findByLibrary(doc: Document): Article | null {
 /** The attribute that numbers the elements of the copy; no page has one of this name. */
 const NUMBER = 'data-part-of-page';
 
-/** Gives each element of the copy its number, and the page’s elements in the same order. */
+/** Numbers the elements of the copy, and returns the page’s elements in the same order. */
 function numberParts(doc: Document, copy: Document): Element[] {
   for (const [i, element] of [...copy.body.getElementsByTagName('*')].entries())
     if (element.tagName !== 'IMG') element.setAttribute(NUMBER, `${i}`);
@@ -92,8 +94,9 @@ function numberParts(doc: Document, copy: Document): Element[] {
 }
 
 /**
- * Readability makes some parts anew, and all of them where it tries a second time; a text of theirs is the one with the same words in the
- * element with the same number, or else the first one with the same words.
+ * Maps texts of the copy back to the page. Readability creates some parts anew, and all parts when it tries a second
+ * time. A text in a new part is mapped to the text with the same words in the element with the same number, or else to
+ * the first text with the same words.
  */
 function leadBack(
   copies: readonly Text[],
@@ -120,7 +123,8 @@ function leadBack(
 }
 
 /**
- * Readability leaves out the heading that says the title again. Where no heading does, it is the one h1 of the main part over the story.
+ * Returns the texts of the headline. Readability leaves out the heading that repeats the title. If no heading repeats
+ * it, the headline is the only h1 of the main part above the story.
  */
 function findHeadline(doc: Document, title: string, story: readonly Text[]): Text[] {
   const first = story.find(({ data }) => /\p{L}/u.test(data));
@@ -131,7 +135,7 @@ function findHeadline(doc: Document, title: string, story: readonly Text[]): Tex
   });
   const heads = doc.querySelectorAll('main h1, article h1, [role="main"] h1, [itemprop~="headline"]');
   const only = heads.length === 1 && first && isBefore(heads[0]!, first) ? heads[0] : undefined;
-  // A bar that stays in view has the title too, before the heading over the story.
+  // A bar that stays in view may show the title too, before the heading above the story.
   const heading = first ? (alike.findLast((one) => isBefore(one, first)) ?? alike[0]) : alike[0];
   const found = heading ?? only;
   return found ? textsIn(found) : [];

@@ -1,17 +1,17 @@
 import { findMainElement } from './find-main-element.ts';
 import { own } from './own.ts';
 
-/** Parts whose paragraphs are no story. */
+/** Selects parts whose paragraphs do not belong to a story. */
 const BESIDE =
   'nav, aside, footer, form, dialog, [role="navigation"], [role="complementary"], [role="contentinfo"], [hidden], [class*="comment" i], [id*="comment" i], [class*="related" i]';
-/** A paragraph has at least as many characters, and not most of them in links. */
+/** The least length of a paragraph in characters. Most of its characters must be outside links. */
 const LONG = 80;
-/** The smallest part with so much of the letters of all paragraphs is the story’s. */
+/** The story’s part is the smallest one with at least this share of the letters of all paragraphs. */
 const MOST = 0.6;
 
 /**
- * The smallest part of a page that holds most of its paragraphs, within its main element where it has one; as fast as the page is
- * walked through once. Null where there are no paragraphs.
+ * Returns the smallest part of a page that holds most of its paragraphs, or null if there are no paragraphs. Looks only
+ * inside the main element if the page has one. Takes as long as one walk through the page.
  */
 export function findByParagraphs(doc: Document): Element | null {
   const main =

@@ -1,9 +1,9 @@
 import type { DrawnText } from '../contract/page-contract.ts';
 import { own } from './own.ts';
 
-/** A page is taken for drawn when this much of the view is one canvas or picture. */
+/** The share of the view that one canvas or picture must fill for the page to count as drawn. */
 const MOST = 0.4;
-/** The view is tried at so many points across and down. */
+/** The view is checked at these positions across and down. */
 const POINTS = [0.1, 0.3, 0.5, 0.7, 0.9];
 
 /**
@@ -25,7 +25,10 @@ export function findDrawnText(doc: Document): DrawnText | null {
   return fills('canvas') ? 'canvas' : fills('img') ? 'picture' : null;
 }
 
-/** Whether nothing with text is met first at most of the points where the boxes are; editors lay empty boxes over their canvas. */
+/**
+ * Returns whether most of the checked points inside the boxes have no text in front. Editors lay empty boxes over their
+ * canvas.
+ */
 function isInFront(doc: Document, boxes: readonly DOMRect[]): boolean {
   const view = doc.defaultView!;
   let inside = 0;

@@ -5,15 +5,15 @@ import { own } from './own.ts';
 /** The effect of an element's edge on a word at it: none, or it parts the word, or it ends the line too. */
 export type Edge = 'none' | 'word' | 'line';
 
-/** Things of their own where they are in a line: the 3 of a footnote mark, pictures, buttons. */
+/** Elements that are separate things within a line: the 3 of a footnote mark, pictures, buttons. */
 const OWN =
   'SUP SUB Q BUTTON LI CODE KBD SAMP TEXTAREA INPUT SELECT OBJECT EMBED IFRAME AUDIO VIDEO CANVAS IMG SVG MATH svg math METER PROGRESS';
 const STANDS_APART = new Set(OWN.split(' '));
 /** Elements of these that are always part of a sentence, whatever is beside them. */
 const PHRASES = new Set('SUP SUB Q CODE KBD SAMP'.split(' '));
-/** A box with no more letters than this is part of a word: a drop cap, letters set one by one. */
+/** The greatest number of letters in a box that is part of a word: a drop cap, or letters set one by one. */
 const LETTERS = 2;
-/** So wide a margin is seen as a blank, in CSS pixels. */
+/** The least margin that looks like a blank, in CSS pixels. */
 const GAP = 4;
 
 /**
@@ -44,7 +44,7 @@ function edgeOfThing(element: Element, style: CSSStyleDeclaration, inLine: boole
   return isTakenOut(style) && (style.visibility !== 'visible' || isUnseen(element, style)) ? 'none' : 'line';
 }
 
-/** Words and links of a menu may touch in the source and be set apart by a style. */
+/** Returns whether a style sets an element apart from its neighbours. Words and links of a menu may touch in the source. */
 function hasGap({ previousSibling, nextSibling }: Element, style: CSSStyleDeclaration): boolean {
   return (
     (previousSibling?.nodeType === Node.ELEMENT_NODE && isWide(style.marginLeft, style.paddingLeft)) ||
@@ -56,12 +56,15 @@ function isWide(margin: string, padding: string): boolean {
   return Number.parseFloat(margin) + Number.parseFloat(padding) >= GAP;
 }
 
-/** The raised th of 5th. */
+/** Returns whether the element is the raised th of 5th. */
 function isOrdinal({ textContent, previousSibling }: Element): boolean {
   return /^(?:st|nd|rd|th)$/i.test(textContent) && /\d$/.test(previousSibling?.textContent ?? '');
 }
 
-/** A picture or box in a sentence has text next to it; entries of a menu have each other. */
+/**
+ * Returns whether an element has text next to it, as a picture or box in a sentence has. Entries of a menu have other
+ * entries next to them.
+ */
 function isBesideText({ previousSibling, nextSibling }: Element): boolean {
   return [previousSibling, nextSibling].some(
     (node) => node?.nodeType === Node.TEXT_NODE && /[\p{L}\p{N}]/u.test(node.nodeValue ?? ''),

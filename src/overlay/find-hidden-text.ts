@@ -2,18 +2,21 @@ import type { HiddenText } from '../contract/page-contract.ts';
 import { own } from './own.ts';
 import type { ReadBlock } from './page-text.ts';
 
-/** Pages with more blocks are not looked at: each is asked where it is drawn. */
+/**
+ * The greatest number of blocks that are checked, because the position of each block must be requested from the
+ * browser.
+ */
 const MOST_BLOCKS = 1000;
 /** Elements that may fill a stretch without text that is read. */
 const FILLERS =
   'img, video, iframe, canvas, svg, object, embed, pre, code, table, textarea, math, [contenteditable]';
-/** A colour that lets the ground behind it show. */
+/** Matches a colour that lets the background show through. */
 const SEE_THROUGH = /^rgba\(.*, 0(?:\.[0-4]\d*)?\)$|\/ 0(?:\.[0-4]\d*)?\)$/;
 
-/** From where to where a text is drawn in its box that scrolls, from the box's beginning, in CSS pixels. */
+/** The vertical extent of a text in its scrolling box, in CSS pixels from the beginning of the box. */
 type Stretch = readonly [top: number, bottom: number];
 
-/** Looks at where the text that is read is drawn. The page is not touched. */
+/** Finds out where the checked text is drawn and whether some text is hidden. The page is not changed. */
 export function findHiddenText(doc: Document, blocks: ReadonlySet<ReadBlock>): HiddenText {
   const paid = isPaid(doc);
   if (blocks.size > MOST_BLOCKS) return { covered: 0, rows: saysMoreRows(doc), paid };
@@ -40,7 +43,7 @@ export function findHiddenText(doc: Document, blocks: ReadonlySet<ReadBlock>): H
   return { covered, rows: isEmpty || saysMoreRows(doc), paid };
 }
 
-/** Asks each box of the page once how it shows its content. */
+/** Reads once for each box of the page how the box shows its content. */
 function createBoxes(doc: Document) {
   const page = doc.scrollingElement ?? doc.documentElement;
   const known = new Map<Element, { kind: 'shows' | 'cuts' | 'scrolls'; isFixed: boolean; box: DOMRect }>();
@@ -57,7 +60,7 @@ function createBoxes(doc: Document) {
     return found;
   }
   return {
-    /** How much of a text a box around it cuts off for good, from 0 to 1, and the nearest box that scrolls. */
+    /** Returns the share of a text that a box around it cuts off for good, from 0 to 1, and the nearest scrolling box. */
     lookAround(element: Element, text: DOMRect): { cut: number; scroller: Element } {
       let shown = text;
       let scroller: Element | undefined;
@@ -82,8 +85,8 @@ function createBoxes(doc: Document) {
 }
 
 /**
- * Whether something painted covers the middle of a text in view: the offer of a subscription over the end of a story does, a
- * link stretched over its whole card is not painted.
+ * Returns whether something painted covers the middle of a text in view. A subscription offer over the end of a story
+ * is painted. A link stretched over its whole card is not.
  */
 function isUnderSomething(doc: Document, element: Element, { left, top, width, height }: DOMRect): boolean {
   const x = left + width / 2;
@@ -98,7 +101,10 @@ function isUnderSomething(doc: Document, element: Element, { left, top, width, h
   return false;
 }
 
-/** Grids say themselves that they have more rows than they draw; -1 when they do not know how many (WAI-ARIA 1.2, aria-rowcount). */
+/**
+ * Returns whether a grid declares more rows than it draws. The value -1 means that the number of rows is unknown
+ * (WAI-ARIA 1.2, aria-rowcount).
+ */
 function saysMoreRows(doc: Document): boolean {
   return [...doc.querySelectorAll('[aria-rowcount]')].some((grid) => {
     const said = Number(grid.getAttribute('aria-rowcount'));
@@ -106,7 +112,7 @@ function saysMoreRows(doc: Document): boolean {
   });
 }
 
-/** Whether a box that scrolls has no text in most of what it scrolls through, and nothing else there either. */
+/** Returns whether most of a scrolling box has neither text nor any other content. */
 function hasEmptyStretch(scroller: Element, texts: readonly Stretch[], begin: number): boolean {
   const { scrollHeight, clientHeight } = own(scroller);
   if (scrollHeight < clientHeight * 3) return false;
@@ -129,7 +135,10 @@ function isFilled(scroller: Element, [from, to]: Stretch): boolean {
   return filled > (to - from) / 4;
 }
 
-/** Pages say in data for search engines that they are not free (schema.org, isAccessibleForFree). */
+/**
+ * Returns whether a page declares that it is not free, in its data for search engines (schema.org,
+ * isAccessibleForFree).
+ */
 function isPaid(doc: Document): boolean {
   const said = [...doc.querySelectorAll('script[type="application/ld+json"]')];
   return (
@@ -138,7 +147,7 @@ function isPaid(doc: Document): boolean {
   );
 }
 
-/** The element around a node; for a shadow root its host. */
+/** Returns the element around a node. For the content of a shadow root, this is its host. */
 function elementAround(node: Node): Element | null {
   const { parentNode } = own(node);
   if (parentNode instanceof ShadowRoot) return parentNode.host;

@@ -41,20 +41,23 @@ function findInk(element: Element, style: CSSStyleDeclaration, grounds: Grounds)
   return isFaint ? { color: 'currentColor', isFaint } : null;
 }
 
-/** The outline's colour where letters are seen by it alone, else the colour they are filled with. */
+/** Returns the outline's colour if only the outline makes the letters visible, otherwise the fill colour. */
 function paintedColor(ground: Colour, style: CSSStyleDeclaration): string {
   const { webkitTextFillColor: fill, webkitTextStrokeColor: outline } = style;
   if (!Number.parseFloat(style.webkitTextStrokeWidth) || isClear(outline)) return fill;
   return isClear(fill) || contrast(ground, parse(fill)) < 1.5 ? outline : fill;
 }
 
-/** Red, green and blue up to 255, and how thick it is laid on where that is not whole; nothing where it is not known. */
+/** Red, green and blue up to 255, and the opacity if the colour is not fully opaque. Empty if the colour is not known. */
 type Colour = readonly number[];
 
-/** The grounds of elements, as far as they were asked for. */
+/** The background colours of elements that were computed so far. */
 type Grounds = Map<Element, Colour>;
 
-/** The paper a page is on by itself. Behind letters on a picture anything may be. */
+/**
+ * Returns the background colour of an element. A page has a white background by default. The background of letters on a
+ * picture is unknown.
+ */
 function findGround(element: Element, grounds: Grounds): Colour {
   const layers: [Element, Colour][] = [];
   let ground: Colour = [255, 255, 255];
@@ -76,9 +79,9 @@ function layerOf(element: Element): Colour {
 }
 
 /**
- * Whether the wash would leave letters less legible than text has to be (WCAG 2.2, 1.4.3: 4.5:1, and a little for the rounding of
- * colours); on a ground that is not known, whether they are not black: the wash is lighter than any ground on
- * which black is just legible. `over` says whose wash it is.
+ * Returns whether the wash would leave letters less legible than text must be (WCAG 2.2, 1.4.3: 4.5:1, plus a little
+ * for the rounding of colours). On an unknown background, returns whether the letters are not black, because the wash
+ * is lighter than any background on which black is just legible. `over` is the index of the wash.
  */
 function isFaintOn(ground: Colour, letters: Colour, over = 0): boolean {
   return ground.length
@@ -86,7 +89,7 @@ function isFaintOn(ground: Colour, letters: Colour, over = 0): boolean {
     : lightOf(letters) > 5.7;
 }
 
-/** Whether nobody sees a colour: `rgba(0, 0, 0, 0)` is clear, `rgb(0, 0, 0)` and `rgba(0, 0, 0, 0.5)` are not. */
+/** Returns whether a colour is invisible: `rgba(0, 0, 0, 0)` is, `rgb(0, 0, 0)` and `rgba(0, 0, 0, 0.5)` are not. */
 function isClear(color: string): boolean {
   return numbersIn(color)[3]! < 0.1;
 }
@@ -109,7 +112,10 @@ function contrast(ground: Colour, letters: Colour): number {
   return ground.length ? Math.max(ratio, 1 / ratio) : 9;
 }
 
-/** The luminance in percent, and five for the light that falls on every screen (WCAG 2.2; its curve also where that is a line, near black). */
+/**
+ * Returns the luminance in percent, plus five for the light that falls on every screen (WCAG 2.2). Near black, the WCAG
+ * formula is a line. This function uses the curve there too.
+ */
 function lightOf(color: Colour): number {
   return [21, 72, 7].reduce(
     (sum, share, i) => sum + share * (((color[i] ?? 0) / 255 + 0.055) / 1.055) ** 2.4,

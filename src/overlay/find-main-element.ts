@@ -1,4 +1,7 @@
-/** The one main element of a page, or the one article in it; null where there is none or are several. */
+/**
+ * Returns the only article in the main element of a page, or else the only main element. Returns null if there is none,
+ * or more than one.
+ */
 export function findMainElement(doc: Document): Element | null {
   const mains = doc.querySelectorAll('main, [role="main"]');
   const within = mains.length === 1 ? mains[0]! : doc;

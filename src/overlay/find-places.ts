@@ -8,20 +8,23 @@ import type { TextBlock } from './text-blocks.ts';
 export interface WordPlace {
   readonly key: WordKey;
   readonly word: PageWord;
-  /** Made anew each time it is asked for; several when the word runs over inline elements. */
+  /** The ranges of the word, created anew on each access. A word that runs over inline elements has several. */
   readonly ranges: readonly StaticRange[];
 }
 
-/** The words of one block with their places in its text nodes. Lists beside each other, since most words are never asked where they stand. */
+/**
+ * The words of one block with their positions in its text nodes. The data is kept in parallel arrays, because the
+ * positions of most words are never requested.
+ */
 export class BlockWords {
-  /** The word at each place, in order; replaced for a homograph when its reading is known. */
+  /** The words in page order. A homograph is replaced when its reading is known. */
   readonly words: PageWord[] = [];
   /** The words whose keys do not tell their reading yet. */
   readonly homographs: { readonly at: number; readonly homograph: Homograph }[] = [];
-  /** Pieces left out of the count. */
+  /** The number of pieces that are left out of the count. */
   skipped = 0;
   readonly #block: TextBlock;
-  /** Where each node begins in the text of the block, and each word begins and ends in it. */
+  /** The offset of each node in the text of the block, and the start and end offset of each word. */
   readonly #nodes: readonly number[];
   readonly #starts: number[] = [];
   readonly #ends: number[] = [];
@@ -43,7 +46,7 @@ export class BlockWords {
     return this.#places;
   }
 
-  /** Only those words that are wanted. */
+  /** Returns only the wanted words. */
   only(isWanted: (place: WordPlace) => boolean): BlockWords {
     const kept = new BlockWords(this.#block, this.#nodes);
     const homographs = new Map(this.homographs.map(({ at, homograph }) => [at, homograph]));
@@ -91,21 +94,24 @@ export class BlockWords {
   }
 }
 
-/** The words of a block with their places in its text nodes. */
+/** Returns the words of a block with their positions in its text nodes. */
 export function findPlaces(block: TextBlock, known = new PageWords()): BlockWords {
   let all = new BlockWords(block, []);
   for (const words of findInPieces(block, known)) all = words;
   return all;
 }
 
-/** The words of a block, found piece by piece where it is long (a book in one node): each time all that were found so far. */
+/**
+ * Finds the words of a block piece by piece if the block is long (a book in one node). Yields all words found so far
+ * each time.
+ */
 export function* findInPieces(block: TextBlock, known: PageWords): Generator<BlockWords> {
   const nodes: number[] = [];
   let text = '';
   for (const node of block.nodes) {
     const shown = shownText(node);
     const isBroken = block.broken?.has(node);
-    // A line break in the source behind the <br> takes the place of the one that is put in.
+    // A line break in the source after the <br> is replaced by the inserted line break.
     const begins = isBroken && /^\s/.test(shown);
     if (isBroken && !begins) text += '\n';
     else if (block.parted.has(node)) text += ' ';
@@ -134,7 +140,10 @@ export function* findInPieces(block: TextBlock, known: PageWords): Generator<Blo
   }
 }
 
-/** So much is cut into words at once, in characters: a long article's longest paragraph, some milliseconds of work. */
+/**
+ * The number of characters that are cut into words at once. This is the longest paragraph of a long article, and takes
+ * some milliseconds.
+ */
 const PIECE = 20_000;
 
 /** The place where a piece ends: the last end of a sentence in its second half, or else the last end of a word there. */
@@ -148,7 +157,10 @@ function endOfPiece(text: string, from: number): number {
   return furthest;
 }
 
-/** A line break in the source is a space on the page, unless a style keeps it (verse). Lengths stay the same. */
+/**
+ * Returns the text as shown. A line break in the source is a space on the page, unless a style keeps it (verse). The
+ * length of the text stays the same.
+ */
 function shownText({ data, parentElement }: Text): string {
   if (!/[\n\r]/.test(data)) return data;
   const kept = parentElement && /pre|break/.test(getComputedStyle(parentElement).whiteSpace);

@@ -3,7 +3,10 @@ import type { WordInSentence } from '../contract/page-contract.ts';
 import type { WordPlace } from './find-places.ts';
 import type { ReadBlock } from './page-text.ts';
 
-/** The sentence a word is in, as the engine cuts them; null when the page has changed since. */
+/**
+ * Returns the sentence that contains a word, as the engine splits sentences. Returns null if the page has changed in
+ * the meantime.
+ */
 export function findSentence({ nodes }: ReadBlock, { ranges }: WordPlace): WordInSentence | null {
   const first = ranges[0];
   const last = ranges.at(-1);
@@ -17,7 +20,7 @@ export function findSentence({ nodes }: ReadBlock, { ranges }: WordPlace): WordI
     text += node.data;
   }
   if (start < 0 || end <= start || end > text.length) return null;
-  // Line breaks of the source are blanks on the page; lengths stay the same.
+  // Line breaks in the source are blanks on the page. The length of the text stays the same.
   const shown = text.replace(/\s/g, ' ');
   const span = findSentences(shown).find((one) => one.start <= start && start < one.end)!;
   if (span.end < end) return null;

@@ -7,20 +7,23 @@ import { textsIn } from './texts-in.ts';
 export interface Story {
   readonly title: string;
   readonly byline: string | null;
-  /** When it came out, as the page says it. */
+  /** The publication date, as the page gives it. */
   readonly date: string | null;
-  /** Whether a text is part of it; one that came since is, when it is inside and not in a part left out. */
+  /**
+   * Whether a text is part of the story. A text that was added later is part of it if the text is inside the story and
+   * not in a part that was left out.
+   */
   has(node: Node): boolean;
-  /** Whether the page has put another in its place. */
+  /** Whether the page has replaced the story with another. */
   isGone(): boolean;
 }
 
-/** A story shorter than this is no surer than the page it is on, in words. */
+/** The least length of a story in words. A shorter story is no more certain than the whole page. */
 const ENOUGH = 60;
 
 /**
- * Finds the main story, by what `loadFindArticle` gives, or as the page's main element where that fails. Null when
- * there is none, or too little of it. The page is not touched.
+ * Finds the main story with the function that `loadFindArticle` loads. If loading fails, takes the page's main element.
+ * Returns null when there is no story, or too little of it. The page is not changed.
  */
 export async function findStory(
   doc: Document,
@@ -69,7 +72,10 @@ function makeStory({ title, byline, date, texts }: Article): Story {
   };
 }
 
-/** The smallest element with nearly all of the story; a line of it that is elsewhere is kept by itself. */
+/**
+ * Returns the smallest element with nearly all of the story. A line of the story outside this element is kept by
+ * itself.
+ */
 function rootOf(texts: readonly Text[]): Element {
   const NEARLY_ALL = 0.9;
   const letters = new Map<Element, number>();

@@ -1,15 +1,18 @@
 import type { WordPlace } from './find-places.ts';
 import type { PageText } from './page-text.ts';
 
-/** Looks for a word by the pointer, or by what comes after another. */
+/** Finds a word at the pointer, or the next word in a direction. */
 export interface WordFinder {
-  /** The word drawn at a point of the view, in CSS pixels; null beside words. */
+  /** Returns the word drawn at a point of the view, in CSS pixels, or null if the point is beside words. */
   at(x: number, y: number): WordPlace | null;
-  /** The wanted word after (1) or before (-1) another, or the first in view; goes on at the other end. */
+  /**
+   * Returns the next wanted word after (1) or before (-1) another, or the first in view. At the end of the page, the
+   * search continues from the other end.
+   */
   next(from: WordPlace | null, direction: 1 | -1, isWanted: (place: WordPlace) => boolean): WordPlace | null;
 }
 
-/** A finder for the words read of a document and of its shadow roots. */
+/** Creates a finder for the words read in a document and in its shadow roots. */
 export function createWordFinder(
   doc: Document,
   text: PageText,
@@ -28,7 +31,7 @@ export function createWordFinder(
               startContainer === node && startOffset <= caret.offset && caret.offset <= endOffset,
           ),
         );
-      // The browser names the nearest caret even for a blank place.
+      // The browser returns the nearest caret even for a blank place.
       return place && boxesOf(place).some((box) => isInside(box, x, y)) ? place : null;
     },
     next(from, direction, isWanted) {
@@ -44,7 +47,7 @@ export function createWordFinder(
   };
 }
 
-/** The boxes a word is drawn in, in the view's CSS pixels. */
+/** Returns the boxes in which a word is drawn, in CSS pixels of the view. */
 export function boxesOf({ ranges }: WordPlace): DOMRect[] {
   return ranges.flatMap(({ startContainer, startOffset, endOffset }) => {
     const node = startContainer as Text;

@@ -1,14 +1,14 @@
 import type { BlockWords } from './find-places.ts';
 
-/** Words of a block by their places among the others: from the first to the one behind the last. */
+/** A span of words in a block, by index: `from` is the first word, `to` is the index after the last. */
 export interface WordSpan {
   readonly from: number;
   readonly to: number;
 }
 
 /**
- * The words of a block whose lines are in the view; an empty span where none is. For blocks whose lines stand one below the other, so that
- * a few of them tell where the others are.
+ * Returns the words of a block whose lines are in the view, or an empty span if there are none. The lines of the block
+ * must follow one below the other, because the search checks only a few of them.
  */
 export function findWordsInView(words: BlockWords): WordSpan {
   const count = words.words.length;
@@ -16,7 +16,10 @@ export function findWordsInView(words: BlockWords): WordSpan {
   return { from: first, to: findFirst(count, (at) => boxOf(words, at).top >= innerHeight, first) };
 }
 
-/** The first place from `low` on where something holds that holds for all behind it; `high` where it never does. */
+/**
+ * Returns the first index from `low` on that passes the test, or `high` if none does. All indexes after a passing one
+ * must pass too.
+ */
 function findFirst(high: number, holds: (at: number) => boolean, low = 0): number {
   while (low < high) {
     const middle = (low + high) >> 1;

@@ -20,4 +20,4 @@ test.each([
   ['a log', '07:10 INFO boat=marigold state=out\n07:25 WARN boat=marigold fuel=low'],
   ['a table', '| boat | crew |\n| the Marigold | 3 |\n| the Wilma | 2 |'],
   ['a list of names', 'Ines Otto Bram Wilma Falk Marigold Heron Plover'],
-])('%s is not', (_what, text) => expect(isProse(text)).toBe(false));
+])('%s is not prose', (_what, text) => expect(isProse(text)).toBe(false));

@@ -1,14 +1,14 @@
 import { own } from './own.ts';
 
-/** Boxes set so far out of the page are put away; slides of a picture show wait nearer by. In CSS pixels. */
+/** The position beyond which a box is removed from view, in CSS pixels. Slides of a slide show wait nearer to the page. */
 const FAR = -3000;
-/** Titles and links that a picture of their words may stand in for. */
+/** Titles and links whose words may be replaced by a picture. */
 const MAY_BE_PICTURE = new Set(['A', 'BUTTON', 'H1', 'H2', 'H3']);
 
 /**
- * Whether an element is laid out but nothing inside it can be seen: fully see-through, a box folded to nothing, or
- * text for screen readers alone (cut to a pixel, cut away, set far out of the page). Text that is just being faded in or
- * unfolded counts as seen, since it will be in a moment.
+ * Returns whether an element is laid out but nothing inside it is visible. Such elements are fully transparent, folded
+ * to nothing, or text only for screen readers (reduced to a pixel, clipped, or placed far outside the page). Text that
+ * is just fading in or unfolding counts as visible, since it will be visible in a moment.
  */
 export function isUnseen(element: Element, style: CSSStyleDeclaration): boolean {
   const hidden =
@@ -16,12 +16,15 @@ export function isUnseen(element: Element, style: CSSStyleDeclaration): boolean 
   return hidden && !isMoving(element);
 }
 
-/** A page that fades itself in shows its text in a moment, or hides all of it for want of a script. */
+/**
+ * Returns whether the element is the page itself. A page that fades in shows its text in a moment, or hides all its
+ * text because a script is missing.
+ */
 function isPage({ tagName }: Element): boolean {
   return tagName === 'BODY' || tagName === 'HTML';
 }
 
-/** Out of the flow of the text around it, which closes over its place. */
+/** Returns whether an element is outside the flow of the surrounding text, which leaves no room for it. */
 export function isTakenOut({ position }: CSSStyleDeclaration): boolean {
   return position === 'absolute' || position === 'fixed';
 }
@@ -35,13 +38,16 @@ function hidesItsText(element: Element, style: CSSStyleDeclaration): boolean {
   return isFolded(element, style) || hasTextSetOut(element, style) || (isTakenOut(style) && isPutAway(style));
 }
 
-/** The page's own box is the view's, whatever its size. */
+/**
+ * Returns whether a box is folded to nothing. The body is never folded, because its visible box is the view, whatever
+ * its own size.
+ */
 function isFolded(element: Element, { overflowY }: CSSStyleDeclaration): boolean {
   if (overflowY === 'visible' || element.tagName === 'BODY') return false;
   return element.clientHeight <= 1 || element.clientWidth <= 1;
 }
 
-/** A title with a picture in place of its letters. */
+/** Returns whether a title has a picture in place of its letters. */
 function hasTextSetOut({ tagName }: Element, style: CSSStyleDeclaration): boolean {
   return MAY_BE_PICTURE.has(tagName) && Number.parseFloat(style.textIndent) < FAR / 4;
 }

@@ -1,14 +1,20 @@
 import { isTakenOut } from './is-unseen.ts';
 import { own } from './own.ts';
 
-/** Pieces of a word lie closer together than this, in parts of the height of the line; a blank is wider, */
+/** The greatest gap between two pieces of one word, as a share of the line height. A blank is wider. */
 const TOUCH = 0.12;
-/** and not as wide as this, which parts columns and entries of a menu. */
+/** The least gap between columns or entries of a menu, as a share of the line height. A blank is narrower. */
 const BLANK = 0.7;
-/** How far one piece may lie over the one before it, and above or below it, in the same parts. */
+/**
+ * The greatest overlap of a piece with the one before it, and its greatest vertical offset, as shares of the line
+ * height.
+ */
 const OVERLAP = 0.25;
 
-/** Whether an element has a place of its own in a line, not the one after what comes before it: set by a style, or by x and y in a drawing. */
+/**
+ * Returns whether an element has its own position in a line and does not simply follow the content before it. The
+ * position is set by a style, or by x and y in a drawing.
+ */
 export function isPlaced(element: Element, style: CSSStyleDeclaration): boolean {
   if (element.namespaceURI === 'http://www.w3.org/2000/svg')
     return element.tagName === 'text' || element.hasAttribute('x') || element.hasAttribute('y');
@@ -32,7 +38,7 @@ export function edgeBetween(before: Element, after: Element): 'none' | 'word' | 
   return touch ? 'none' : 'word';
 }
 
-/** Whether an element is one of several pieces of a line, so that it cannot be read alone. */
+/** Returns whether an element is one of several pieces of a line and therefore cannot be read alone. */
 export function isPiece(element: Element): boolean {
   const { previousElementSibling: before, nextElementSibling: after } = own(element);
   if (!before && !after) return false;

@@ -1,17 +1,17 @@
 import type { Painter } from './paint-standings.ts';
 
-/** Looked after no oftener than this, in milliseconds. */
+/** The least time between two checks, in milliseconds. */
 const EVERY = 500;
-/** A page that takes marks away so often within so many milliseconds does not want them. */
+/** A page that removes the marks `OFTEN` times within `WITHIN` milliseconds does not want them. */
 const OFTEN = 5;
 const WITHIN = 20_000;
 
 const MOMENTS = ['scroll', 'pointermove', 'keydown', 'visibilitychange', 'focus'] as const;
 
 /**
- * Puts the marks back that a page takes away: its scripts share the registry of highlights and the list of style sheets.
- * It is looked at when the reader does something and when `look` is called, never by the clock. A page that goes on
- * taking them away is let be, and `onGivenUp` told.
+ * Restores marks that a page removes, since its scripts share the registry of highlights and the list of style sheets.
+ * The marks are checked when the reader does something and when `look` is called, never by a timer. If a page keeps
+ * removing the marks, the page is left alone and `onGivenUp` is called.
  */
 export function keepMarks(painter: Painter, onGivenUp: () => void, signal: AbortSignal): { look(): void } {
   const taken: number[] = [];

@@ -2,7 +2,10 @@ import { findEdge } from './find-edge.ts';
 import { isPiece } from './join-pieces.ts';
 import { own } from './own.ts';
 
-/** The nearest node around one (or itself) whose text is a line of its own, or several: it can be read again alone. */
+/**
+ * Returns the nearest node, from the given node upwards, whose text is one or more complete lines. Such a node can be
+ * read again alone.
+ */
 export function lineAround(node: Node): Node {
   let at = node;
   for (;;) {

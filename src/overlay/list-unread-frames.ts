@@ -1,20 +1,21 @@
 import type { UnreadFrame } from '../contract/page-contract.ts';
 
-/** Smaller frames hold buttons and counters, in CSS pixels. */
+/** The least size of a frame in CSS pixels. Smaller frames hold buttons and counters. */
 const WIDE = 200;
 const HIGH = 100;
-/** As for text that is drawn. */
+/** The same share of the view as for drawn text. */
 const MOST = 0.4;
 
 /**
- * The frames that cannot be read and are drawn large enough to hold text, among those that `isPart`. Some browsers let the button's
- * press reach some of them; the panel takes those away again by their addresses.
+ * Lists the frames that cannot be read and are large enough to hold text, among the frames that pass `isPart`. In some
+ * browsers, pressing the button gives access to some of these frames. The panel removes such frames again by their
+ * addresses.
  */
 export function listUnreadFrames(doc: Document, isPart: (frame: Element) => boolean): UnreadFrame[] {
   return [...doc.querySelectorAll('iframe, frame, embed, object')].flatMap((frame) => {
     const { width, height } = frame.getBoundingClientRect();
     if (width < WIDE || height < HIGH || !frame.checkVisibility({ visibilityProperty: true })) return [];
-    // Asked last: a look into a frame takes the browser some 5 ms, and a page may have thirty small ones.
+    // This check comes last. Looking into a frame takes the browser some 5 ms, and a page may have thirty small frames.
     const why = whyUnread(frame);
     if (!why || !isPart(frame)) return [];
     const url = addressOf(frame);
@@ -29,7 +30,7 @@ function whyUnread(frame: Element): UnreadFrame['why'] | null {
   if (contentDocument !== null || /^(?:EMBED|OBJECT)$/.test(frame.tagName)) return null;
   const url = addressOf(frame);
   const isSealed = frame.getAttribute('sandbox')?.includes('allow-same-origin') === false;
-  // A frame with text of its own in its address (data:) is reached by the press of the button.
+  // A frame with its text in its address (data:) becomes readable when the button is pressed.
   if (isSealed && !url.startsWith('data:')) return 'sealed';
   return /^https?:/.test(url) ? 'site' : null;
 }

@@ -1,6 +1,6 @@
 import { own } from './own.ts';
 
-/** A part that changes oftener than this, in times within so many milliseconds, is followed no longer. */
+/** A part that changes more than `OFTEN` times within `WITHIN` milliseconds is no longer followed. */
 const OFTEN = 40;
 const WITHIN = 10_000;
 
@@ -9,9 +9,9 @@ const ANSWER = 1000;
 
 const INPUT = ['scroll', 'wheel', 'keydown', 'pointerdown', 'touchmove'] as const;
 
-/** Tells the changes worth following from changes of parts that rewrite themselves for ever: a ticker, a clock. */
+/** Separates changes worth following from changes of parts that rewrite themselves forever: a ticker, a clock. */
 export interface Patience {
-  /** The records to follow, and the parts whose text is given up with this batch. */
+  /** Returns the records to follow, and the parts whose text is no longer followed from this batch on. */
   sort(records: readonly MutationRecord[]): {
     readonly followed: readonly MutationRecord[];
     readonly restless: ReadonlySet<Node>;
@@ -19,8 +19,8 @@ export interface Patience {
 }
 
 /**
- * Counts changes by the element they happen in. Text that never rests is given up; styles that never rest are only
- * looked at no more, since they leave the words as they are.
+ * Counts changes by the element in which they happen. Text that never stops changing is given up. Styles that never
+ * stop changing are only ignored, since they leave the words as they are.
  */
 export function createPatience(signal: AbortSignal): Patience {
   let acted = Number.NEGATIVE_INFINITY;

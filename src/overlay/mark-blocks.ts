@@ -6,18 +6,18 @@ import { watchNearness } from './watch-nearness.ts';
 import { watchStillness } from './watch-stillness.ts';
 import { workInSlices } from './work-in-slices.ts';
 
-/** Keeps the marks of blocks in step with the standings of their words and with the view. */
+/** Keeps the marks of blocks up to date with the standings of their words and with the view. */
 export interface BlockMarks {
-  /** Whether its words would be marked now. */
+  /** Whether words inside this node would be marked now. */
   isNear(within: Node): boolean;
   /** Takes charge of a block, which is marked by `refreshAll` and from then on whenever it comes near. */
   add(block: ReadBlock): void;
   /** Marks blocks by what their words are now, where they are near or the page is still; the page has its turn. */
   refreshAll(blocks: Iterable<ReadBlock>, isWanted: (block: ReadBlock) => boolean): Promise<void>;
   drop(block: ReadBlock): void;
-  /** Something on the page has changed. */
+  /** Reports that something on the page has changed. */
   noteChange(): void;
-  /** Marks all blocks, near or not, until it is called off again: a printer takes the whole page. */
+  /** Marks all blocks, near the view or not, until it is called with `all` false. A printer needs the whole page. */
   markAll(blocks: Iterable<ReadBlock>, all: boolean): void;
 }
 
@@ -26,7 +26,7 @@ export interface BlockMarks {
  * line of it that it draws (measured in Chromium: 67 ms a view for a book in one node), so that a book would stop the page.
  */
 const MOST = 1000;
-/** So many at the most, however small the letters; and so many of a printed block. */
+/** The greatest number of marked words in a block, however small the letters. The limit also holds for a printed block. */
 const MOST_AT_ALL = 4000;
 /** On a page with more blocks than these (the paragraphs of a long book), only blocks near the view are marked: each mark takes memory. */
 const MOST_WHOLE = 5000;
@@ -36,7 +36,7 @@ const MOST_WHOLE = 5000;
  */
 const AT_ONCE = 10;
 
-/** The words in the view and as many around them as may be marked. */
+/** Returns the span of the words in the view, plus as many words around them as may be marked. */
 function spanAroundView(words: BlockWords): WordSpan {
   const { from: first, to: behind } = findWordsInView(words);
   const around = Math.max(0, MOST - (behind - first)) >> 1;
@@ -48,9 +48,10 @@ function spanAroundView(words: BlockWords): WordSpan {
 }
 
 /**
- * Marks blocks by the standings that their words have at the time. Marks cost a page nothing while nobody touches them: a still page is marked as a
- * whole, so that nothing is to be done when it is scrolled. On a page that keeps changing each change costs by the number of all marks, so
- * that only blocks near the view are marked, and the marks follow the view when scrolling has ended (measured in Chromium).
+ * Marks blocks by the current standings of their words. Marks cost nothing while the page does not change. So a still
+ * page is marked as a whole, and scrolling needs no work. On a page that keeps changing, the cost of each change grows
+ * with the number of all marks. So only blocks near the view are marked there, and the marks follow the view when
+ * scrolling has ended (measured in Chromium).
  */
 export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
   const nearness = watchNearness((block) => {
@@ -59,10 +60,10 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     else refresh(block);
   }, signal);
   const stillness = watchStillness(followView, markAnew, signal);
-  /** Blocks that came near the view or left it while somebody scrolled. */
+  /** Blocks that came near the view or left it during scrolling. */
   const moved = new Set<ReadBlock>();
   let isWhole = false;
-  /** Longer blocks, whose marks go with the view. */
+  /** Longer blocks, whose marks follow the view. */
   const long = new Map<ReadBlock, WordSpan>();
   let isAll = false;
 
@@ -90,7 +91,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     const { blocks } = nearness;
     if (whole && blocks.size > MOST_WHOLE) return;
     isWhole = whole;
-    // As they are in their turn: a block that is dropped meanwhile is left out.
+    // The map is read while the work runs, so a block that is dropped meanwhile is left out.
     void refreshInSlices(blocks.keys(), () => new Promise((idle) => requestIdleCallback(idle)));
   }
   async function refreshAll(
@@ -101,7 +102,10 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     await refreshInSlices(shown);
     stillness.wait();
   }
-  /** Many are shown at the end, all at once, since the browser goes through all marks each time. */
+  /**
+   * Refreshes blocks. The marks of many blocks are shown together at the end, since the browser goes through all marks
+   * each time.
+   */
   async function refreshInSlices(
     blocks: Iterable<ReadBlock> & { readonly length?: number },
     turn?: () => Promise<unknown>,
@@ -128,7 +132,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
       marked.set(at, { standing, ranges });
     }
   }
-  /** The part of a long block that is to be marked now; marks on the rest are taken away. */
+  /** Returns the part of a long block that is to be marked now, and removes the marks from the rest. */
   function moveSpan(block: ReadBlock): WordSpan {
     const { words, marked } = block;
     const span = isAll ? { from: 0, to: Math.min(words.words.length, MOST_AT_ALL) } : spanAroundView(words);

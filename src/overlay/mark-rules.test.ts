@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Ink, LINES, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
 
-/** The rule of one highlight. */
+/** Returns the rule of one highlight. */
 function ruleOf(name: string, css: string): string {
   return new RegExp(`::highlight\\(${name}\\) \\{([^}]*)\\}`).exec(css)?.[1] ?? '';
 }
@@ -16,7 +16,7 @@ describe('a mark', () => {
       expect(ruleOf(name, markRules(look))).toContain(`underline ${LINES[mark as Mark]} currentColor`);
   });
 
-  test('has a line in no other kind’s style', () => {
+  test('has a line style that no other kind has', () => {
     expect(new Set(Object.values(LINES)).size).toBe(Object.keys(LINES).length);
   });
 
@@ -40,11 +40,11 @@ describe('a mark', () => {
     ],
     ['beyond, in faint letters', inked('wash', 'beyond', { isFaint: true }), undefined],
     ['where the reader is, in faint letters', inked('wash', 'here', { isFaint: true }), undefined],
-  ])('%s, is washed only where that can be seen and read through', (_what, rule, wash) => {
+  ])('(%s) has a wash only where the wash is visible and the text stays legible', (_what, rule, wash) => {
     expect(/background-color: ([^;]*);/.exec(rule)?.[1]).toBe(wash);
   });
 
-  test('keeps the colour of the letters, and has its own over a picture of them', () => {
+  test('keeps the colour of the letters, and has a line colour of its own over a picture of letters', () => {
     expect(inked('wash', 'fresh', {})).toMatch(/[^-]color: rgb\(1 2 3\);.*currentColor/);
     expect(inked('wash', 'fresh', { color: 'transparent' })).toMatch(
       /[^-]color: transparent;.*rgb\(20 132 116\)/,
@@ -52,7 +52,7 @@ describe('a mark', () => {
     expect(ruleOf(MARKS.fresh, markRules('wash'))).not.toMatch(/[^-]color:/);
   });
 
-  test('has its line inside the painted box where colours are forced', () => {
+  test('has its line inside the painted box when colours are forced', () => {
     const css = markRules('underline', [{ name: 'wr-9', mark: 'fresh', ink: ink({}) }]);
     const forced = css.slice(css.indexOf('@media'));
     for (const name of [...Object.values(MARKS), 'wr-9']) expect(forced).toContain(`::highlight(${name})`);

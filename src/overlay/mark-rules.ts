@@ -1,12 +1,13 @@
 import type { Look } from '../contract/page-contract.ts';
 
-/** Names of the highlights: plain numbers, because the page can see them. */
+/** The names of the highlights. They are plain numbers, because the page can see them. */
 export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-4', soon: 'wr-5' } as const;
 
 /**
- * Underlines are drawn in the text's own colour: whatever a page is coloured, its text can be told from its ground, and so
- * do they. No tint is mixed in: Chromium 156 keeps a mix with one part's colour for others in the same font, which leaves
- * dark lines on dark parts. The wash is thin, and left out where text would lose too much of its contrast. Style tells the marks apart.
+ * Underlines are drawn in the text's own colour. On a page of any colour, the text contrasts with its background, and
+ * so do the lines. No tint is mixed in: Chromium 156 keeps a mix with the colour of one part for other parts in the
+ * same font, which leaves dark lines on dark parts. The wash is thin, and is left out where the text would lose too
+ * much contrast. The line style tells the marks apart.
  */
 export const LINES = {
   beyond: 'dotted 0.14em',
@@ -15,13 +16,19 @@ export const LINES = {
   unsure: 'dashed 0.06em',
   here: 'double 0.08em',
 } as const;
-/** The wash of a mark; over a picture of letters; and over letters of a drawing, where it may be all of the mark that is seen. */
+/**
+ * The wash of each mark: on plain text, over a picture of letters, and over letters of a drawing. In a drawing, the
+ * wash may be the only visible part of the mark.
+ */
 export const WASHES: Partial<Record<Mark, readonly [plain: string, picture: string, drawing: string]>> = {
   beyond: ['rgb(206 96 48 / 0.085)', 'rgb(206 96 48 / 0.16)', 'rgb(206 96 48 / 0.28)'],
   soon: ['rgb(206 96 48 / 0.05)', 'rgb(206 96 48 / 0.08)', 'rgb(206 96 48 / 0.14)'],
   here: ['rgb(30 150 132 / 0.24)', 'rgb(30 150 132 / 0.24)', 'rgb(30 150 132 / 0.24)'],
 };
-/** Under letters that something else draws: a scanned page may be light or dark, and each colour has at least 3:1 on both. */
+/**
+ * The line colours under letters that something else draws. A scanned page may be light or dark, and each colour has a
+ * contrast of at least 3:1 on both.
+ */
 const LINES_OVER_PICTURES: Record<Mark, string> = {
   beyond: 'rgb(190 92 48)',
   soon: 'rgb(190 92 48)',
@@ -37,22 +44,22 @@ export type Mark = keyof typeof LINES;
  * colour to fill with (Chromium 156 and Firefox 153), so that letters would vanish or change.
  */
 export interface Ink {
-  /** The colour to paint the letters with; `transparent` where something else draws them. */
+  /** The colour in which the letters are painted; `transparent` where something else draws them. */
   readonly color: string;
-  /** Letters of a drawing (SVG), under which Chromium 156 draws no line. */
+  /** Whether the letters belong to a drawing (SVG). Chromium 156 draws no line under such letters. */
   readonly isDrawing?: boolean;
-  /** Letters that are just legible, and would be less so on a wash. */
+  /** Whether the letters are only just legible, and would be less legible on a wash. */
   readonly isFaint?: boolean;
 }
 
-/** The marks of letters in one ink, which have a highlight of their own. */
+/** The marks of letters in one ink. They have their own highlight. */
 export interface InkMark {
   readonly name: string;
   readonly mark: Mark;
   readonly ink: Ink;
 }
 
-/** The style sheet of all marks in one look. */
+/** Returns the style sheet of all marks in one look. */
 export function markRules(look: Look, inkMarks: readonly InkMark[] = []): string {
   const plain = Object.entries(MARKS).map(([mark, name]) => ruleOf(name, mark as Mark, look));
   const inks = inkMarks.map(({ name, mark, ink }) => ruleOf(name, mark, look, ink));
@@ -72,8 +79,8 @@ function ruleOf(name: string, mark: Mark, look: Look, ink?: Ink): string {
 }
 
 /**
- * With forced colours browsers paint every highlight alike, and its line in the colour of its text (Chromium 156): the line
- * has to be inside the painted box to be seen.
+ * Returns the rule for forced colours. With forced colours, browsers paint every highlight alike, and its line in the
+ * colour of its text (Chromium 156). The line must be inside the painted box to be visible.
  */
 function forcedRule(names: readonly string[]): string {
   const all = names.map((name) => `::highlight(${name})`).join(', ');

@@ -27,7 +27,7 @@ describe('tasks of an overlay', () => {
     expect(order).toEqual(['first', 'second']);
   });
 
-  test('go on behind one that fails, whose fault is kept until it is forgotten', async () => {
+  test('continue after a task that fails, and its fault is kept until it is forgotten', async () => {
     const { state, onFault } = start();
     const failed = state.inTurn(async () => {
       throw new Error('no text node');
@@ -42,7 +42,7 @@ describe('tasks of an overlay', () => {
     expect(state.troubles()).toEqual({ restless: false, takenAway: false, fault: null });
   });
 
-  test('do not begin after an abort, and a fault after it is none', async () => {
+  test('do not start after an abort, and an error after the abort is not kept as a fault', async () => {
     const { state, onFault, controller } = start();
     const stopped = state.inTurn(async () => {
       controller.abort();
@@ -58,14 +58,14 @@ describe('tasks of an overlay', () => {
 });
 
 describe('changes of the page', () => {
-  test('only the first that waits asks for a work, until they are taken', () => {
+  test('request a task only for the first change in the queue, until the queue is taken', () => {
     const { state } = start();
     expect([change([]), change([])].map(state.add)).toEqual([true, false]);
     state.take();
     expect(state.add(change([]))).toBe(true);
   });
 
-  test('come together, and a node that was only moved is not gone', () => {
+  test('are joined into one, and a node that was only moved does not count as gone', () => {
     const { state } = start();
     const [part, other, moved, left] = [node(true), node(true), node(true), node(false)];
     state.add(change([part], [moved]));
@@ -78,7 +78,7 @@ describe('changes of the page', () => {
     expect(state.take()).toEqual({ touched: new Set(), gone: new Set(), isGivenUp: false });
   });
 
-  test('a part that is given up is gone though it is in the page, and stays noted', () => {
+  test('report a part that is given up as gone although it is in the page, and keep that note', () => {
     const { state } = start();
     const ticker = node(true);
     state.add(change([], [], [ticker]));
@@ -91,7 +91,7 @@ describe('changes of the page', () => {
   });
 });
 
-test('marks that the page took away stay noted when a fault is forgotten', () => {
+test('the note that the page removed marks stays when a fault is forgotten', () => {
   const { state } = start();
   state.noteTakenAway();
   state.forgetFault();

@@ -5,15 +5,18 @@ import type { PageChange } from './watch-page.ts';
 /** The troubles with the shading of a page. */
 type Troubles = Pick<FrameWords, 'restless' | 'takenAway' | 'fault'>;
 
-/** The order of the overlay's works, the changes of the page that wait for theirs, and what went wrong. */
+/** Keeps the order of the overlay's tasks, the page changes that wait for their task, and the problems. */
 export interface OverlayState {
   /** Runs tasks one after the other. A task that fails is noted as a fault, and the next tasks still run. No task begins after an abort. */
   inTurn(work: () => Promise<void>): Promise<void>;
-  /** Keeps a change of the page for later; true for the first that waits. */
+  /** Keeps a change of the page for later. Returns true for the first change in the queue. */
   add(change: PageChange): boolean;
-  /** All changes that wait, as one; a part that rewrites itself for ever is noted as restless. None waits afterwards. */
+  /**
+   * Returns all waiting changes as one, and empties the queue. A part that rewrites itself forever is noted as
+   * restless.
+   */
   take(): JoinedChange;
-  /** The page has taken marks away. */
+  /** Notes that the page has removed marks. */
   noteTakenAway(): void;
   forgetFault(): void;
   readonly troubles: () => Troubles;
@@ -22,7 +25,7 @@ export interface OverlayState {
 export interface JoinedChange {
   /** Parts to be read again. */
   readonly touched: ReadonlySet<Node>;
-  /** Nodes that are in the page no more, or are not followed any more. */
+  /** Nodes that are no longer in the page, or are no longer followed. */
   readonly gone: ReadonlySet<Node>;
   readonly isGivenUp: boolean;
 }

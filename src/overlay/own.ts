@@ -1,7 +1,8 @@
 /**
- * A node by whose properties it can be asked: a form answers to the names of its fields before its own (`children` where a field is
- * called so), and a way up through such a `parentNode` would never end; so a form's are asked of its class. Any other node
- * is given back as it is. The wrapper may be read, but not handed to the browser as a node.
+ * Returns a node whose own properties can be read safely. A form field called `children` or `parentNode` hides the
+ * form's property of that name, and a walk upwards through such a `parentNode` would never end. So a form is wrapped,
+ * and its properties are read from its class. Any other node is returned as it is. The wrapper may be read, but not
+ * passed to the browser as a node.
  */
 export function own<T extends Node>(node: T): T {
   return node instanceof HTMLFormElement ? (new Proxy(node, ofItsClass) as T) : node;
@@ -12,6 +13,6 @@ const ofItsClass: ProxyHandler<Node> = {
     const value: unknown = Reflect.get(HTMLFormElement.prototype, name, form);
     return typeof value === 'function' ? value.bind(form) : value;
   },
-  // So that a wrapper stays as it is when it is asked for again.
+  // A wrapper that is passed in again is not wrapped a second time.
   getPrototypeOf: () => HTMLElement.prototype,
 };

@@ -8,7 +8,7 @@ import { findTextBlocks } from './text-blocks.ts';
 
 computeStyles();
 
-/** Takes in all lines of an element, as a page's text is read. */
+/** Reads all lines of an element as the text of a page. */
 function read(text: PageText, root: Node): void {
   for (const block of findTextBlocks(root, () => undefined)) text.read(block, findPlaces(block, text.words));
 }
@@ -20,7 +20,7 @@ function pageOf(html: string): PageText {
   return text;
 }
 
-/** Words and their counts, in the order of the alphabet. */
+/** Returns words and their counts in alphabetical order. */
 const counted = (text: PageText) => {
   const { words, skipped } = text.count();
   return { words: [...words].sort(([a], [b]) => (a < b ? -1 : 1)), skipped };
@@ -29,7 +29,7 @@ const counted = (text: PageText) => {
 const lines = ['The fog is in.', 'Bram saw 12 gulls.', 'A net, a net!', ''] as const;
 
 describe('the text of a page', () => {
-  test('counts after any changes what it would count if it were read anew', () => {
+  test('has the same counts after any changes as when it is read anew', () => {
     const change = fc.tuple(fc.nat(2), fc.constantFrom(...lines));
     fc.assert(
       fc.property(fc.array(change, { maxLength: 12 }), (changes) => {
@@ -65,7 +65,7 @@ describe('the text of a page', () => {
     expect([...text.blocks()]).toEqual([kept]);
   });
 
-  test('gives back the block that a line had before it is read again', () => {
+  test('returns the earlier block of a line that is read again', () => {
     const text = pageOf('<p>The fog.</p>');
     const [before] = text.blocks();
     const [block] = findTextBlocks(document.body, () => undefined);
@@ -73,7 +73,7 @@ describe('the text of a page', () => {
     expect(counted(text)).toEqual(counted(pageOf('<p>The fog.</p>')));
   });
 
-  test('finds all places of a word in page order, in any case and over the edges of elements', () => {
+  test('finds all places of a word in page order, in any case and across element boundaries', () => {
     const text = pageOf('<p>Nets dry. The n<b>et</b>s and ropes.</p><p>NETS</p>');
     const places = text.places('nets');
     expect(
@@ -86,7 +86,7 @@ describe('the text of a page', () => {
     expect(text.places('gulls')).toEqual([]);
   });
 
-  test('says the language of its first words, or none', () => {
+  test('returns the language of its first words, or an empty string', () => {
     expect(pageOf('<p>The fog.</p>').language()).toBe('');
     expect(pageOf('<div lang="cy"><p>Niwl.</p></div><p lang="en">Fog.</p>').language()).toBe('cy');
     expect(new PageText().language()).toBe('');

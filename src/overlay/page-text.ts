@@ -8,29 +8,29 @@ import { shadowOf } from './shadow-of.ts';
 import { sortInPageOrder } from './sort-in-page-order.ts';
 import type { TextBlock } from './text-blocks.ts';
 
-/** How a word is marked at present, and the very ranges that mark it. */
+/** The current mark of a word, with the same range objects that mark it. */
 export interface PlaceMark {
   readonly standing: Mark;
   readonly ranges: readonly StaticRange[];
 }
 
-/** A block with its words, and the marks of those that have one. */
+/** A block with its words and their marks. */
 export interface ReadBlock {
   readonly nodes: readonly Text[];
   readonly within: Node;
   readonly words: BlockWords;
-  /** By the place of the word among the others. */
+  /** The marks by the index of the word in the block. */
   readonly marked: Map<number, PlaceMark>;
 }
 
 /** The text read from a page so far. It is kept by text node, so that a change replaces only the nodes it touches. */
 export class PageText {
-  /** Counted block by block, so that asking for the counts of a long page costs next to nothing. */
+  /** The words, counted block by block. Reading the counts of a long page therefore costs almost nothing. */
   readonly words = new PageWords();
   readonly #byNode = new Map<Text, ReadBlock>();
   #skipped = 0;
 
-  /** Takes in the words of a block; the blocks its nodes were in before are given back, to be unmarked. */
+  /** Adds the words of a block. Returns the earlier blocks of its nodes, whose marks must be removed. */
   read({ nodes, within }: TextBlock, words: BlockWords): { block: ReadBlock; replaced: ReadBlock[] } {
     const replaced = this.#drop(nodes);
     const block: ReadBlock = { nodes, within, words, marked: new Map() };
@@ -39,7 +39,7 @@ export class PageText {
     return { block, replaced };
   }
 
-  /** Forgets all text under the nodes that is not among `kept`, and gives back its blocks. */
+  /** Forgets all text under the nodes, except the blocks in `kept`, and returns the forgotten blocks. */
   forget(under: Iterable<Node>, kept: ReadonlySet<ReadBlock> = new Set()): ReadBlock[] {
     const texts = [...under].flatMap(textsUnder).filter((node) => !kept.has(this.#byNode.get(node)!));
     return this.#drop(texts);
@@ -49,7 +49,7 @@ export class PageText {
     return this.#byNode.has(node);
   }
 
-  /** The block a text node was read in. */
+  /** Returns the block to which a text node belongs. */
   blockOf(node: Text): ReadBlock | undefined {
     return this.#byNode.get(node);
   }
@@ -62,18 +62,18 @@ export class PageText {
     return sortInPageOrder(this.blocks(), ({ nodes }) => nodes[0]!);
   }
 
-  /** Distinct words with their counts, and how many pieces were left out. */
+  /** Returns the distinct words with their counts, and the number of pieces that were left out. */
   count(): { words: [WordKey, number][]; skipped: number } {
     return { words: [...this.words.counts()], skipped: this.#skipped };
   }
 
-  /** The language its first words are said to be in; empty where nothing is said of it. */
+  /** Returns the declared language of the first words, or an empty string if none is declared. */
   language(): string {
     const [first] = this.#byNode.keys();
     return first?.parentElement?.closest<HTMLElement>('[lang]')?.lang ?? '';
   }
 
-  /** Every place of a word, in any case, in page order. */
+  /** Returns every place of a word, in any case, in page order. */
   places(key: WordKey): WordPlace[] {
     const wanted = shown(key);
     return this.inPageOrder().flatMap(({ words }) =>
@@ -100,7 +100,7 @@ export class PageText {
   }
 }
 
-/** Text nodes under a node and in its shadow roots. */
+/** Returns the text nodes under a node and in its shadow roots. */
 function textsUnder(root: Node): Text[] {
   const texts: Text[] = [];
   const waiting: Node[] = [root];
@@ -114,7 +114,7 @@ function textsUnder(root: Node): Text[] {
   return texts;
 }
 
-/** The word of a key, however it is written and read. */
+/** Returns the word of a key in lower case, without its reading. */
 function shown(key: WordKey): string {
   return splitKey(key).word.toLowerCase();
 }

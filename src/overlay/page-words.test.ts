@@ -29,7 +29,7 @@ describe('the words of a page', () => {
     );
   });
 
-  test('are one for all places of a key', () => {
+  test('share one entry for all places of a key', () => {
     const words = new PageWords();
     expect(words.of('fog')).toBe(words.of('fog'));
     expect(words.of('Fog')).not.toBe(words.of('fog'));
@@ -56,7 +56,7 @@ describe('the words of a page', () => {
     );
   });
 
-  test('forget what is gone', () => {
+  test('forget words that are gone', () => {
     const words = new PageWords();
     const gone = words.of('fog');
     words.forgetGone();
@@ -74,7 +74,7 @@ describe('a capital at the start of a sentence', () => {
     return words;
   };
 
-  test('becomes that of a name where the page has the name inside a sentence, and is asked for anew', () => {
+  test('becomes a name if the page has the name inside a sentence, and the name is checked anew', () => {
     const words = page(['Biscuit^', 1]);
     words.of('Biscuit').count = 2;
     expect(words.settle()).toEqual([{ key: 'Biscuit', isHomograph: false, standing: undefined, count: 1 }]);
@@ -82,14 +82,14 @@ describe('a capital at the start of a sentence', () => {
     expect(words.settle()).toEqual([]);
   });
 
-  test('has the standing of the name at once where that is known', () => {
+  test('gets the standing of the name at once if it is known', () => {
     const words = page(['Biscuit^', 1]);
     words.of('Biscuit').count = 1;
     words.of('Biscuit').standing = 'name';
     expect(words.settle()).toEqual([{ key: 'Biscuit', isHomograph: false, standing: 'name', count: 1 }]);
   });
 
-  test('is a place’s again once the name is gone', () => {
+  test('counts as a sentence capital again once the name is gone', () => {
     const words = page(['Biscuit^', 1], ['Biscuit', 1]);
     words.settle();
     words.of('Biscuit').count = 0;
@@ -114,7 +114,7 @@ describe('a capital at the start of a sentence', () => {
     );
   });
 
-  test('stays where nothing tells', () => {
+  test('stays as it is if the page gives no evidence', () => {
     expect(page(['Biscuit^', 1], ['biscuit', 3]).settle()).toEqual([]);
   });
 });

@@ -2,15 +2,18 @@ import { isHomograph, nameOf, settleCapital, splitKey } from '../analyze/index.t
 import type { WordKey } from '../analyze/types.ts';
 import type { Shown } from '../contract/page-contract.ts';
 
-/** A word of a page, one for all its places, so that it is looked up once a place and no more. */
+/** A word of a page, shared by all its places, so that each place needs only one look-up. */
 export interface PageWord {
-  /** As the rest of the page settles it (`settleCapital`): a capital at the start of a sentence may turn out to be a name's. */
+  /**
+   * The key, as the rest of the page settles it (`settleCapital`). A capital at the start of a sentence may turn out to
+   * be the capital of a name.
+   */
   readonly key: WordKey;
-  /** Whether its reading may be another in another place. */
+  /** Whether the word may have different readings in different places. */
   readonly isHomograph: boolean;
-  /** Undefined until it is known what the word is to the group. */
+  /** The standing of the word. Undefined until it is known. */
   standing: Shown | undefined;
-  /** Places that are read at present. */
+  /** The number of places that are read at present. */
   count: number;
 }
 
@@ -18,7 +21,7 @@ interface SettledWord extends PageWord {
   key: WordKey;
 }
 
-/** The words a page has or had, by their keys. */
+/** All current and earlier words of a page, by their keys. */
 export class PageWords {
   readonly #words = new Map<WordKey, SettledWord>();
   /** The words whose capitals the rest of the page settles, by the keys they have without it. */
@@ -47,7 +50,7 @@ export class PageWords {
     return [...this.#words.values()].filter(({ count }) => count > 0);
   }
 
-  /** How often each key is on the page now. */
+  /** Returns the number of times that each key is on the page now. */
   counts(): Map<WordKey, number> {
     const counts = new Map<WordKey, number>();
     for (const { key, count } of this.#words.values())
@@ -55,7 +58,10 @@ export class PageWords {
     return counts;
   }
 
-  /** Settles capitals by the words on the page now; gives the words that have got another key, whose standing is to be asked for. */
+  /**
+   * Settles capitals by the words on the page now. Returns the words whose keys have changed. Their standings may have
+   * to be requested.
+   */
   settle(): PageWord[] {
     const countOf = (key: WordKey): number => this.#words.get(key)?.count ?? 0;
     const changed: PageWord[] = [];
@@ -70,7 +76,7 @@ export class PageWords {
     return changed;
   }
 
-  /** Forgets those that no longer are on it. */
+  /** Forgets the words that are no longer on the page. */
   forgetGone(): void {
     for (const words of [this.#words, this.#open])
       for (const [key, { count }] of words) if (count === 0) words.delete(key);

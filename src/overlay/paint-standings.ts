@@ -4,10 +4,10 @@ import { createInkFinder } from './find-ink.ts';
 import { type Ink, type InkMark, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
-/** Letters in more inks than this go without marks: each ink has rules of its own. */
+/** The greatest number of inks, since each ink needs its own rules. Letters in further inks get no marks. */
 const MOST_INKS = 12;
 
-/** Whether words of a standing have a mark; the others look as the page has them. */
+/** Returns whether words of a standing have a mark. Other words look as the page shows them. */
 export function isMarked(standing: Shown): standing is Shown & Mark {
   return standing in MARKS;
 }
@@ -16,24 +16,30 @@ export function isMarked(standing: Shown): standing is Shown & Mark {
 export interface Painter {
   add(mark: Mark, ranges: readonly StaticRange[]): void;
   remove(mark: Mark, ranges: readonly StaticRange[]): void;
-  /** Marks one word as the place looked for; none takes the mark away. */
+  /** Marks one word as the place looked for. An empty list removes the mark. */
   pointTo(ranges: readonly StaticRange[]): void;
-  /** A shadow root does not get the rules of its document in every browser. */
+  /** Adds the rules to a shadow root, which does not get the rules of its document in every browser. */
   adopt(root: ShadowRoot): void;
-  /** Changes how all marks look. */
+  /** Changes the look of all marks. */
   setLook(look: Look): void;
-  /** Takes the marks out of what the page's scripts can see, for good, and has them drawn by what `open` gives. Rejects where that is not to be had. */
+  /**
+   * Removes the marks from the view of the page's scripts for good. The veil that `open` returns draws the marks
+   * instead. Rejects if `open` fails.
+   */
   hide(open: (marked: () => Marked) => Promise<Veil>): Promise<void>;
-  /** Marks added and removed from now on are not shown until `show`: it is cheaper at once. */
+  /** Holds back the marks that are added and removed from now on until `show`. Showing all of them at once is cheaper. */
   hold(): void;
   show(): void;
-  /** Puts back what the page took away of marks and rules; false when nothing was missing. */
+  /** Restores the marks and rules that the page removed. Returns false when nothing was missing. */
   restore(): boolean;
-  /** Takes every mark and rule away, in slices. */
+  /** Removes all marks and rules, in slices. */
   clear(): Promise<void>;
 }
 
-/** All ranges of one highlight. They are kept beside it: Firefox lets no content script walk through a highlight. */
+/**
+ * All ranges of one highlight. The ranges are also kept in a set, because Firefox does not let a content script iterate
+ * over a highlight.
+ */
 interface Painted {
   readonly mark: Mark;
   marks: Highlight;
@@ -47,9 +53,10 @@ export function createPainter(doc: Document): Painter {
   let look: Look = 'wash';
   sheet.replaceSync(markRules(look));
   const inkMarks: InkMark[] = [];
-  /** Where a range is that is in the highlight of an ink. */
+  /** The highlight of each range whose letters have an ink. */
   const inked = new WeakMap<StaticRange, Painted>();
-  // Held weakly: a shadow root holds its host, and that all of a part the page threw away.
+  // The roots are held weakly. A shadow root keeps its host alive, and the host keeps alive the whole part that the
+  // page removed.
   const roots: WeakRef<Document | ShadowRoot>[] = [];
   const known = new WeakSet<Document | ShadowRoot>();
   const highlights = new Map<string, Painted>();
@@ -83,7 +90,8 @@ export function createPainter(doc: Document): Painter {
   }
   function register(name: string, marks: Highlight): boolean {
     if (isHidden || isHeld || CSS.highlights.get(name) === marks) return false;
-    // Not before there is a mark: the browser works all styles of the page out anew, and the first reading asks for them.
+    // The sheet is added only with the first mark, because the browser then recomputes all styles of the page, and
+    // the first reading needs the styles.
     adopt(doc);
     CSS.highlights.set(name, marks);
     return true;
@@ -94,7 +102,10 @@ export function createPainter(doc: Document): Painter {
     for (const [name, { marks }] of highlights) register(name, marks);
   }
 
-  /** The highlight of a mark on letters in one ink; none where it would not be told from the others, or there are too many. */
+  /**
+   * Returns the highlight of a mark on letters in one ink. Returns null if the mark could not be distinguished from
+   * others, or if there are too many inks.
+   */
   function highlightInk(mark: Mark, ink: Ink): Painted | null {
     if (ink.isDrawing && !WASHES[mark]) return null;
     const alike = (one: InkMark): boolean =>
@@ -182,7 +193,7 @@ export function createPainter(doc: Document): Painter {
   };
 }
 
-/** The place looked for is seen through whatever mark its word has. */
+/** The mark of the place looked for has priority over any other mark of the word. */
 function createHighlight(mark: Mark): Highlight {
   const marks = new Highlight();
   if (mark === 'here') marks.priority = 1;

@@ -1,10 +1,10 @@
 import type { WordPlace } from './find-places.ts';
 import type { Painter } from './paint-standings.ts';
 
-/** How long the place looked for stays marked, in milliseconds. */
+/** The time in milliseconds that the place looked for stays marked. */
 const SHOWN = 2400;
 
-/** Gives a function that brings a word into view and marks it for a moment. */
+/** Creates a function that scrolls a word into view and marks it for a moment. */
 export function createPointer(painter: Painter, signal: AbortSignal): (place: WordPlace) => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   signal.addEventListener('abort', () => clearTimeout(timer));

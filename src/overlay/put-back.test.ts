@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { putBack } from './put-back.ts';
 
-/** The lines of a story that are there in the end, where those marked `k` were kept. */
+/** Returns the resulting lines of a story in which the elements with attribute `k` were kept. */
 function linesOf(html: string): string[] {
   document.body.innerHTML = `<main>${html}</main>`;
   const texts = [...document.querySelectorAll('[k]')].map(({ firstChild }) => firstChild as Text);

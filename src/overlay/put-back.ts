@@ -3,14 +3,15 @@ import { sortInPageOrder } from './sort-in-page-order.ts';
 import { countWords, squeeze } from './story-blocks.ts';
 import { textsIn } from './texts-in.ts';
 
-/** A sentence has at least so many words. */
+/** The least number of words in a sentence. */
 const FEWEST = 5;
-/** More of a sentence is rarely a link, in parts of its letters. */
+/** The greatest share of a sentence that is usually a link, counted in letters. */
 const LINKED = 0.8;
 
 /**
- * The texts of a story with those parts put back that were left out between its paragraphs: a sentence that is a link for the most part,
- * in an element with the tag and class of one beside it that was kept; a heading that is a button.
+ * Returns the texts of a story and restores two kinds of parts that were left out between its paragraphs:
+ * - a sentence that is mostly a link, if its element has the tag and class of a kept element beside it
+ * - a heading that is a button
  */
 export function putBack(texts: readonly Text[]): Text[] {
   const kept = new Set<Node>(texts);
@@ -42,7 +43,7 @@ function formOf(element: Element): string {
   return `${element.tagName} ${element.getAttribute('class') ?? ''}`;
 }
 
-/** A heading that unfolds the part under it. */
+/** Returns whether a heading is a button that unfolds the part under it. */
 function isPressedHeading(element: Element): boolean {
   return /^H[2-6]$/.test(element.tagName) && element.querySelector(':scope > button') !== null;
 }

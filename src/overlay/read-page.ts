@@ -10,9 +10,12 @@ import type { PageWord, PageWords } from './page-words.ts';
 import { findTextBlocks, type TextBlock } from './text-blocks.ts';
 import { workInSlices } from './work-in-slices.ts';
 
-/** So many blocks are asked for at once, so that no message is large; an article has fewer. */
+/** The greatest number of blocks that are requested at once, so that no message is large. An article has fewer blocks. */
 const AT_ONCE = 1000;
-/** A page with so many blocks takes a while to walk through: so many of a book take a slow laptop half a second. */
+/**
+ * The number of blocks from which a page takes a while to walk through. This many blocks of a book take a slow laptop
+ * half a second.
+ */
 const LONG = 100;
 
 interface FoundBlock {
@@ -21,7 +24,7 @@ interface FoundBlock {
 }
 
 export interface PageReaderOptions {
-  /** Filled and kept up to date, the standings of its words too. */
+  /** The text of the page. The reader fills it and keeps it up to date, including the standings of its words. */
   readonly text: PageText;
   readonly marks: BlockMarks;
   readonly judge: JudgeWords;
@@ -30,19 +33,22 @@ export interface PageReaderOptions {
   readonly signal: AbortSignal;
 }
 
-/** Reads a page in slices, asks what its words are, and has them marked. One piece of work at a time. */
+/**
+ * Reads a page in slices, requests the standings of its words, and has the words marked. Only one task may run at a
+ * time.
+ */
 export interface PageReader {
-  /** Reads all text in scope, the text in view first; words keep their standings. */
+  /** Reads all text in scope, starting with the text in view. Words keep their standings. */
   readAnew(): Promise<void>;
   /** Reads changed parts again and forgets removed nodes. Gives true when any of these nodes had text. */
   follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<boolean>;
-  /** Reads text that is shown now and forgets text that no longer is; true when there was any. */
+  /** Reads text that has become visible and forgets text that is no longer visible. Returns true if there was any. */
   lookAgain(): Promise<boolean>;
-  /** Asks for all standings again, without reading. */
+  /** Requests all standings again, without reading the page. */
   rejudge(): Promise<void>;
 }
 
-/** A reader of one document. */
+/** Creates a reader for one document. */
 export function createPageReader(
   doc: Document,
   { text, marks, judge, scope, onShadow, signal }: PageReaderOptions,
@@ -58,8 +64,9 @@ export function createPageReader(
   }
 
   /**
-   * Text near the view is read first; on a long page as soon as it is behind the walk, while that goes on. All of it is read even
-   * where the words of one portion cannot be judged; rejects then.
+   * Reads all text, starting with the text near the view. On a long page, that text is read while the walk through the
+   * page continues. All text is read even if the words of one portion cannot be judged; the function rejects in that
+   * case.
    */
   async function readAll(): Promise<void> {
     const near: TextBlock[] = [];
@@ -84,7 +91,7 @@ export function createPageReader(
     if (faults.length > 0) throw faults[0];
   }
 
-  /** Reads and marks blocks; what stood in their place before is unmarked and given back with them. */
+  /** Reads and marks blocks. The blocks that they replace are unmarked and returned too. */
   async function readBlocks(
     blocks: readonly TextBlock[],
   ): Promise<{ read: Set<ReadBlock>; dropped: ReadBlock[] }> {
@@ -93,7 +100,7 @@ export function createPageReader(
     const { covers } = scope();
     const found = [...all].map(([block, words]) => ({ block, words: covers ? words.only(covers) : words }));
     const asked = askFor(found);
-    // Without an answer the words are there all the same, and what stood in their place is not.
+    // Without an answer, the new words are still on the page and the replaced blocks are gone.
     await asked.catch(() => undefined);
     const read = new Set<ReadBlock>();
     const dropped: ReadBlock[] = [];
@@ -106,7 +113,8 @@ export function createPageReader(
     };
     await workInSlices(found, take, signal);
     const settled = await settleCapitals();
-    // Only now, since a mark between two of them would have the browser lay out the page again for the next.
+    // The blocks are marked only now. A mark between two reads would make the browser lay out the page again for the
+    // next read.
     await marks.refreshAll(
       text.blocks(),
       (block) => read.has(block) || block.words.words.some((word) => settled.has(word)),
@@ -115,7 +123,7 @@ export function createPageReader(
     return { read, dropped };
   }
 
-  /** What these blocks have of names may settle capitals anywhere on the page. */
+  /** Settles capitals. Names in these blocks may settle capitals anywhere on the page. */
   async function settleCapitals(): Promise<Set<PageWord>> {
     const changed = text.words.settle();
     const unknown = changed.filter(({ standing }) => standing === undefined);
@@ -123,7 +131,10 @@ export function createPageReader(
     return new Set(changed);
   }
 
-  /** Asks for each word that is not known, and for the readings of homographs, which get their keys by them. */
+  /**
+   * Requests the standing of each unknown word and the readings of homographs. The reading determines the key of a
+   * homograph.
+   */
   async function askFor(blocks: readonly FoundBlock[]): Promise<void> {
     const unknown = new Set<PageWord>();
     const open: { words: PageWord[]; at: number; homograph: Homograph }[] = [];
@@ -183,7 +194,7 @@ export function createPageReader(
     return changedBlocks.length + hidden.length > 0;
   }
 
-  /** A block that lost some of its text leaves the rest behind, to be read again by itself. */
+  /** Returns the lines of the remaining text of blocks that lost some of their text. These lines must be read again. */
   function linesOfOrphans(blocks: readonly ReadBlock[]): Node[] {
     const orphans = blocks
       .flatMap(({ nodes }) => nodes)
@@ -208,7 +219,7 @@ function isDrawn({ parentElement }: Text): boolean {
   return parentElement === null || isRead(parentElement) === 'all';
 }
 
-/** Without nodes that have left the page or are inside another of them. */
+/** Returns the nodes without those that have left the page or are inside another of the nodes. */
 function outermost(nodes: ReadonlySet<Node>): Node[] {
   return [...nodes].filter((node) => {
     if (!own(node).isConnected) return false;

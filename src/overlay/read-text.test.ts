@@ -3,11 +3,14 @@ import { describe, expect, test } from 'vitest';
 import { computeStyles } from '../../tests/fakes/computed-style.ts';
 import { findTextBlocks } from './text-blocks.ts';
 
-/** The rules for the text that is read of a page, one by one; whole pages in a browser are in tests/pages/kinds. */
+/**
+ * Tests the rules for the text that is read from a page, one by one. Tests with whole pages in a browser are in
+ * tests/pages/kinds.
+ */
 
 computeStyles();
 
-/** The lines that are read, a bar where a word ends between two nodes of a line. */
+/** Returns the lines that are read, with a bar where a word ends between two nodes of a line. */
 function linesOf(html: string): string[] {
   document.body.innerHTML = html;
   return [...findTextBlocks(document.body, () => undefined)].map(({ nodes, parted }) =>
@@ -58,7 +61,7 @@ describe('a line of text', () => {
   ])('%s', (_what, html, lines) => expect(linesOf(html)).toEqual(lines));
 });
 
-describe('left out is', () => {
+describe('the text read from a page leaves out', () => {
   test.each([
     ['a formula of MathJax', '<mjx-container>x</mjx-container>'],
     ['a formula in an element of TeX', '<tex-math>x</tex-math>'],
@@ -80,7 +83,7 @@ describe('left out is', () => {
   ])('%s', (_what, html) => expect(linesOf(`<p>The fog is in.</p>${html}`)).toEqual(['The fog is in.']));
 });
 
-describe('read is', () => {
+describe('the text read from a page includes', () => {
   test.each([
     [
       'a paragraph of class math',
@@ -105,13 +108,13 @@ describe('read is', () => {
     ['text in a font of letters', '<i class="icon" style="font-family: Arimo">tide</i>', 'tide'],
   ])('%s', (_what, html, line) => expect(linesOf(html)).toEqual([line]));
 
-  test('of a page that hides all of itself, all the same', () => {
+  test('the text of a page that hides itself completely', () => {
     document.body.style.visibility = 'hidden';
     expect(linesOf('<p style="visibility: hidden">tide')).toEqual(['tide']);
     document.body.removeAttribute('style');
   });
 
-  test('of a closed fold, the summary', () => {
+  test('the summary of a closed details element', () => {
     expect(linesOf('<details><summary>Tides</summary></details>')).toEqual(['Tides']);
   });
 });

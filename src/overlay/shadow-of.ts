@@ -1,6 +1,6 @@
 import { own } from './own.ts';
 
-/** Elements a shadow root can be given to, besides those with a name of their own (DOM Standard, attachShadow). */
+/** Elements that can have a shadow root, besides custom elements (DOM Standard, attachShadow). */
 const HOSTS = new Set(
   'ARTICLE ASIDE BLOCKQUOTE BODY DIV FOOTER H1 H2 H3 H4 H5 H6 HEADER MAIN NAV P SECTION SPAN'.split(' '),
 );
@@ -12,14 +12,14 @@ const opened = (globalThis as unknown as { chrome?: { dom?: { openOrClosedShadow
   ?.dom?.openOrClosedShadowRoot;
 
 /**
- * The shadow root an element draws in place of its children, a closed one too where the browser lets a content script read it; null
- * where there is none.
+ * Returns the shadow root that an element draws in place of its children, or null if there is none. Includes closed
+ * roots if the browser lets content scripts read them.
  */
 export function shadowOf(given: Element): ShadowRoot | null {
   const element = own(given);
   const { shadowRoot, tagName } = element;
   if (shadowRoot || !(HOSTS.has(tagName) || tagName.includes('-'))) return shadowRoot;
-  // Firefox 63 and later.
+  // Exists in Firefox 63 and later.
   const closed = (element as { openOrClosedShadowRoot?: ShadowRoot | null }).openOrClosedShadowRoot;
   return closed ?? (opened && element instanceof HTMLElement ? opened(element) : null);
 }

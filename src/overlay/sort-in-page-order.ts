@@ -1,8 +1,9 @@
 import { own } from './own.ts';
 
 /**
- * Things sorted by where a node of each is drawn. A shadow root is where its host is, and an element placed in a
- * slot where the slot is; a page without shadow roots is sorted by the browser's own comparison, which is fast.
+ * Sorts things by the position where a node of each is drawn. A shadow root has the position of its host, and an
+ * element in a slot has the position of the slot. If all nodes share one root, the browser's own comparison sorts them,
+ * which is fast.
  */
 export function sortInPageOrder<T>(things: Iterable<T>, nodeOf: (thing: T) => Node): T[] {
   const sorted = [...things];
@@ -18,7 +19,7 @@ function compare(a: Node, b: Node): number {
   return a.compareDocumentPosition(b) & Node.DOCUMENT_POSITION_FOLLOWING ? -1 : 1;
 }
 
-/** From the document down to a node, each drawn in the one before. */
+/** Returns the path from the document down to a node. Each node of the path is drawn inside the one before it. */
 function pathTo(node: Node): Node[] {
   const path: Node[] = [];
   for (let at: Node | null | undefined = node; at; at = around(at)) path.unshift(at);

@@ -24,15 +24,15 @@ import { nextTurn } from './work-in-slices.ts';
 
 export interface OverlayOptions {
   readonly judge: JudgeWords;
-  /** Gives `findArticle`, which is large and not needed on every page. */
+  /** Loads `findArticle`, which is large and not needed on every page. */
   readonly loadFindArticle: () => Promise<FindArticle>;
-  /** Gives `openVeil`, which is needed where the page is not to see the marks. */
+  /** Loads `openVeil`, which is needed when the page must not see the marks. */
   readonly loadVeil?: () => Promise<OpenVeil>;
-  /** The text that is checked first; left out, it is the main story where there is one. */
+  /** The scope that is checked first. By default, the main story if there is one. */
   readonly scope?: ScopeKind;
-  /** Aborting takes every mark away and leaves the page as it was. */
+  /** Aborting removes all marks and leaves the page as it was. */
   readonly signal: AbortSignal;
-  /** The words of the page have changed since they were last asked for. */
+  /** Called when the words of the page have changed since they were last requested. */
   readonly onChange?: () => void;
 }
 
@@ -41,16 +41,16 @@ export interface Overlay extends Omit<ShadedPage, 'step'> {
   readonly finder: WordFinder;
   /** The standing of a word; undefined while it is not known. */
   standingOf(place: WordPlace): Shown | undefined;
-  /** The sentence a word is in; null when the page has changed since. */
+  /** Returns the sentence that contains a word, or null if the page has changed in the meantime. */
   sentenceOf(place: WordPlace): WordInSentence | null;
-  /** Brings one place into view and marks it for a moment. */
+  /** Scrolls one place into view and marks it for a moment. */
   pointAt(place: WordPlace): void;
 }
 
 /**
- * Reads the visible text of a document, asks what each word is to the group, and marks the words that are not
- * plainly readable; the words in view come first, changes of the page are followed, and the page is given its
- * turn every few milliseconds. The document's nodes are never touched.
+ * Reads the visible text of a document, requests the standing of each word, and marks the words that are not plainly
+ * readable. The words in view come first. Changes of the page are followed. The page can run every few milliseconds.
+ * The document's nodes are never changed.
  */
 export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const { judge, loadFindArticle, loadVeil, signal, onChange } = options;
@@ -66,7 +66,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   };
   const hideMarks = (): void =>
     void painter.hide(async (marked) => (await loadVeil!())(doc, marked, signal)).catch(noteTakenAway);
-  // A script that goes for the marks may read them too.
+  // A script that removes the marks may also read them.
   const keeper = keepMarks(painter, loadVeil ? hideMarks : noteTakenAway, signal);
   const shadowRoots = new Set<ShadowRoot>();
   let scope: Scope = wholePage(doc);
@@ -98,7 +98,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   });
   signal.addEventListener('abort', () => void painter.clear());
 
-  /** Reads all that is checked; what failed before is forgotten. */
+  /** Reads the whole scope. Earlier faults are forgotten. */
   function readAnew(): Promise<void> {
     state.forgetFault();
     return reader.readAnew();
@@ -107,9 +107,9 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   async function followChanges(): Promise<void> {
     await nextTurn();
     const { touched, gone, isGivenUp } = state.take();
-    // A part that shows other words again and again may be trying out which of them are marked.
+    // A part that keeps showing other words may be testing which of them are marked.
     if (isGivenUp && loadVeil) hideMarks();
-    // The words of a frame that was taken out are counted no more.
+    // The words of a removed frame are no longer counted.
     const isFrameGone = frames.length < known;
     known = frames.length;
     for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
@@ -198,7 +198,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   };
 }
 
-/** Calls back when a selection is made or taken away. */
+/** Calls `onChange` when a selection is made or removed. */
 function watchSelection(doc: Document, onChange: () => void, signal: AbortSignal): void {
   let before = hasSelection(doc);
   const look = (): void => {

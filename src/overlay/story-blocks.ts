@@ -1,49 +1,55 @@
 import { own } from './own.ts';
 import { workInSlices } from './work-in-slices.ts';
 
-/** Where a block is in its story: over the headline, between it and the first paragraph, among the paragraphs, after the last. */
+/**
+ * The position of a block in its story: above the headline, between the headline and the first paragraph, among the
+ * paragraphs, or after the last paragraph.
+ */
 export type Place = 'above' | 'under' | 'within' | 'below';
 
 /** A paragraph, heading, entry or caption of a found story. */
 export interface StoryBlock {
   readonly texts: readonly Text[];
-  /** The element whose line it is. */
+  /** The element that contains the block as its line. */
   readonly line: Element;
   /** The text of the block, with runs of blanks made one. */
   readonly says: string;
   readonly words: number;
-  /** The share of its letters in links, from 0 to 1. */
+  /** The share of the block's letters in links, from 0 to 1. */
   readonly linked: number;
   readonly isHeading: boolean;
   readonly isHeadline: boolean;
   readonly place: Place;
-  /** Words in the names (class, id, itemprop, rel, role) of the elements around it that hold no more than a fifth of the story. */
+  /**
+   * The words in the names (class, id, itemprop, rel, role) of the surrounding elements that hold no more than a fifth
+   * of the story.
+   */
   readonly names: ReadonlySet<string>;
-  /** The same of what holds nothing but this line, or few words more. */
+  /** The same words for the elements that hold only this line, or a few more words. */
   readonly marks: ReadonlySet<string>;
   /** Tags of the elements whose names are in `names`. */
   readonly tags: ReadonlySet<string>;
 }
 
-/** Elements that only style pieces of a line, or say what kind of thing a piece is. */
+/** Elements that only style pieces of a line, or give the kind of a piece. */
 const INLINE = new Set(
   'A ABBR ACRONYM B BDI BDO BIG CITE DATA DEL DFN EM FONT I INS LABEL MARK Q S SMALL SPAN STRIKE STRONG SUB SUP TIME TT U VAR WBR'.split(
     ' ',
   ),
 );
-/** A larger part of a story is not taken for an insertion because of its name. In parts of the story’s words. */
+/** The greatest share of the story’s words in a part that counts as an insertion because of its name. */
 const SMALL = 0.2;
-/** A heading with more of the story before it is no headline. In parts of the story’s words. */
+/** The greatest share of the story’s words before a headline. A heading with more of the story before it is no headline. */
 const BEFORE = 0.15;
-/** Words that may stand with a mark in its own part. */
+/** The greatest number of other words in the element of a mark. */
 const FEW = 20;
-/** A paragraph has as many words, or is a whole sentence of fewer. */
+/** The least number of words in a paragraph, and the least number if it is a whole sentence. */
 const LONG = 25;
 const SENTENCE = 9;
 
 /**
- * Cuts the texts of a story, which are in page order, into blocks. `headline` has the texts of its heading. The page has its turn meanwhile, and
- * texts it has taken away are left out.
+ * Cuts the texts of a story, which are in page order, into blocks. `headline` has the texts of the story's heading. The
+ * page can run meanwhile, and texts that it removes are left out.
  */
 export async function cutStory(texts: readonly Text[], headline: ReadonlySet<Text>): Promise<StoryBlock[]> {
   const lines: Line[] = [];
@@ -88,7 +94,7 @@ function joinLines(texts: readonly Text[]): { line: Element; texts: Text[] }[] {
   return lines;
 }
 
-/** The nearest element that is not a piece of a line by its kind. */
+/** Returns the nearest element that is not an inline piece of a line. */
 function lineOf(text: Text): Element {
   let at = text.parentElement!;
   for (;;) {
@@ -98,7 +104,7 @@ function lineOf(text: Text): Element {
   }
 }
 
-/** Whether a line break or a block is between two texts of one element. */
+/** Returns whether there is a line break or a block between two texts of one element. */
 function isParted(before: Text, after: Text): boolean {
   const walker = before.ownerDocument.createTreeWalker(before.ownerDocument, NodeFilter.SHOW_ALL);
   walker.currentNode = before;
@@ -118,7 +124,7 @@ function shareLinked(texts: readonly Text[]): number {
   return letters === 0 ? 0 : linked / letters;
 }
 
-/** Gives the names of the elements around a line that hold a small part of all words. */
+/** Returns the names of the elements around a line that hold a small part of all words. */
 function nameSmallParts(lines: readonly Line[]) {
   const held = new Map<Element, number>();
   let all = 0;
@@ -147,7 +153,10 @@ function nameSmallParts(lines: readonly Line[]) {
   };
 }
 
-/** The words of an element’s names, in small letters: `relatedLinks c-author__bio` are related, links, c, author, bio. */
+/**
+ * Returns the words of an element’s names in lower case: `relatedLinks c-author__bio` gives related, links, c, author,
+ * bio.
+ */
 export function namesOf(element: Element): string[] {
   const said = ['class', 'id', 'itemprop', 'rel', 'role', 'data-component', 'data-testid'].map((name) =>
     element.getAttribute(name),

@@ -4,7 +4,7 @@ import { findPlaces } from './find-places.ts';
 import { findTextBlocks, type TextBlock } from './text-blocks.ts';
 import { workInSlices } from './work-in-slices.ts';
 
-/** Takes the text that is checked out of a page, with its headings, paragraphs and lists. The page is not touched. */
+/** Takes the checked text of a page, with its headings, paragraphs and lists. The page is not changed. */
 export async function takePassage(doc: Document, scope: Scope, signal: AbortSignal): Promise<PagePassage> {
   const lines: PageLine[] = [];
   const take = (found: TextBlock): void => {
@@ -12,7 +12,7 @@ export async function takePassage(doc: Document, scope: Scope, signal: AbortSign
     if (!block) return;
     const kind = kindOf(block.nodes[0]!);
     const parent = block.nodes[0]!.parentElement;
-    // Verse is set in lines that a style keeps.
+    // Verse has lines that a style keeps.
     const keepsLines = parent !== null && /pre|break/.test(getComputedStyle(parent).whiteSpace);
     const text = textOfBlock(block, scope);
     for (const line of keepsLines ? text.split('\n') : [text]) {
@@ -28,7 +28,10 @@ export async function takePassage(doc: Document, scope: Scope, signal: AbortSign
   return { lines, pictures: countPictures(doc, scope) };
 }
 
-/** The words of a block; where only a part is wanted, from its first word to its last. */
+/**
+ * Returns the words of a block. If only a part is in the scope, the text runs from the first word of that part to its
+ * last.
+ */
 function textOfBlock(block: TextBlock, { covers }: Scope): string {
   const { nodes, parted, broken } = block;
   const kept = nodes.filter((node) => !isFootnoteMark(node));
@@ -54,7 +57,7 @@ function textOfBlock(block: TextBlock, { covers }: Scope): string {
   return text;
 }
 
-/** The full stop after the last word that is wanted belongs to it. */
+/** Returns the punctuation after the last wanted word, which belongs to that word. */
 function closingMark({ endContainer, endOffset }: StaticRange): string {
   return /^[.,;:!?…’”'")\]]*/.exec((endContainer as Text).data.slice(endOffset))?.[0] ?? '';
 }
@@ -77,7 +80,7 @@ function kindOf(node: Text): Pick<PageLine, 'kind' | 'level'> {
   return { kind: 'heading', level: Number(around.tagName[1]) };
 }
 
-/** Smaller ones are signs, in CSS pixels. */
+/** The least size of a picture, in CSS pixels. Smaller pictures are icons. */
 const PICTURE = 80;
 
 function countPictures(doc: Document, scope: Scope): number {

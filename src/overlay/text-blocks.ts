@@ -4,21 +4,21 @@ import { edgeBetween, isPlaced } from './join-pieces.ts';
 import { own } from './own.ts';
 import { shadowOf } from './shadow-of.ts';
 
-/** Text that reads as one line of thought: nodes whose words may run over from one into the next. */
+/** Text that is read as one line. A word may continue from one node into the next. */
 export interface TextBlock {
   readonly nodes: readonly Text[];
-  /** Nodes before which a word ends all the same: something is in between. */
+  /** Nodes before which a word always ends, because something is in between. */
   readonly parted: ReadonlySet<Text>;
-  /** Nodes that go on with a word broken over lines (chil-<br>dren); left out where there are none. */
+  /** Nodes that continue a word broken over lines (chil-<br>dren). Left out if there are none. */
   readonly broken?: ReadonlySet<Text>;
   /** The element that it is a line of, and may share with other lines. */
   readonly within: Node;
 }
 
 /**
- * The visible text under `root` in the order it is drawn, block by block: shadow roots are entered and told
- * to `onShadow`, and what they place in their slots is read there. Left out: scripts, code, form fields, editable
- * text, whatever is not drawn.
+ * Finds the visible text under `root` in the order in which it is drawn, block by block. Shadow roots are entered and
+ * reported to `onShadow`. The content that they place in slots is read at the slot. Left out: scripts, code, form
+ * fields, editable text, and text that is not drawn.
  */
 export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void): Generator<TextBlock> {
   let nodes: Text[] = [];
@@ -26,7 +26,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   let isParted = false;
   let within = root;
   let broken: Set<Text> | undefined;
-  /** A placed element that has just been left; its edge counts unless the next one goes on with its line. */
+  /** The placed element that the walk has just left. Its edge counts unless the next element continues its line. */
   let left: Opened | undefined;
   let between: Edge = 'line';
 
@@ -66,7 +66,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     else open(element, read === 'all', edge, style);
   }
   function open(node: Node, showsText: boolean, edge: Edge, style?: CSSStyleDeclaration): void {
-    // A copy of the list, because the page may take children out while this waits for its turn.
+    // The list is copied, because the page may remove children while this generator waits for its turn.
     const children = [...drawnChildren(node, onShadow)].values();
     opened.push({ node, children, showsText, edge, style });
   }
@@ -77,7 +77,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   }
 
   if (isInsideUnread(root)) return;
-  // Not by recursion, since a page may be deeper than the stack.
+  // The walk is not recursive, since a page may be nested deeper than the stack allows.
   const opened: Opened[] = [];
   if (isElement(root)) yield* enter(root);
   else open(root, true, 'line');
@@ -103,7 +103,10 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
 /** The element, slot or shadow root each text was drawn in when it was read; a page tells no script the slots of closed shadow roots. */
 export const drawnIn = new WeakMap<Text, Node>();
 
-/** What may go on with a word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
+/**
+ * Returns the text that may continue a word broken after a hyphen: dren in chil-<br>dren, but not Bay in
+ * Jeanne-<br>Bay.
+ */
 function restOfBrokenWord(before: Text | undefined, element: Element): Text | null {
   const node = own(element);
   if (node.tagName !== 'BR' || !before || node.previousSibling !== before) return null;
@@ -118,11 +121,11 @@ interface Opened {
   readonly children: Iterator<Node>;
   readonly showsText: boolean;
   readonly edge: Edge;
-  /** None for a shadow root or the page itself. */
+  /** Undefined for a shadow root or the page itself. */
   readonly style: CSSStyleDeclaration | undefined;
 }
 
-/** Children where they are drawn: a host draws its shadow root, a slot the elements placed in it. */
+/** Returns the children where they are drawn. A host draws its shadow root, and a slot draws the elements placed in it. */
 function drawnChildren(given: Node, onShadow: (root: ShadowRoot) => void): Iterable<Node> {
   const node = own(given);
   if (!isElement(node)) return node.childNodes;
@@ -135,7 +138,7 @@ function drawnChildren(given: Node, onShadow: (root: ShadowRoot) => void): Itera
   return placed.length > 0 ? placed : node.childNodes;
 }
 
-/** A blank between placed pieces is not drawn. */
+/** Returns whether a node is a blank. A blank between placed pieces is not drawn. */
 function isBlank(node: Node): boolean {
   return !isElement(node) && !/\S/.test(node.nodeValue ?? '');
 }

@@ -1,4 +1,4 @@
-/** The text nodes under a node, in order; shadow roots are not entered. */
+/** Returns the text nodes under a node, in order. Shadow roots are not entered. */
 export function textsIn(root: Node): Text[] {
   const found: Text[] = [];
   const walker = root.ownerDocument!.createTreeWalker(root, NodeFilter.SHOW_TEXT);

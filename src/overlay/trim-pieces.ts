@@ -1,21 +1,27 @@
 import { own } from './own.ts';
 import { countWords, namesOf, type StoryBlock, squeeze } from './story-blocks.ts';
 
-/** A line or piece that says who a picture is by: Photo: Bram Falk. Not: The picture shows the ferry. Common practice, no source. */
+/**
+ * Matches a line or piece that names the source of a picture: Photo: Bram Falk. Not: The picture shows the ferry.
+ * Common practice, no source.
+ */
 export const CREDIT =
   /^\W*(?:photo|photograph|picture|image|illustration|credit|source|file photo|video|screenshot|photos)s?(?: ?(?:by|from|credit|courtesy|via|illustration)\b|\s*[:|/©])|^\W*courtesy (?:of|photo)|^\W*(?:ap|getty|reuters) photo|\b(?:getty images|shutterstock|ap photo|istock)\b[^.]{0,25}$/i;
-/** Two names with a stroke between, under a picture. */
+/** Matches two names with a slash between them, under a picture. */
 export const AGENCY = /^\p{Lu}[^.!?]{2,50}\/[^.!?]{2,40}$/u;
 
-/** A link beside a heading that lets readers write. */
+/** Matches a link beside a heading that lets readers edit the text. */
 const EDIT = /^\[?\s*edit(?: source)?\s*\]?$/i;
-/** Labels for those who cannot see the picture. */
+/** Matches labels for readers who cannot see the picture. */
 const PICTURE = /^(?:image|photo|picture|credit|caption)s?:?$/i;
 const NAMED = new Set(['credit', 'credits', 'photographer', 'copyright', 'attribution', 'editsection']);
-/** More words are no credit. */
+/** The greatest number of words in a credit. */
 const MOST = 14;
 
-/** The texts of a block without pieces of its line that are no part of it: the credit in a caption, `[edit]` beside a heading. */
+/**
+ * Returns the texts of a block without the pieces that do not belong to its line: the credit in a caption, or `[edit]`
+ * beside a heading.
+ */
 export function leaveOutPieces({ texts, line, tags }: StoryBlock): Text[] {
   const isCaption = tags.has('FIGCAPTION') || tags.has('FIGURE');
   let isOver = false;
@@ -35,7 +41,7 @@ export function leaveOutPieces({ texts, line, tags }: StoryBlock): Text[] {
   });
 }
 
-/** The elements between a text and its line, the innermost first. */
+/** Returns the elements between a text and its line, the innermost first. */
 function piecesAround(text: Text, line: Element): Element[] {
   const found: Element[] = [];
   for (let at = text.parentElement; at && at !== line; at = own(at).parentElement) found.push(at);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { StoryBlock } from './story-blocks.ts';
 import { TRIM_RULES } from './trim-story.ts';
 
-/** Each rule at its limits; whole stories in a browser are in tests/e2e/story.spec.ts. */
+/** Tests each rule at its limits. Tests with whole stories in a browser are in tests/e2e/story.spec.ts. */
 
 const block = (says: string, given: Partial<StoryBlock> = {}): StoryBlock => ({
   texts: [],
@@ -19,7 +19,7 @@ const block = (says: string, given: Partial<StoryBlock> = {}): StoryBlock => ({
   ...given,
 });
 
-/** A line of so many words that begins as given. */
+/** Returns a line that begins with `says` and has the given number of words. */
 const long = (says: string, words: number): string =>
   [...says.split(' '), ...Array.from({ length: words }, () => 'fog')].slice(0, words).join(' ');
 
@@ -107,7 +107,7 @@ describe.each<[rule: string, out: StoryBlock, stays: StoryBlock]>([
     block(long('Originally published', 71), { place: 'below' }),
   ],
 ])('the rule “%s”', (rule, out, stays) => {
-  test(`leaves out “${out.says.slice(0, 30)}” of ${out.words} words, and not the like of it beyond its limit`, () => {
+  test(`leaves out “${out.says.slice(0, 30)}” of ${out.words} words, but keeps a similar block beyond its limit`, () => {
     expect([applies(rule, out), applies(rule, stays)]).toEqual([true, false]);
   });
 });
@@ -116,7 +116,7 @@ describe('a part named after the writer', () => {
   const author = named('author');
   const paragraph = block(long('The ferry', 15));
 
-  test('stays while it is a long paragraph and the story goes on after it', () => {
+  test('stays if it is a long paragraph and the story goes on after it', () => {
     const rule = 'part named after the writer';
     expect(applies(rule, block(long('The ferry', 17), author), [paragraph])).toBe(false);
     expect(applies(rule, block(long('The ferry', 16), author), [paragraph])).toBe(true);

@@ -2,11 +2,14 @@ import { cutStory, type StoryBlock } from './story-blocks.ts';
 import { AGENCY, CREDIT, leaveOutPieces } from './trim-pieces.ts';
 import { workInSlices } from './work-in-slices.ts';
 
-/** A block that looks like a part of a story and is none. Common practice of pages with news, no source, but where one is named. */
+/**
+ * A rule for blocks that look like a part of a story but are none. The rules are common practice of news pages, no
+ * source, unless one is named.
+ */
 interface TrimRule {
   readonly name: string;
   readonly example: string;
-  /** A block the rule has to leave in. */
+  /** A block that the rule must keep. */
   readonly counterExample: string;
   applies(block: StoryBlock, story: WholeStory): boolean;
 }
@@ -14,15 +17,15 @@ interface TrimRule {
 /** The facts of the whole story that a block is judged with. */
 interface WholeStory {
   readonly blocks: readonly StoryBlock[];
-  /** The block’s place among them. */
+  /** The index of the block. */
   readonly at: number;
-  /** Who wrote it, as the page says. */
+  /** The author of the story, as the page names it. */
   readonly byline: string | null;
 }
 
 const MONTH =
   '(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)';
-/** All that a line with the time of a story is made of. */
+/** Matches every piece of a line with the time of a story. */
 const TIME = new RegExp(
   [
     `\\b${MONTH}\\b\\.?`,
@@ -40,12 +43,12 @@ const TIME_AFTER = new RegExp(
 );
 const LABEL =
   /^(?:adverts?|advertise?ments?|ads?|tell us what you think|(?:\d+ )?(?:comments?|shares?|likes?|views?)|share|share (?:this|on)( \p{L}+){0,3}|tweet|email|print|save|captions?|close|credits?|images?|photos?|video|gallery|(?:see |read )?(?:related|more|also)(?: (?:news|stories|story|articles?|posts?|topics|content|links|coverage|reading|video))*|more (?:from|on|about|in)\b.{0,40}|(?:latest|breaking|top|recent|popular|more)(?: \p{L}+)? (?:news|stories|articles|posts|headlines)|most (?:read|popular|viewed)|(?:article |story )?(?:continues?|continue reading|keep reading) ?(?:below|after.{0,30})?|don['’]t miss|(?:you )?(?:may|might)(?: also)? (?:also )?(?:like|be interested in)|what (?:to read|['’]s) next|next|previous|read (?:more|next|on)|see also|see more|sponsored(?: content)?|promoted|trending(?: now)?|recommended(?: for you| reading| stories)?|up next|now playing(?:: .{0,60})?|play(?: video)?|loading(?: more)?(?: \p{L}+)?|follow us|sign up|subscribe|log ?in|sign in|join the (?:conversation|discussion)|leave a (?:comment|reply)|tags|topics|filed under|skip to .{0,40}|back to top|show (?:more|less|all)|view (?:all|gallery|comments)|(?:image|photo|slide) \d+ of(?: ?\/)? ?\d+|\d+ ?\/ ?\d+|\[?edit\]?)\W*$/iu;
-/** Begins a line that leads elsewhere. */
+/** Matches the beginning of a line that leads elsewhere. */
 const LEADS =
   /^\W*(?:related|see (?:also|more)|see:|also (?:read|see|on)|read (?:more|also|next|the (?:full|original))|read:|also:|more:|more (?:from|on|about)|watch(?: (?:more|now|the video|below))?:|listen:|click here|don['’]t miss|you may also|recommended|next:|up next|go to|view (?:gallery|photos))\b|^\W*(?:watch|related|read|also|more|next|listen|see also|see more|read more) ?[:|]/i;
 const ASKS =
   /^\W*(?:click|tap|sign up|subscribe|follow|get|join|download|e-?mail|contact|reach|tell us|like us|send|have (?:a|you)|got a|want|enjoy|love|looking|stay|keep up|don['’]t miss|never miss|support|donate|become|help us|if you (?:have|want|like|enjoy|see|would)|to (?:get|receive|subscribe|report|contact)|for more|please|this (?:post|newsletter|(?:story|article) (?:contains|may))|we (?:may|welcome)|share|tune|visit|check out|thank you)\b/i;
-/** The same after a first sentence: “There is more where that came from. Sign up today.” */
+/** Matches a sign-up request after a first sentence: “There is more where that came from. Sign up today.” */
 const SIGNS_UP = /[.!?] (?:sign up|subscribe|follow|click|download|join) /i;
 const MEANS =
   /newsletter|subscri|\b(?:on|via) (?:twitter|facebook)|facebook page|instagram|youtube|pinterest|linkedin|\b(?:our|the|news) apps?\b|\binbox\b|\bour (?:\p{L}+ )?e-?mails?\b|a month\b|free trial|(?:read|unlock) (?:this|the full|every)\b|\bour podcast|e-?mail (?:us|me|him|her|them|address|alerts)|\w@\w|(?:^|\s)@\w|click(?:ing)? here|forums\b|sign(?:ing)? up|\balerts\b|cookies|privacy policy|affiliate|hashtag|(?:^|\s)#\w/iu;
@@ -53,14 +56,17 @@ const NOT_OURS =
   /^printed from\b|^\W*(?:©|copyright\b|\(c\)|all rights reserved)|all rights reserved|may not be (?:published|reproduced)|(?:^|\. )(?:this|the) (?:story|article|post|piece|content|essay) (?:was|has been|is|originally|first|appears|appeared)\b.{0,60}\b(?:published|appeared|posted|updated|corrected|produced|provided|part of)|^originally (?:published|appeared|posted)|contributed (?:to (?:this|the) (?:report|story|article|piece|post)|reporting)|contributed\.$|\blicen[sc]ed under\b|^\W*(?:additional )?(?:reporting|writing|editing|edited|compiled|translated|photographs?|photography|photos?|story|words|text|video|research|production|graphics?|illustrations?) by\b|^the associated press\b.{0,60}$/i;
 const BIOGRAPHY =
   /\b(?:is|was|has been|are) (?:an?|the|our|currently)\b.{0,80}\b(?:writer|reporter|editor|journalist|author|correspondent|columnist|contributor|producer|blogger|freelancer?|professor|staff|founder|director|analyst|photographer|critic)|\b(?:writes|covers|reports|blogs|tweets|covered|joined)\b.{0,60}\b(?:for|on|about|from|at)\b/i;
-/** A name begins with a capital, also in the middle; `i` of an expression would lift that. */
+/**
+ * Matches names. Each name begins with a capital, also in the middle of the line. The flag `i` would remove this
+ * condition.
+ */
 const NAMES =
   "(?:\\p{Lu}[\\p{L}.'’-]*|(?:and|for|of|the|de|van|von|der|in|special to|with|staff|writer|correspondent|reporter|editor)\\b)";
 const BYLINE = new RegExp(
   `^(?:(?:[Ww]ritten |[Pp]osted |[Pp]ublished |[Ww]ords |[Ss]tory |[Tt]ext |[Aa]rticle |[Rr]eviewed )?(?:[Bb]y|BY)|[Aa]uthor)[:\\s]+(?:${NAMES}[\\s,&|/·•–—-]*){1,14}[.:]?$`,
   'u',
 );
-/** Names of the trade for parts that are no story, by what they are for (class names and ids; schema.org names; ARIA roles). */
+/** Common class names and ids, schema.org names and ARIA roles for parts that are not the story, by their purpose. */
 const PARTS = words(
   'newsletter newsletters signup subscribe subscription subscriptions related recirc recirculation promo promos promotion promoted advert adverts advertisement advertising sponsor sponsored sponsors recommended recommendation recommendations trending popular upsell paywall donate donation cta readmore breadcrumb breadcrumbs comments disclaimer navigation nav menu menubar pagination pager complementary contentinfo search toolbar cookie consent banner alert disclosure teaser teasers morefrom infobox navbox toc hatnote',
 );
@@ -71,7 +77,7 @@ const MARKS = words(
   'dateline timestamp date datetime dates pubdate published updated time meta metadata readtime eyebrow kicker label category categories tags tag topics topic keywords share sharing social shares follow credit credits photographer copyright attribution source courtesy counter count tools buttons button rubric overline',
 );
 
-/** In the order in which they are asked. */
+/** The rules, in the order in which they are applied. */
 export const TRIM_RULES: readonly TrimRule[] = [
   {
     name: 'over the headline',
@@ -195,8 +201,8 @@ export const TRIM_RULES: readonly TrimRule[] = [
 ];
 
 /**
- * The texts of a story that are its own, in page order, without what only looks like a part of it. `headline` has the texts of its
- * heading, which stays; `byline` says who wrote it. The page has its turn meanwhile.
+ * Returns the texts that belong to a story, in page order, without parts that only look like it. `headline` has the
+ * texts of the heading, which stays. `byline` names the author. The page can run meanwhile.
  */
 export async function trimStory(
   texts: readonly Text[],
@@ -212,7 +218,7 @@ export async function trimStory(
   return kept;
 }
 
-/** Whether a paragraph that is not about the writer comes after a block. */
+/** Returns whether a block is followed by a paragraph that is not about the writer. */
 function goesOn(blocks: readonly StoryBlock[], at: number): boolean {
   return blocks
     .slice(at + 1)
@@ -222,7 +228,7 @@ function goesOn(blocks: readonly StoryBlock[], at: number): boolean {
     );
 }
 
-/** Whether a sentence with a colon leads to the list an entry is in: “The crew took:”, not “Related:”. */
+/** Returns whether a sentence with a colon introduces the list of an entry: “The crew took:”, not “Related:”. */
 function isTold(blocks: readonly StoryBlock[], at: number): boolean {
   while (at > 0 && blocks[at]!.tags.has('LI')) at--;
   const { says, words } = blocks[at]!;
@@ -240,7 +246,7 @@ function isAbout({ says }: StoryBlock, byline: string | null): boolean {
   return name !== undefined && says.startsWith(name);
 }
 
-/** Letters of a line, the letters of a time left out. */
+/** Returns the number of letters in a line, not counting the letters of a time. */
 function countLeft(says: string): number {
   return says.replace(TIME, '').length;
 }

@@ -1,9 +1,9 @@
-/** Changes come in swarms; what they show is looked at once they have rested so long, in milliseconds. */
+/** The time without changes, in milliseconds, after which the page is checked. Changes come in bursts. */
 const REST = 250;
-/** A page that changes without showing anything new is looked at ever more seldom, down to this. */
+/** The longest such time. A page that changes without showing anything new is checked less and less often. */
 const LONGEST_REST = 8000;
 
-/** Attributes by which pages say which parts are open and which are put away. */
+/** Attributes that pages use for the open or closed state of a part. */
 const STATES = [
   'class',
   'aria-expanded',
@@ -19,9 +19,9 @@ const SHOWS =
   /^(?:visibility|display|content-visibility|opacity|(?:max-)?height|(?:max-)?width|grid-template-rows|clip-path|left|top)$/;
 
 /**
- * Calls back when something may have shown or hidden text without a change of the page's nodes: a window made
- * narrower, a box ticked that a style hangs on, a style sheet that came late, the end of a transition. Until
- * aborted. `onChange` tells whether there was any such text.
+ * Calls `onChange` when text may have appeared or disappeared without a change of the page's nodes: a narrower window,
+ * a ticked box that a style depends on, a style sheet that came late, the end of a transition. Continues until aborted.
+ * `onChange` returns whether there was any such text.
  */
 export function watchDisplay(doc: Document, onChange: () => Promise<boolean>, signal: AbortSignal): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -37,10 +37,10 @@ export function watchDisplay(doc: Document, onChange: () => Promise<boolean>, si
   const wake = (): void => {
     rest = REST;
   };
-  // A class or a state may show an element elsewhere: the answer beside its question.
+  // A change of class or state may show another element: the answer beside its question.
   const states = new MutationObserver(soon);
   states.observe(doc, { subtree: true, attributeFilter: STATES });
-  // Rules that were written anew.
+  // Watches style rules that are rewritten.
   const rules = new MutationObserver((records) => records.some(isInStyle) && soon());
   rules.observe(doc, { subtree: true, characterData: true, childList: true });
   const options = { capture: true, passive: true, signal };

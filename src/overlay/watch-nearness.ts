@@ -4,31 +4,35 @@ import type { ReadBlock } from './page-text.ts';
 /** How far beyond the view blocks are marked, in CSS pixels: more than a page down. Marks farther off would keep the reader waiting for the first. */
 const MARGIN = 1000;
 
-/** Text that is in no block of its own counts as near. */
+/** Text directly in these elements is in no block of its own, and counts as near. */
 const ALWAYS = new Set(['HTML', 'BODY']);
 
-/** Knows which blocks are in or near the view. */
+/** Keeps track of the blocks that are in or near the view. */
 export interface Nearness {
-  /** Whether its blocks are near now; the next block to be added is taken to be so still. */
+  /**
+   * Returns whether the blocks of a node are near now. The next block that is added is assumed to have the same
+   * nearness.
+   */
   look(within: Node): boolean;
   add(block: ReadBlock): void;
   remove(block: ReadBlock): void;
   isNear(block: ReadBlock): boolean;
-  /** Every block that was added and not removed since. */
+  /** The blocks that were added and not removed since. */
   readonly blocks: ReadonlyMap<ReadBlock, unknown>;
 }
 
 /**
- * Follows which blocks come near the view and which leave it. A browser goes through all highlights of a page
- * whenever anything on it changes (measured in Chromium: a millisecond for every thousand), so that marks far
- * from view would make a long page slow.
+ * Reports blocks that come near the view or leave it. A browser goes through all highlights of a page whenever anything
+ * on it changes (measured in Chromium: a millisecond for every thousand). So marks far from the view would make a long
+ * page slow.
  */
 export function watchNearness(onChange: (block: ReadBlock) => void, signal: AbortSignal): Nearness {
   const elements = new Map<ReadBlock, Element>();
   const blocks = new Map<Element, Set<ReadBlock>>();
   const near = new Set<Element>();
   const looked = new Map<Element, boolean>();
-  // scrollMargin is for boxes that scroll by themselves; browsers that do not know it mark there a moment later.
+  // `scrollMargin` applies to boxes that scroll by themselves. Browsers without this option mark blocks in such boxes a
+  // moment later.
   const options = { rootMargin: `${MARGIN}px`, scrollMargin: `${MARGIN}px` };
   const observer = new IntersectionObserver((entries) => {
     for (const { target, isIntersecting } of entries) {

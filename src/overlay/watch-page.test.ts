@@ -5,7 +5,7 @@ import { type PageChange, watchPage } from './watch-page.ts';
 
 computeStyles();
 
-/** The records that a browser makes of one change; happy-dom gives no siblings. */
+/** The records that a browser creates for one change. happy-dom does not fill in the siblings. */
 type Records = readonly Partial<MutationRecord>[];
 let tell: (records: Records) => void;
 let stop: AbortController;
@@ -29,7 +29,7 @@ afterEach(() => stop.abort());
 type ById = (id: string) => HTMLElement;
 const byId: ById = (id) => document.getElementById(id)!;
 
-/** Which parts of a page are read again after a change, by id, and which are gone. */
+/** Returns the ids of the parts of a page that are read again after a change, and of the parts that are gone. */
 function watch(html: string, change: (at: ById) => Records): { parts: string[]; gone: string[] } {
   document.body.innerHTML = html;
   const changes: PageChange[] = [];
@@ -43,7 +43,7 @@ function watch(html: string, change: (at: ById) => Records): { parts: string[]; 
   return { parts: names(({ parts }) => parts), gone: names(({ gone }) => gone) };
 }
 
-/** Puts HTML before an element, as one change. */
+/** Inserts HTML before an element, as one change. */
 function put(before: Element, html: string): Records {
   const { parentNode: target, previousSibling } = before;
   const holder = document.createElement('template');
@@ -74,7 +74,7 @@ function style(target: HTMLElement, css: string): Records {
 
 const listOf = (nodes: Node[]): NodeList => nodes as unknown as NodeList;
 
-describe('read again is', () => {
+describe('the page watcher reads again after a change', () => {
   test.each<[string, string, (at: ById) => Records, string[]]>([
     ['a new block', '<p>tide</p><p id="a">net</p>', (at) => put(at('a'), '<p id="new">fog</p>'), ['new']],
     [
@@ -128,7 +128,7 @@ describe('read again is', () => {
   ])('%s', (_what, html, change, parts) => expect(watch(html, change).parts).toEqual(parts));
 });
 
-describe('read again is not', () => {
+describe('the page watcher does not read again after a change', () => {
   test.each<[string, string, (at: ById) => Records]>([
     ['a new field', '<p id="a">tide</p>', (at) => put(at('a'), '<textarea>fog</textarea>')],
     ['a text in a field', '<textarea id="a">tide</textarea>', (at) => write(at('a'), 'fog')],
@@ -149,11 +149,11 @@ describe('read again is not', () => {
   });
 });
 
-test('an element that is taken out is told of as gone', () => {
+test('an element that is removed is reported as gone', () => {
   expect(watch('<p>tide</p><p id="a">net</p>', (at) => takeOut(at('a'))).gone).toEqual(['a']);
 });
 
-test('after an abort nothing is watched', () => {
+test('nothing is watched after an abort', () => {
   watchPage(vi.fn(), vi.fn(), stop.signal)(document.body);
   expect(disconnect).not.toHaveBeenCalled();
   stop.abort();

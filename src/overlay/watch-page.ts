@@ -13,15 +13,18 @@ const WATCHED: MutationObserverInit = {
   attributeFilter: ['hidden', 'open', 'class', 'style'],
 };
 
-/** Parts of a page to be read again, and nodes that have left their place or are no longer followed. */
+/** The parts of a page to be read again, and the nodes that have left their place or are no longer followed. */
 export interface PageChange {
   readonly parts: ReadonlySet<Node>;
   readonly gone: ReadonlySet<Node>;
-  /** Parts that rewrite themselves without end. */
+  /** Parts that rewrite themselves forever. */
   readonly restless: ReadonlySet<Node>;
 }
 
-/** Watches document and shadow roots until aborted; changes of one turn come together. `onAny` hears of those that touch no text, too. */
+/**
+ * Watches the document and shadow roots until aborted. Changes that happen together are reported together. `onAny` is
+ * called for every change, even if no text is affected.
+ */
 export function watchPage(
   onChange: (change: PageChange) => void,
   onAny: () => void,
@@ -43,7 +46,10 @@ export function watchPage(
   return (root) => observer.observe(root, WATCHED);
 }
 
-/** New blocks are read by themselves; any other change touches the line of text it is in. */
+/**
+ * Returns the parts to be read after a change. New blocks are read by themselves. Any other change affects its line of
+ * text.
+ */
 function partsOf({ type, target, addedNodes, previousSibling, nextSibling }: MutationRecord): Node[] {
   if (!own(target).isConnected) return [];
   const element = isElement(target) ? target : target.parentElement;
@@ -60,7 +66,7 @@ function partsOf({ type, target, addedNodes, previousSibling, nextSibling }: Mut
   return splitsLine || isOfWord || (inLine.length > 0 && touchesLine) ? [lineAround(target)] : lines;
 }
 
-/** Whether a new block beside it may have cut it off from the other half of its line. */
+/** Returns whether a node beside a new block is part of a line, which the block may have cut in two. */
 function isInLine(node: Node | null): boolean {
   return (
     node !== null && !isLine(node) && (node.nodeType !== Node.TEXT_NODE || /\S/.test(node.nodeValue ?? ''))

@@ -1,21 +1,24 @@
-/** Scrolling has ended when nothing scrolled for so long, in milliseconds. */
+/** The time in milliseconds without scrolling after which scrolling counts as ended. */
 const AFTER_SCROLL = 200;
-/** A page is still when nothing on it changed for so long, in milliseconds; each time it is found restless, twice as long. */
+/**
+ * The time in milliseconds without changes after which a page counts as still. The time is doubled whenever the page
+ * turns out to be restless.
+ */
 const STILL = 1000;
-/** A page that has changed so often since it was still is restless. */
+/** The number of changes since the page was still from which it counts as restless. */
 const RESTLESS = 30;
 
 export interface Stillness {
   isScrolling(): boolean;
-  /** Something on the page has changed. */
+  /** Notes that something on the page has changed. */
   noteChange(): void;
-  /** There is more to do before the page counts as still. */
+  /** Notes that there is more to do before the page counts as still. */
   wait(): void;
 }
 
 /**
- * Follows whether a page is still, and whether somebody scrolls it. `onRest` is called when scrolling has ended; `onStill` when the page has
- * been still for a while, and with false when a page that was still keeps changing.
+ * Tracks whether a page is still and whether it is being scrolled. `onRest` is called when scrolling has ended.
+ * `onStill` is called when the page has been still for a while, and with false when a still page keeps changing.
  */
 export function watchStillness(
   onRest: () => void,

@@ -1,9 +1,12 @@
-/** A document that is still being read after so long, in milliseconds, is begun with all the same: a script of it may hang. */
+/**
+ * The time in milliseconds after which work begins on a document that is still being parsed. One of its scripts may
+ * hang.
+ */
 const LIMIT = 1000;
 
 /**
- * Settles when a document has been read to its end, or when it has a body and has been waited for long enough. What comes
- * later is a change of the page like any other.
+ * Resolves when a document has been parsed, or when the document has a body and the time limit is over. Content that
+ * comes later is a normal change of the page.
  */
 export async function whenParsed(doc: Document, signal: AbortSignal): Promise<void> {
   if (doc.readyState !== 'loading') return;

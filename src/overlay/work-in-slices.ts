@@ -1,7 +1,7 @@
-/** Longest stretch of work before the page gets its turn, in milliseconds. */
+/** The longest stretch of work before the page can run, in milliseconds. */
 const SLICE = 8;
 
-/** Lets the page draw and answer input, then goes on; sooner than a timer where the browser can. */
+/** Lets the page draw and handle input, then continues. Continues sooner than a timer if the browser supports it. */
 export function nextTurn(): Promise<void> {
   const scheduler = (globalThis as { scheduler?: { yield?: () => Promise<void> } }).scheduler;
   if (scheduler?.yield) return scheduler.yield();
@@ -16,7 +16,8 @@ export function nextTurn(): Promise<void> {
 }
 
 /**
- * Does `work` for each item, giving way to the page every few milliseconds, by `turn` where it may take longer; stops quietly when aborted.
+ * Calls `work` for each item and yields to the page every few milliseconds. `turn` is the function that yields; a
+ * slower one may be given. Stops without an error when aborted.
  */
 export async function workInSlices<T>(
   items: Iterable<T>,

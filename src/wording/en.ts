@@ -23,8 +23,9 @@ import { ui } from './en/ui.ts';
 import { welcome } from './en/welcome.ts';
 
 /**
- * Every text of the interface in English, by the part of the product that says it. A text is a sentence with holes in braces
- * (`{name}`), or forms of one by number (`one`, `other`), which the hole `count` chooses.
+ * All English texts of the interface, by the part of the product that shows them. A text is a sentence with
+ * placeholders in braces (`{name}`), or a set of forms by number (`one`, `other`). The placeholder `count` chooses the
+ * form.
  */
 export const english = {
   card,

@@ -23,7 +23,7 @@ import { ui } from './es/ui.ts';
 import { welcome } from './es/welcome.ts';
 import type { Translation } from './translation.ts';
 
-/** Every text of the interface in Spanish. */
+/** All Spanish texts of the interface. */
 export const spanish = {
   card,
   desk,

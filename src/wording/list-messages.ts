@@ -1,11 +1,12 @@
 import type { Text } from './translation.ts';
 
-/** A message as browsers want it in `_locales`. */
+/** Messages in the format that browsers require in `_locales`. */
 export type Messages = Record<string, { readonly message: string }>;
 
 /**
- * The texts of one language as browsers read them from `_locales/<language>/messages.json`: `panel.words` is `panel_words`, a form of
- * it `panel_words_one`. No text may have a `$`, which a browser takes for a hole of its own.
+ * Lists the texts of one language as browsers read them from `_locales/<language>/messages.json`. `panel.words` becomes
+ * `panel_words`, and a form of this text becomes `panel_words_one`. Each `$` in a text is doubled, because a browser
+ * takes a `$` for a placeholder of its own.
  */
 export function listMessages(
   language: string,

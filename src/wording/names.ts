@@ -1,12 +1,18 @@
-/** A name a teacher reads on screen, in each language, and the words it replaced: they are in no text (`tests/wording-names.test.ts`). */
+/**
+ * A name that a teacher reads on screen, in each language, with the former names that it replaced. No text contains a
+ * former name (`tests/wording-names.test.ts`).
+ */
 interface ScreenName {
   readonly en: string;
   readonly es: string;
-  /** Former names, as regular expressions for whole words; capitals do not matter. */
+  /** Former names, as regular expressions for whole words. Upper and lower case are treated alike. */
   readonly was: { readonly en?: readonly string[]; readonly es?: readonly string[] };
 }
 
-/** The same thing has the same name on every screen, in help, in the commands' reports and in the readme. */
+/**
+ * The names of things on screen. The same thing has the same name on every screen, in help, in the reports of the
+ * commands and in the readme.
+ */
 export const names = {
   readable: { en: 'readable', es: 'legible', was: { en: ['reach(?:es|ed)?'], es: ['cobertura'] } },
   readableByStep: {

@@ -1,6 +1,6 @@
 import type { English } from './en.ts';
 
-/** Names a text of the interface: its part, a full stop, its name (`panel.shadeThisPage`). */
+/** The id of an interface text: its part, a full stop and its name (`panel.shadeThisPage`). */
 export type TextId = {
   [P in keyof English & string]: `${P}.${keyof English[P] & string}`;
 }[keyof English & string];
@@ -25,36 +25,52 @@ const HOLE = /\{(\w+)\}/;
 let lookUp = (name: string): string => globalThis.chrome?.i18n?.getMessage(name) ?? '';
 let rules: Intl.PluralRules | undefined;
 
-/** Takes texts from here on from a list by name (`panel_close`), where no browser has them: in commands and tests. */
+/**
+ * Uses a list of texts by name (`panel_close`) from now on. It is for commands and tests, where no browser has the
+ * texts.
+ */
 export function sayFrom(texts: Readonly<Record<string, { readonly message: string }>>): void {
   lookUp = (name) => texts[name]?.message ?? '';
   rules = undefined;
 }
 
-/** The language the interface speaks, of those it has (`en`), whatever language the browser asked for. */
+/**
+ * Returns the language of the interface (`en`). This is one of the available languages, whatever language the browser
+ * asked for.
+ */
 export function spokenLanguage(): string {
   return lookUp('language') || 'en';
 }
 
-/** The language that lists and days are written by: English as a British school writes it, without a comma before "and". */
+/**
+ * Returns the language for writing lists and days. English is written as in a British school, without a comma before
+ * "and".
+ */
 export function writtenLanguage(): string {
   return spokenLanguage() === 'en' ? 'en-GB' : spokenLanguage();
 }
 
-/** Which way the language of the interface runs; not that of the browser, which may be one there are no texts in. */
+/**
+ * Returns the text direction of the interface language. The browser's own language may differ, because it may have no
+ * texts.
+ */
 export function spokenDirection(): 'ltr' | 'rtl' {
   return /^(?:ar|fa|he|ur|yi)\b/.test(spokenLanguage()) ? 'rtl' : 'ltr';
 }
 
 /**
- * A text of the interface in the reader's language, its holes filled: `say('reach.words', { count: 3 })`. A text with forms takes the
- * one that `count` asks for. Never throws: a text that is missing is its own name, so that it is seen.
+ * Returns a text of the interface in the reader's language, with its placeholders filled: `say('reach.words', { count:
+ * 3 })`. If a text has forms, `count` chooses the form. Never throws: a missing text is replaced by its own name, so
+ * that the gap is visible.
  */
 export function say<Id extends TextId>(id: Id, ...filling: Filling<Id>): string {
   return sayWith<Id, string | number>(id, ...filling).join('');
 }
 
-/** The same with anything in the holes, elements too: the pieces in order, for a view to put side by side. */
+/**
+ * Does the same as `say`, but accepts any value for a placeholder, even an element. Returns the pieces in order, for a
+ * view to put side by side.
+ */
 export function sayWith<Id extends TextId, T>(id: Id, ...filling: Filling<Id, T>): (string | T)[] {
   const holes = (filling[0] ?? {}) as Readonly<Record<string, T>>;
   return wordingOf(id, holes.count)
@@ -71,7 +87,7 @@ function wordingOf(id: TextId, count: unknown): string {
   return sayPlain(id);
 }
 
-/** A text without holes and forms: what else `say` does is more than a script in a page has room for. */
+/** Returns a text without placeholders or forms. A script in a page has no room for the other features of `say`. */
 export function sayPlain(id: TextId): string {
   return lookUp(id.replace('.', '_')) || id;
 }

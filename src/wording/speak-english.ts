@@ -2,7 +2,7 @@ import { english } from './en.ts';
 import { listMessages } from './list-messages.ts';
 import { sayFrom } from './say.ts';
 
-/** Takes the English texts from here on, where no browser is there to look texts up: in commands and tests. */
+/** Uses the English texts from now on. It is for commands and tests, where no browser can look texts up. */
 export function speakEnglish(): void {
   sayFrom(listMessages('en', english));
 }

@@ -37,14 +37,15 @@ import { showBadge } from './show-badge.ts';
 const CHECK_SELECTION = 'check-selection';
 const READ_PICTURE = 'read-picture';
 
-/** Any word that nobody has listed. */
+/** A made-up word that is in no list. */
 const UNLISTED = 'quaymark';
-/** Words judged before a question has its turn: some milliseconds. */
+/** The number of words judged before a waiting question gets its turn. Judging them takes some milliseconds. */
 const AT_ONCE = 20;
 
 /**
- * Answers panel and pages, and starts shading at a click on the toolbar button, a shortcut, or the entry of the
- * context menu. Whatever it needs is read anew after the browser has stopped it; nothing is kept but for speed.
+ * Answers the panel and the pages. Starts shading at a click on the toolbar button, at a shortcut, or from the context
+ * menu. After the browser has stopped the background, everything it needs is read again; anything kept in memory is
+ * kept for speed only.
  */
 export function serveBackground(): void {
   serveSyncCopy();
@@ -72,8 +73,9 @@ export function serveBackground(): void {
   watchStoredGroups(() => loadJudges.forget(), forEver);
 
   /**
-   * While a page looks for its story, opens the guessing model, which takes a tenth of a second, and judges the commonest words: they are
-   * most of any page, and the judge remembers them. Each judge needs it once.
+   * Prepares a judge while a page looks for its story. This opens the guessing model, which takes a tenth of a second,
+   * and judges the commonest words. These words make up most of any page, and the judge remembers them. Each judge
+   * needs this once.
    */
   async function getReady(): Promise<void> {
     const [verdictOf, words] = await Promise.all([loadJudge(), loadCommonWords()]);
@@ -81,7 +83,7 @@ export function serveBackground(): void {
     ready = verdictOf;
     for (const [i, word] of [UNLISTED, ...words].entries()) {
       verdictOf(word);
-      // A question that has come meanwhile goes first.
+      // A question that has arrived meanwhile is answered first.
       if (i % AT_ONCE === 0) await new Promise((resolve) => setTimeout(resolve));
     }
   }
@@ -100,7 +102,7 @@ export function serveBackground(): void {
     },
     bring: async (part, sender) => {
       await bringPart(part, sender);
-      // Once the page has its answer.
+      // Runs after the page has received its answer.
       setTimeout(() => void getReady().catch(() => undefined));
     },
     shadeFrames: async (_nothing, { tab }) => {
@@ -142,7 +144,7 @@ export function serveBackground(): void {
   );
 
   browser.runtime.onInstalled.addListener(({ reason, temporary }) => {
-    // A developer's copy in Firefox is installed anew each time.
+    // A developer's copy in Firefox is installed again each time.
     if (reason !== 'install' || temporary) return;
     void expectFirstShelf().catch(() => undefined);
     void browser.tabs.create({ url: browser.runtime.getURL('/welcome.html') });
@@ -152,7 +154,10 @@ export function serveBackground(): void {
   serveActions();
 }
 
-/** A homograph's key with the reading it has in its place; a fault there leaves it open, and costs no other word. */
+/**
+ * Returns a homograph's key with the reading it has in its place. If this fails, the reading stays open and no other
+ * word is affected.
+ */
 function nameReading({ text, start, end, key }: WordsAsked['homographs'][number]): WordKey {
   try {
     return markReading(text, start, end, key);
@@ -162,7 +167,7 @@ function nameReading({ text, start, end, key }: WordsAsked['homographs'][number]
   }
 }
 
-/** The reach of every shaded page on the toolbar button. */
+/** Shows the reach of every shaded page on the toolbar button. */
 function serveBadge(loadJudge: () => Promise<Judge>, signal: AbortSignal): void {
   const waiting = new Map<number, 'working' | 'again'>();
   async function update(tab: number): Promise<void> {
@@ -185,7 +190,7 @@ function serveActions(): void {
   const button = browser.action ?? browser.browserAction;
   button.onClicked.addListener((tab) => {
     openPanel(tab.id).catch(() => undefined);
-    // The panel says what to do; the console has why, for whoever looks for the cause.
+    // The panel tells the teacher what to do. The console gives the reason, for anyone who looks for the cause.
     if (tab.id !== undefined)
       toggleShading(tab.id).catch((error: unknown) => console.info('This page was not shaded.', error));
   });
@@ -194,7 +199,7 @@ function serveActions(): void {
     const direction = command === 'next-word' ? 1 : command === 'previous-word' ? -1 : null;
     if (direction !== null && tab?.id !== undefined) void stepIn(tab.id, direction);
   });
-  // Made anew at every start, since Firefox forgets the entries when it ends.
+  // The entries are created again at every start, since Firefox forgets them when it closes.
   void browser.contextMenus.removeAll().then(() => {
     browser.contextMenus.create({
       id: CHECK_SELECTION,

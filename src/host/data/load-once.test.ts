@@ -14,7 +14,7 @@ test('loaded data is kept until it is forgotten, and a failure is not kept', asy
   expect(await load()).toBe(3);
 });
 
-test('a load that fails late does not take the newer one with it', async () => {
+test('a load that fails late does not discard the newer load', async () => {
   const failing: ((error: Error) => void)[] = [];
   const load = loadOnce(() => new Promise<number>((_, reject) => failing.push(reject)));
   const first = load();

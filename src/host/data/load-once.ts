@@ -1,4 +1,7 @@
-/** The same loader, which loads at its first call and gives the same afterwards; anew after a failure, or once it is told to forget. */
+/**
+ * Returns a loader that loads at its first call and then returns the same result. It loads again after a failure, or
+ * after `forget` is called.
+ */
 export function loadOnce<T>(load: () => Promise<T>): (() => Promise<T>) & { forget(): void } {
   let loaded: Promise<T> | undefined;
   const once = (): Promise<T> => {

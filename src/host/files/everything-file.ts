@@ -10,10 +10,13 @@ import { lineOfItem, readCountedLines } from './read-file-lines.ts';
 /** The marks of our files of this kind, and their version. */
 const KIND = 'wordreach-everything';
 const VERSION = 1;
-/** The first line is no longer, in bytes. */
+/** The maximum length of the first line, in bytes. */
 const LONGEST_HEAD = 200;
 
-/** One thing of all that is kept in a browser: an item of its storage by its key, a passage, or a text of the shelf. */
+/**
+ * One item of everything that is kept in a browser: an item of its storage with its key, a passage, or a text of the
+ * shelf.
+ */
 export type KeptItem =
   | { readonly stored: string; readonly value: unknown }
   | { readonly passage: Passage }
@@ -21,13 +24,13 @@ export type KeptItem =
 
 const headSchema = v.pipe(v.string(), v.parseJson(), v.object({ [KIND]: v.unknown(), items: countSchema }));
 
-/** A name every object has (`constructor`) is none under which anything was ever kept. */
+/** Nothing was ever stored under a name that every object has, such as `constructor`. */
 const keySchema = v.pipe(
   v.string(),
   v.check((key) => key !== '' && !(key in Object.prototype)),
 );
 
-/** The items of such a file; `FileItem` has more. */
+/** The items of a file of everything. `FileItem` has more kinds. */
 export const keptItemSchemas = [
   v.object({ stored: keySchema, value: v.unknown() }),
   v.object({ passage: passageSchema }),
@@ -40,17 +43,17 @@ const itemSchema: v.GenericSchema<string | null, KeptItem> = v.pipe(
   v.union(keptItemSchemas),
 );
 
-/** Why a file of everything cannot be taken, in a sentence with the next step. */
+/** The reason why a file of everything cannot be read, in a sentence with the next step. */
 export class EverythingFileError extends Error {}
 
-/** Whether a file says of itself that it holds everything. */
+/** Returns whether the beginning of a file says that the file holds everything. */
 export async function isEverythingFile(file: Blob): Promise<boolean> {
   return (await file.slice(0, LONGEST_HEAD).text()).startsWith(`{"${KIND}":`);
 }
 
 /**
- * Reads a file item by item. Throws `EverythingFileError` at the first line that is not as it should be, or when items are missing at the
- * end. The value stored under a key is given as it is: the stores pass over values they cannot read.
+ * Reads a file item by item. Throws `EverythingFileError` at the first damaged line, or when items are missing at the
+ * end. The value stored under a key is returned unchecked, because the stores skip values they cannot read.
  */
 export function readEverything(file: Blob): AsyncGenerator<KeptItem> {
   return readCountedLines(file, {

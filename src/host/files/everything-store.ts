@@ -5,10 +5,13 @@ import { readItems, storeItems } from '../store/store-item.ts';
 import { SYNC_KEY } from '../sync/sync-state.ts';
 import { beginFile, readWholeFile } from './wordreach-file.ts';
 
-/** Texts written to the database at a time. */
+/** The number of texts that are read from or written to the database at a time. */
 const BATCH = 200;
 
-/** All that is kept in this browser, as a file; how far the browser account has copies is no part of it. Rejects with `StorageFault`. */
+/**
+ * Returns all that is kept in this browser, as a file. The state of the copies in the browser account is not included.
+ * Rejects with `StorageFault`.
+ */
 export async function packEverything(): Promise<Blob> {
   const file = beginFile({ whole: true });
   file.add(Object.entries(await readStored()).map(([stored, value]) => ({ stored, value })));
@@ -21,8 +24,9 @@ export async function packEverything(): Promise<Blob> {
 }
 
 /**
- * Puts what a file holds in the place of all that is kept here. The whole file is read and checked first, and nothing is deleted before all
- * of it is here. Rejects with an error that `isFileError` knows, or with `StorageFault`.
+ * Replaces all that is kept here with the content of a file. First the whole file is read and checked. Nothing is
+ * deleted before all of the file's content is here. Rejects with an error that `isFileError` knows, or with
+ * `StorageFault`.
  */
 export async function restoreEverything(file: Blob, signal: AbortSignal): Promise<void> {
   for await (const _ of readWholeFile(file)) signal.throwIfAborted();

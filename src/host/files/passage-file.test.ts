@@ -34,12 +34,12 @@ test.each([
     '{"wordreach-passages": 1, "passages": [{"title": "a", "original": "b", "versions": {"h": {"text": "x"}}}]}',
     /damaged/,
   ],
-])('%j is refused with a sentence', (file, says) => {
+])('%j is refused as a passage file with an error sentence', (file, says) => {
   expect(() => readPassages(file)).toThrow(PassageFileError);
   expect(() => readPassages(file)).toThrow(says);
 });
 
-test('any text is read or refused, never anything else', () => {
+test('any text is read as passages or refused with a PassageFileError', () => {
   fc.assert(
     fc.property(fc.oneof(fc.string(), fc.json()), (file) => {
       try {

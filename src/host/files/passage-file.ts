@@ -13,10 +13,13 @@ const fileSchema = v.pipe(
   v.object({ [KIND]: v.unknown(), passages: v.array(v.unknown()) }),
 );
 
-/** Why a file of passages cannot be taken, in a sentence with the next step. */
+/** The reason why a file of passages cannot be read, in a sentence with the next step. */
 export class PassageFileError extends Error {}
 
-/** The passages of a file, without ids of their own. Throws `PassageFileError`; a file that is wrong in part is refused whole. */
+/**
+ * Returns the passages of a file, without ids of their own. Throws `PassageFileError`. If any part of a file is wrong,
+ * the whole file is refused.
+ */
 export function readPassages(text: string): Omit<Passage, 'id' | 'rev' | 'saved'>[] {
   const file = v.safeParse(fileSchema, text);
   if (!file.success) throw new PassageFileError(say('host.noPassages'));

@@ -1,9 +1,15 @@
 import { say } from '../../wording/say.ts';
 
-/** Nothing that is saved has a line this long, in UTF-16 units: a book of 3 million words. */
+/**
+ * The maximum length of a line, in UTF-16 units. No saved item has a line this long: it would be a book of 3 million
+ * words.
+ */
 const LONGEST_LINE = 50_000_000;
 
-/** The lines of a file one by one, so that one of any length fits into memory; null, and no more, at a line too long to be ours. */
+/**
+ * Reads the lines of a file one by one, so that a file of any length fits into memory. At a line too long to be ours,
+ * it yields null and ends.
+ */
 async function* readFileLines(file: Blob): AsyncGenerator<string | null> {
   const reader = file.stream().pipeThrough(new TextDecoderStream()).getReader();
   let rest = '';
@@ -21,21 +27,27 @@ async function* readFileLines(file: Blob): AsyncGenerator<string | null> {
     }
     yield rest;
   } finally {
-    // Who reads only the first lines leaves the rest of the file alone.
+    // If the caller reads only the first lines, the rest of the file is not read.
     void reader.cancel();
   }
 }
 
 interface CountedFile<T> {
-  /** How many items the first line says there are; throws where it is not that of such a file. */
+  /** Returns the number of items that the first line gives. Throws if the line is not the first line of such a file. */
   readonly readHead: (line: string | null) => number;
-  /** The item of a line, the first of which has the number 1; throws where it is damaged, or null because the line is too long. */
+  /**
+   * Returns the item of a line; the first item has the number 1. Throws if the line is damaged, or null because it is
+   * too long.
+   */
   readonly readItem: (line: string | null, number: number) => T;
-  /** The error that is thrown when the file has another number of them. */
+  /** The error that is thrown when the file has another number of items than the first line says. */
   readonly cutOff: (counts: { expected: number; found: number }) => Error;
 }
 
-/** Reads a file item by item: a first line that counts them, then a line for each; empty lines are none. */
+/**
+ * Reads a file item by item. The first line gives the number of items, and each item has a line of its own. Empty lines
+ * are skipped.
+ */
 export async function* readCountedLines<T>(
   file: Blob,
   { readHead, readItem, cutOff }: CountedFile<T>,
@@ -50,7 +62,7 @@ export async function* readCountedLines<T>(
   if (found !== expected) throw cutOff({ expected, found });
 }
 
-/** `Line 3 of the file`, for an item by its number. */
+/** Returns `Line 3 of the file`, for the number of an item. */
 export function lineOfItem(number: number): string {
   return say('host.lineOfFile', { number: number + 1 });
 }

@@ -26,7 +26,7 @@ test('groups and sequences shared by earlier versions are read unchanged', () =>
   expect(readShareFile(JSON.stringify(whole))).toEqual(shared);
 });
 
-test('a file fits the published schema', () => {
+test('a share file fits the published schema, and a faulty one does not', () => {
   const schemaOf = (name: string): object =>
     JSON.parse(readFileSync(new URL(`../../../profiles/${name}.schema.json`, import.meta.url), 'utf8'));
   const ajv = new Ajv2020();
@@ -37,12 +37,12 @@ test('a file fits the published schema', () => {
   expect(check({ ...whole, groups: [{ name: '' }] })).toBe(false);
 });
 
-test('a single sequence or group, as in profiles/, is taken too', () => {
+test('a file with a single sequence or group, as in profiles/, is read too', () => {
   expect(readShareFile(`\ufeff${JSON.stringify(sequence)}`)).toEqual({ sequences: [sequence], groups: [] });
   expect(readShareFile(JSON.stringify(herons))).toEqual({ sequences: [], groups: [herons] });
 });
 
-test('markup in names is text like any other', () => {
+test('markup in the name of a group is read as plain text', () => {
   const name = '<img src=x onerror=alert(1)>';
   expect(readShareFile(JSON.stringify({ ...whole, groups: [{ name }] })).groups[0]?.name).toBe(name);
 });
@@ -79,7 +79,7 @@ test.each<[string, string, RegExp]>([
     JSON.stringify({ ...whole, sequences: [sequence, sequence] }),
     /Two sequences.*“harbour-order”/,
   ],
-])('%s is refused in a sentence', (_, text, says) => {
+])('%s is refused as a share file with an error sentence', (_, text, says) => {
   expect(() => readShareFile(text)).toThrow(says);
   expect(() => readShareFile(text)).toThrow(ShareError);
   expect(Object.hasOwn(Object.prototype, 'groups')).toBe(false);

@@ -2,26 +2,26 @@ import { parseGroup, parseSequence } from '../../analyze/index.ts';
 import type { Group, Sequence } from '../../analyze/types.ts';
 import { say } from '../../wording/say.ts';
 
-/** Groups and sequences on their way between two browsers. */
+/** Groups and sequences that are passed from one browser to another. */
 export interface Shared {
   readonly groups: readonly Group[];
   readonly sequences: readonly Sequence[];
 }
 
-/** Version of the file's format, its `wordreach` key; profiles/share.schema.json describes it. */
+/** The version of the file's format, stored under its `wordreach` key. profiles/share.schema.json describes the format. */
 const VERSION = 1;
-/** Larger than any school's: a sequence of 75 steps has 8 kB. */
+/** The maximum length of a file. No school's file is as large: a sequence of 75 steps has 8 kB. */
 export const LARGEST_OWN_FILE = 1_000_000;
 const KEYS = ['$schema', 'wordreach', 'groups', 'sequences'];
 
-/** A fault of a file, in a sentence for the teacher that says what to do. */
+/** A fault in a file, explained to the teacher in a sentence that says what to do. */
 export class ShareError extends Error {
   override readonly name = 'ShareError';
 }
 
 /**
- * Reads the text of a file as earlier versions shared groups and sequences, or a single sequence or group as in profiles/. All of it
- * is checked before anything is given. Throws `ShareError`.
+ * Reads the text of a file in which earlier versions shared groups and sequences, or of a single sequence or group as
+ * in profiles/. The whole file is checked before anything is returned. Throws `ShareError`.
  */
 export function readShareFile(text: string): Shared {
   if (text.length > LARGEST_OWN_FILE) throw new ShareError(say('host.tooLarge'));

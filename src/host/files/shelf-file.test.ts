@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { WholeShelfText } from '../store/shelf-store.ts';
 import { pickText, readShelfFile, ShelfFileError } from './shelf-file.ts';
 
-// As earlier versions wrote them.
+// The lines of a shelf file, as earlier versions wrote them.
 const writeHead = (texts: number): string => `${JSON.stringify({ 'wordreach-shelf': 1, texts })}\n`;
 const writeText = (text: WholeShelfText): string => `${JSON.stringify(pickText(text))}\n`;
 
@@ -52,7 +52,7 @@ test('any shelf comes back unchanged from its file', async () => {
   await fc.assert(
     fc.asyncProperty(fc.array(text, { maxLength: 5 }), async (texts) => {
       expect(await read(writeHead(texts.length), ...texts.map(writeText))).toEqual(
-        // A lone half of a sign of two has no place in a file of UTF-8.
+        // A lone half of a surrogate pair cannot be stored in a UTF-8 file.
         JSON.parse(JSON.stringify(texts)),
       );
     }),
@@ -60,7 +60,7 @@ test('any shelf comes back unchanged from its file', async () => {
   );
 });
 
-describe('a damaged shelf file is refused with the next step:', () => {
+describe('a damaged shelf file is refused with a sentence that says what to do next:', () => {
   const line = writeText(ferry);
   const changed = (change: object) => `${JSON.stringify({ ...JSON.parse(line), ...change })}\n`;
   test.each<[string, string[], RegExp]>([
@@ -97,7 +97,7 @@ describe('a damaged shelf file is refused with the next step:', () => {
     await expect(read(...parts)).rejects.toThrow(says);
   });
 
-  test('any bytes give texts or a ShelfFileError', async () => {
+  test('random bytes after a valid first line are refused with a ShelfFileError', async () => {
     await fc.assert(
       fc.asyncProperty(fc.uint8Array({ maxLength: 200, size: 'max' }), async (bytes) => {
         const reading = (async () => {

@@ -16,10 +16,10 @@ const headSchema = v.pipe(
 );
 const lineSchema = v.pipe(v.string(), v.parseJson(), wholeTextSchema);
 
-/** Why a file of a shelf cannot be taken, in a sentence with the next step. */
+/** The reason why a file of a shelf cannot be read, in a sentence with the next step. */
 export class ShelfFileError extends Error {}
 
-/** Whether a file says of itself that it holds a shelf. */
+/** Returns whether the beginning of a file says that the file holds a shelf. */
 export async function isShelfFile(file: Blob): Promise<boolean> {
   return (await file.slice(0, 40).text()).startsWith(`{"${KIND}":`);
 }
@@ -31,8 +31,8 @@ export function pickText(text: WholeShelfText): WholeShelfText {
 }
 
 /**
- * Reads a file text by text, so that one of any length fits into memory; nothing is kept of it. Throws `ShelfFileError` at the first line that is
- * not as it should be, or when texts are missing at the end.
+ * Reads a file text by text and keeps nothing of it, so that a file of any length fits into memory. Throws
+ * `ShelfFileError` at the first damaged line, or when texts are missing at the end.
  */
 export function readShelfFile(file: Blob): AsyncGenerator<WholeShelfText> {
   return readCountedLines(file, {

@@ -19,10 +19,10 @@ import { GROUPS_KEY, SEQUENCES_KEY } from '../store/watch-stored.ts';
 import { takeIn } from './take-in.ts';
 import { isWholeFile, readWordreachFile } from './wordreach-file.ts';
 
-/** Texts written to the database at a time. */
+/** The number of texts that are written to the database at a time. */
 const BATCH = 200;
 
-/** How much of each kind a file holds, or was taken from one. */
+/** The number of items of each kind in a file, or taken from a file. */
 export interface FileCounts {
   readonly groups: number;
   readonly sequences: number;
@@ -34,42 +34,45 @@ export interface FileCounts {
 
 /** The content of a file, as far as the teacher is asked about it before it is taken. */
 export interface FileLook {
-  /** Whether it can take the place of everything here. */
+  /** Whether the file can replace everything here. */
   readonly whole: boolean;
   readonly counts: FileCounts;
   /** The things of the file that are here already in another form. */
   readonly clashes: readonly Clash[];
 }
 
-/** A thing that a file has in another form, and what tells the two versions apart. */
+/** An item that is here in another form than in a file, and the facts that distinguish the two versions. */
 export interface Clash {
   readonly name: string;
   readonly here: ClashSide;
   readonly file: ClashSide;
 }
 
-/** One version of a thing, as far as its kind has these. */
+/** One version of an item. Each kind of item has only some of these fields. */
 export interface ClashSide {
   /** The last step that was taught to a group. */
   readonly step?: number;
-  /** The day on which the group came to it, as `2026-11-25`. */
+  /** The day on which the group came to this step, as `2026-11-25`. */
   readonly since?: string;
-  /** How many words and patterns are exceptions for a group. */
+  /** The number of words and patterns that are exceptions for a group. */
   readonly exceptions?: number;
-  /** How many steps a sequence has. */
+  /** The number of steps of a sequence. */
   readonly steps?: number;
   /** When a passage or a text was saved, in milliseconds. */
   readonly saved?: number;
 }
 
-/** How a file is taken: an item that is here in another form takes the file's form, or stays, and the file's comes beside it. */
+/**
+ * How a file is taken if an item is already here in another form. `merge` replaces the item here with the file's form.
+ * `add` keeps the item here and adds the file's form beside it.
+ */
 export type Taking = 'merge' | 'add';
 
 /** The outcome of taking a file. */
 export interface TakenFile {
   readonly added: FileCounts;
   readonly changed: FileCounts;
-  /** Puts everything back as it was. Rejects with `StorageFault`. */
+  /** Restores everything as it was. Rejects with `StorageFault`. */
   readonly undo: () => Promise<void>;
 }
 
@@ -85,7 +88,7 @@ type Counts = { -readonly [kind in keyof FileCounts]: number };
 
 const none = (): Counts => ({ groups: 0, sequences: 0, presets: 0, lessons: 0, passages: 0, texts: 0 });
 
-/** Reads all of a file, and checks it. Rejects with an error that `isFileError` knows, or with `StorageFault`. */
+/** Reads and checks the whole file. Rejects with an error that `isFileError` knows, or with `StorageFault`. */
 export async function lookIntoFile(file: Blob, signal: AbortSignal): Promise<FileLook> {
   const counts = none();
   const texts: Clash[] = [];
@@ -136,9 +139,9 @@ function groupSide(group: Group): ClashSide {
 }
 
 /**
- * Takes the content of a file beside the content here; an item that is here already, equal in all, is not doubled. All of the file is read and checked
- * before anything changes, and where something cannot be stored, everything is as before. Rejects with an error that `isFileError` knows,
- * or with `StorageFault`.
+ * Takes the content of a file in addition to the content here. An item that is already here with equal content is not
+ * added again. The whole file is read and checked before anything changes. If something cannot be stored, everything is
+ * restored as before. Rejects with an error that `isFileError` knows, or with `StorageFault`.
  */
 export async function takeFile(file: Blob, how: Taking, signal: AbortSignal): Promise<TakenFile> {
   const content = await readContent(file, signal, none(), async () => undefined);
@@ -239,7 +242,7 @@ async function readContent(
   return { groups, sequences, presets, passages };
 }
 
-/** The items that a file adds and changes here, and the items there were before. */
+/** Returns the items that a file adds and changes here, and the previous versions of the changed items. */
 async function planTaking(content: Content, how: Taking) {
   const [groups, sequences, presets, passages] = await Promise.all([
     loadGroups(),
@@ -262,7 +265,7 @@ async function planTaking(content: Content, how: Taking) {
   const placed = Object.entries(taken.groups).map(([id, group], i) => {
     const same = isMerged ? findByName(groups, fresh[i]!.name) : undefined;
     if (!same) return { id, group, isNew: true };
-    // A file without names leaves those that are here.
+    // If the file has no names, the names that are here are kept.
     const names = [...new Set([...same.group.names, ...group.names])];
     return { id: same.id, group: { ...group, name: same.group.name, names }, isNew: false };
   });
@@ -338,7 +341,7 @@ async function takeTexts(texts: readonly WholeShelfText[], how: Taking) {
   return { added, before };
 }
 
-/** Whether a text is on the shelf, another has its id, or neither. */
+/** Returns whether a text is on the shelf, another text has its id, or neither. */
 async function findText(text: WholeShelfText): Promise<'here' | 'other' | 'none'> {
   const there = await loadWhole(text.id);
   if (!there) return 'none';
@@ -346,7 +349,7 @@ async function findText(text: WholeShelfText): Promise<'here' | 'other' | 'none'
   return (await findAlike(text)).some((other) => hasSameContent(other, text)) ? 'here' : 'other';
 }
 
-/** Whether all but the id is the same. */
+/** Returns whether two texts are equal in everything but the id. */
 function hasSameContent(a: WholeShelfText, b: WholeShelfText): boolean {
   const { id: _a, words: _wa, ...restA } = a;
   const { id: _b, words: _wb, ...restB } = b;
@@ -373,7 +376,7 @@ function contentOf({ title, source, original, versions }: Passage): object {
   return { title, source, original, versions };
 }
 
-/** Browsers keep no order of stored fields. */
+/** Keys are sorted, because browsers do not keep the order of stored fields. */
 function isSame(a: unknown, b: unknown): boolean {
   return inOrder(a) === inOrder(b);
 }

@@ -22,7 +22,7 @@ const sequences: Sequences = {
 };
 const here = { groups, sequences };
 
-test('a group comes beside one of the same name, under an id of its own', () => {
+test('a group whose name is already in use is added beside the other, with a new name and id', () => {
   const { groups: added } = takeIn({ groups: [herons, herons], sequences: [] }, here);
   expect(Object.entries(added).map(([id, { name }]) => `${id} ${name}`)).toEqual([
     'group-2 Herons 2',
@@ -36,7 +36,7 @@ test('a sequence that is here already is not added again, whatever the order of 
   expect(takeIn({ groups: [], sequences: [same, starters[0]!] }, here).sequences).toEqual({});
 });
 
-test('another sequence of the same id gets a new one, and its groups follow it', () => {
+test('a different sequence with an id already in use gets a new id, and its groups follow it', () => {
   const moved = { ...herons, history: [{ date: '2026-11-25', sequence: 'ours', step: 1 }] };
   const added = takeIn({ groups: [moved], sequences: [sequenceOf('ours', 's')] }, here);
   const [[id, sequence]] = Object.entries(added.sequences) as [[string, Sequence]];
@@ -52,7 +52,7 @@ test('a starter is never replaced by a file', () => {
   expect(Object.keys(added.sequences)).toEqual(['order-steady-steps']);
 });
 
-test('ids of a file that mean something to a program are made harmless', () => {
+test('ids in a file that have a meaning to programs, such as __proto__, are made harmless', () => {
   const added = takeIn(
     { groups: [], sequences: [sequenceOf('__proto__', 'm'), sequenceOf('../x', 's')] },
     here,

@@ -3,15 +3,18 @@ import { freeGroupId, freeGroupName, type Groups } from '../store/groups-store.t
 import { findSequence, freeSequenceId, type Sequences } from '../store/sequences-store.ts';
 import type { Shared } from './share-file.ts';
 
-/** The items that a file adds to those here, under ids and names of its own; nothing that is here is changed. */
+/**
+ * The items that a file adds to the items here, under ids and names of their own. Nothing that is already here is
+ * changed.
+ */
 export interface TakenIn {
   readonly groups: Readonly<Record<string, Group>>;
   readonly sequences: Readonly<Record<string, Sequence>>;
 }
 
 /**
- * Works out what to add for the content of a file. A sequence that is here already, equal in all, is not added again;
- * one that only has the id of another gets a new id, and its groups follow it there.
+ * Works out what to add for the content of a file. A sequence that is already here with equal content is not added
+ * again. A different sequence whose id is already in use gets a new id, and its groups refer to the new id.
  */
 export function takeIn(
   { groups, sequences }: Shared,
@@ -52,7 +55,7 @@ function isEqual(a: Sequence, b: Sequence): boolean {
   return inOrder(a) === inOrder(b);
 }
 
-/** The order of keys is lost in storage. */
+/** The keys are written in a fixed order, since storage loses their order. */
 function inOrder({ id, name, source, licence, note, accent, steps }: Sequence): string {
   const told = steps.map(({ title, teaches, bySight }) => [title, teaches, bySight]);
   return JSON.stringify([id, name, source, licence, note, accent, told]);

@@ -20,10 +20,13 @@ import { isShelfFile, pickText, readShelfFile, ShelfFileError } from './shelf-fi
 /** The marks of our files of this kind, and their version. */
 const KIND = 'wordreach-file';
 const VERSION = 1;
-/** The first line is no longer, in bytes. */
+/** The maximum length of the first line, in bytes. */
 const LONGEST_HEAD = 200;
 
-/** One thing in a file: a group, a sequence, a preset of lessons, a passage, a text of the shelf, or an item of storage by its key. */
+/**
+ * One item of a file: a group, a sequence, a preset of lessons, a passage, a text of the shelf, or an item of storage
+ * with its key.
+ */
 export type FileItem =
   | KeptItem
   | { readonly group: Group }
@@ -47,23 +50,26 @@ const itemSchema = v.pipe(
   ]),
 );
 
-/** Why a file cannot be taken, in a sentence with the next step. */
+/** The reason why a file cannot be read, in a sentence with the next step. */
 export class WordreachFileError extends Error {}
 
-/** Whether an error tells the fault of a file, of whatever version. */
+/** Returns whether an error describes a fault in a file, of whatever version. */
 export function isFileError(error: unknown): error is Error {
   return [WordreachFileError, EverythingFileError, ShelfFileError, PassageFileError, ShareError].some(
     (kind) => error instanceof kind,
   );
 }
 
-/** A file that is written bit by bit, since a long shelf with its texts fits no page's memory. */
+/** A file that is written piece by piece, since a long shelf with its texts does not fit into the memory of a page. */
 export interface FileWriter {
   add(items: readonly FileItem[]): void;
   end(): Blob;
 }
 
-/** Begins a file, a line for each thing, in JSON; one that is `whole` takes the place of everything where it is opened. */
+/**
+ * Begins a file with one line of JSON for each item. A file that is `whole` replaces everything in the browser where it
+ * is opened.
+ */
 export function beginFile({ whole }: { whole: boolean }): FileWriter {
   const parts: Blob[] = [];
   let items = 0;
@@ -83,7 +89,7 @@ function writeItem(item: FileItem): string {
   return `${JSON.stringify('text' in item ? { text: pickText(item.text) } : item)}\n`;
 }
 
-/** Whether a file says of itself that it holds everything of a browser. */
+/** Returns whether the beginning of a file says that the file holds everything of a browser. */
 export async function isWholeFile(file: Blob): Promise<boolean> {
   if (await isEverythingFile(file)) return true;
   const head = v.safeParse(headSchema, await firstLine(file));
@@ -98,9 +104,9 @@ export async function* readWholeFile(file: Blob): AsyncGenerator<KeptItem> {
 }
 
 /**
- * Reads any file that a Wordreach saved, thing by thing: of this version, or one of groups and sequences, of a shelf, of passages or of
- * everything as earlier ones wrote them. Throws an error that `isFileError` knows at the first line that is not as it should be, or when
- * things are missing at the end.
+ * Reads any file that Wordreach saved, item by item. The file may be of this version, or a file of groups and
+ * sequences, of a shelf, of passages or of everything from an earlier version. Throws an error that `isFileError` knows
+ * at the first damaged line, or when items are missing at the end.
  */
 export async function* readWordreachFile(file: Blob): AsyncGenerator<FileItem> {
   if ((await firstLine(file)).startsWith(`{"${KIND}":`)) return yield* readLines(file);
@@ -145,7 +151,7 @@ function readItem(line: string | null, number: number): FileItem {
   return item;
 }
 
-/** Groups and sequences are read by the engine's own readers, which tell the fault. */
+/** Groups and sequences are read by the engine's own readers, whose errors describe the fault. */
 function checkItem(item: v.InferOutput<typeof itemSchema>, where: string): FileItem | null {
   try {
     if ('group' in item) return { group: parseGroup(item.group) };

@@ -3,7 +3,10 @@ import type { FrameWords } from '../../contract/page-contract.ts';
 import { askFrames, askWords, followWords, goToPlace, listInnerFrames } from './client.ts';
 import type { Question } from './messages.ts';
 
-/** What each frame of the tab answers to a question, by its number: a value, or a promise of one. A frame without an entry has no script. */
+/**
+ * The answer of each frame of the tab to a question, by the frame's number: a value, or a promise of one. A frame
+ * without an entry has no script.
+ */
 const frames = vi.hoisted(() => new Map<number, (question: Question) => unknown>());
 
 vi.mock('../browser.ts', () => ({
@@ -38,7 +41,7 @@ function words(url: string, ...read: string[]): FrameWords {
 }
 const never = () => new Promise<never>(() => undefined);
 
-/** How many words are told each time, and how many frames are said to be silent. */
+/** Returns the number of words and the number of silent frames, as reported each time. */
 async function follow(): Promise<(readonly [words: number, silent: number])[]> {
   const told: (readonly [number, number])[] = [];
   for await (const { words, silentFrames } of followWords(1)) told.push([words.length, silentFrames]);
@@ -46,7 +49,7 @@ async function follow(): Promise<(readonly [words: number, silent: number])[]> {
 }
 
 describe('the words of a page and its frames', () => {
-  test('are told at first without frames, then with each frame that has words, and whole at last', async () => {
+  test('are given first without frames, then with each frame that has words, and complete at the end', async () => {
     frames.set(0, () => words('top', 'fog', 'tide'));
     frames.set(3, async () => words('slow', 'net'));
     frames.set(2, () => words('quick', 'rope'));
@@ -54,7 +57,7 @@ describe('the words of a page and its frames', () => {
     expect(await askWords(1)).toMatchObject({ title: 'top', skipped: 3, written: 6, silentFrames: 0 });
   });
 
-  test('are not told again for a frame without words, unless it is the last', async () => {
+  test('are not given again after a frame without words, unless that frame is the last', async () => {
     frames.set(0, () => words('top', 'fog'));
     frames.set(1, () => words('empty'));
     frames.set(2, async () => words('full', 'net'));
@@ -84,7 +87,7 @@ describe('the words of a page and its frames', () => {
     ]);
   });
 
-  test('are nothing where the page is not shaded', async () => {
+  test('are missing when the page is not shaded', async () => {
     frames.set(0, () => null);
     expect(await follow()).toEqual([]);
     expect(await askWords(1)).toBeNull();
@@ -92,19 +95,19 @@ describe('the words of a page and its frames', () => {
     expect(await askWords(1)).toBeNull();
   });
 
-  test('say what the page and any frame says of itself', async () => {
+  test('include what the page and any frame reports about itself', async () => {
     frames.set(0, () => ({ ...words('top'), foreign: [{ url: 'b', why: 'sealed' }] }));
     frames.set(1, () => ({ ...words('b'), rows: true, selection: true }));
     frames.set(2, () => ({ ...words('c'), restless: true, fault: 'no text node' }));
     const all = await askWords(1);
     expect(all).toMatchObject({ rows: true, selection: true, restless: true, fault: 'no text node' });
-    // A frame that was read after all is not said to be left out.
+    // A frame that was read after all is not reported as left out.
     expect(all!.foreign).toEqual([]);
   });
 });
 
 describe('the place of a word', () => {
-  /** Frames with so many places each; gives the frame and place that were gone to last. */
+  /** Sets up frames with the given numbers of places. Returns a function that gives the frame and place visited last. */
   function withPlaces(counts: readonly (number | null)[]): () => string {
     let reached = '';
     for (const [frame, count] of counts.entries())
@@ -124,7 +127,7 @@ describe('the place of a word', () => {
     [5, '0:0'],
     [8, '2:1'],
   ])(
-    'number %i is looked for in the page, then in its frames, and after the last in the page again',
+    'number %i is looked for in the page, then in its frames, and from the page again after the last',
     async (n, at) => {
       const reached = withPlaces([2, 0, 3]);
       expect(await goToPlace(1, 'fog', n)).toBe(true);
@@ -132,7 +135,7 @@ describe('the place of a word', () => {
     },
   );
 
-  test('is looked for past frames that do not answer', async () => {
+  test('is found even if frames before it do not answer', async () => {
     const reached = withPlaces([1, null, 1]);
     expect(await goToPlace(1, 'fog', 1)).toBe(true);
     expect(reached()).toBe('2:0');
@@ -144,13 +147,13 @@ describe('the place of a word', () => {
     expect(reached()).toBe('2:0');
   });
 
-  test('is nowhere where no frame has the word', async () => {
+  test('is not found when no frame has the word', async () => {
     withPlaces([0, 0]);
     expect(await goToPlace(1, 'fog', 0)).toBe(false);
   });
 });
 
-test('frames are in their order, without the page itself, and answers without those that gave none', async () => {
+test('frames are listed in order without the page itself, and answers leave out silent frames', async () => {
   for (const frame of [7, 0, 3]) frames.set(frame, () => (frame === 3 ? null : `from ${frame}`));
   expect(await listInnerFrames(1)).toEqual([3, 7]);
   expect(await askFrames(1, 'stop', undefined as never)).toEqual(['from 0', 'from 7']);

@@ -4,12 +4,18 @@ import { browser } from '../browser.ts';
 import { readReply } from './hear-messages.ts';
 import type { Answer, Given, Question, ToBackground, ToPage } from './messages.ts';
 
-/** A frame that has not answered for so long is left out, in milliseconds: it may hang, as adverts do. */
+/**
+ * The time after which a frame that has not answered is left out, in milliseconds. Such a frame may hang, as adverts
+ * do.
+ */
 const FRAME_LIMIT = 1000;
-/** The page itself, among its frames. */
+/** The number of the page itself among its frames. */
 export const PAGE = 0;
 
-/** Asks the background; it is woken when it sleeps, and asked once more when it is stopped before it answers. Rejects when the extension was updated meanwhile. */
+/**
+ * Asks the background. The browser wakes the background if it sleeps. If it is stopped before it answers, it is asked
+ * once more. Rejects when the extension was updated meanwhile.
+ */
 export async function askBackground<N extends keyof ToBackground>(
   ask: N,
   given: Given<ToBackground, N>,
@@ -22,7 +28,7 @@ export async function askBackground<N extends keyof ToBackground>(
   return readReply(reply) as Answer<ToBackground, N>;
 }
 
-/** Asks the shaded page in one frame of a tab, or in whichever answers first; null when nothing answers. */
+/** Asks the shaded page in one frame of a tab, or in whichever frame answers first. Returns null when no frame answers. */
 export async function askPage<N extends keyof ToPage>(
   tab: number,
   ask: N,
@@ -40,8 +46,9 @@ export async function askPage<N extends keyof ToPage>(
 }
 
 /**
- * The frames within the page of a tab that may be read, without the page itself. At once, whether they have loaded or not: else the browser
- * would wait for all of them, and one that never loads would keep it waiting. Rejects where none may be read.
+ * Returns the frames within the page of a tab that may be read, without the page itself. The frames are listed at once,
+ * whether they have loaded or not. Otherwise the browser would wait for all of them, even for a frame that never loads.
+ * Rejects if no frame may be read.
  */
 export async function listInnerFrames(tab: number): Promise<number[]> {
   const results = await browser.scripting.executeScript({
@@ -55,12 +62,12 @@ export async function listInnerFrames(tab: number): Promise<number[]> {
     .sort((a, b) => a - b);
 }
 
-/** The page and the frames within it; the page alone where they may not be read. */
+/** Returns the page and the frames within it, or the page alone if the frames may not be read. */
 async function listAllFrames(tab: number): Promise<number[]> {
   return [PAGE, ...(await listInnerFrames(tab).catch(() => []))];
 }
 
-/** Asks a frame, and waits no longer than a frame is waited for. */
+/** Asks a frame, and waits for it no longer than `FRAME_LIMIT`. */
 function askFrame<N extends keyof ToPage>(
   tab: number,
   ask: N,
@@ -78,7 +85,10 @@ function askFrame<N extends keyof ToPage>(
   });
 }
 
-/** Asks a page and its frames; gives the answers in the order of the frames, the page's own first. A frame that does not answer in time is left out. */
+/**
+ * Asks a page and its frames. Returns the answers in the order of the frames, the page's own answer first. A frame that
+ * does not answer in time is left out.
+ */
 export async function askFrames<N extends keyof ToPage>(
   tab: number,
   ask: N,
@@ -90,8 +100,8 @@ export async function askFrames<N extends keyof ToPage>(
 }
 
 /**
- * The words of a shaded page: at first its own, then with each frame that has answered, last with the number of those that did not.
- * Nothing when the page is not shaded.
+ * Yields the words of a shaded page: first the page's own words, then the words with each frame that has answered, and
+ * last also the number of frames that did not answer. Yields nothing when the page is not shaded.
  */
 export async function* followWords(tab: number): AsyncGenerator<PageWords> {
   const top = await askPage(tab, 'words', undefined as never, PAGE);
@@ -116,7 +126,7 @@ export async function* followWords(tab: number): AsyncGenerator<PageWords> {
   }
 }
 
-/** The words of a shaded page and its frames; null when it is not shaded. */
+/** Returns the words of a shaded page and its frames, or null if the page is not shaded. */
 export async function askWords(tab: number): Promise<PageWords | null> {
   let words: PageWords | null = null;
   for await (words of followWords(tab));
@@ -124,7 +134,7 @@ export async function askWords(tab: number): Promise<PageWords | null> {
 }
 
 function join(parts: readonly FrameWords[], silentFrames: number): PageWords {
-  // Firefox lets the button's click reach frames of other sites too, where Chromium does not.
+  // In Firefox a click on the button also gives access to frames of other sites; in Chromium it does not.
   const read = new Set(parts.map(({ url }) => url));
   return {
     ...parts[0]!,
@@ -143,7 +153,7 @@ function join(parts: readonly FrameWords[], silentFrames: number): PageWords {
   };
 }
 
-/** Goes to the n-th place of a word in a page and its frames, counting on from the first after the last. */
+/** Goes to the n-th place of a word in a page and its frames. After the last place, the count goes on from the first. */
 export async function goToPlace(tab: number, key: string, n: number): Promise<boolean> {
   const frames = await listAllFrames(tab);
   const find = async (wanted: number): Promise<number | null> => {
@@ -161,7 +171,7 @@ export async function goToPlace(tab: number, key: string, n: number): Promise<bo
   return total > 0 && (await find(n % total)) === null;
 }
 
-/** Checks another text of a page in all its frames; gives the one that is checked in the page itself then. */
+/** Checks another text of a page in all its frames. Returns the text that is then checked in the page itself. */
 export async function setScope(tab: number, scope: ScopeKind): Promise<ScopeKind | null> {
   const [reached] = await askFrames(tab, 'setScope', scope);
   return reached ?? null;

@@ -4,8 +4,8 @@ import { browser } from '../browser.ts';
 import { RemoteFault } from './hear-messages.ts';
 
 /**
- * Says what happened, in a sentence with the next step, and gives what a person who mends it needs to know (`listDetails`).
- * The sentence names no cause but the one the error names.
+ * Returns a sentence that says what happened and what to do next, and the details for a person who repairs the fault
+ * (`listDetails`). The sentence names only the cause that the error names.
  */
 export function describeFault(error: unknown): { readonly why: string; readonly details: string } {
   const why = error instanceof Error ? error.message : String(error);
@@ -13,7 +13,7 @@ export function describeFault(error: unknown): { readonly why: string; readonly 
   return { why: say('panel.failed', { why }), details: listDetails([told]) };
 }
 
-/** The version of the extension, the browser and what went wrong, as lines. Nothing of the group. */
+/** Returns the version of the extension, the browser and the faults, as lines. They contain nothing about the group. */
 export function listDetails(faults: readonly string[]): string {
   const { version } = browser.runtime.getManifest();
   return [`Wordreach ${version}`, navigator.userAgent, '', ...faults].join('\n');

@@ -11,7 +11,7 @@ test.each([
   ['about:addons', /browser itself/],
   ['about:reader?url=https%3A%2F%2Fharbour.example%2F', /Leave the reader view/],
   ['view-source:https://harbour.example/', /browser itself/],
-])('%s is closed, and the sentence says why', (url, why) => {
+])('the page %s cannot be shaded, and the sentence says why', (url, why) => {
   expect(explainClosedPage(url)).toMatch(why);
 });
 
@@ -23,20 +23,20 @@ test.each([
   'https://chromewebstore.google.com.harbour.example/',
   '',
   undefined,
-])('%s is not said to be closed', (url) => {
+])('the page %s is not reported as closed to shading', (url) => {
   expect(explainClosedPage(url)).toBeNull();
 });
 
-// The messages of Chromium 156, got by pressing the button on each kind of page.
+// The messages of Chromium 156, obtained by pressing the button on each kind of page.
 test.each([
   ['Cannot access a chrome:// URL', /browser itself/],
   ['The extensions gallery cannot be scripted.', /store/],
   ['Frame with ID 0 is showing error page', /did not load/],
-])('a refusal “%s” is explained', (message, why) => {
+])('the browser’s refusal “%s” is explained', (message, why) => {
   expect(explainRefusal(new Error(message))).toMatch(why);
 });
 
-test('a refusal for want of the click is not a closed page', () => {
+test('a refusal because the button was not clicked does not mean that the page is closed', () => {
   const message =
     'Cannot access contents of the page. Extension manifest must request permission to access the respective host.';
   expect(explainRefusal(new Error(message))).toBeNull();
@@ -49,6 +49,6 @@ test.each([
   ['https://harbour.example/edit', 'page', 'canvas', /draws its letters/],
   ['https://harbour.example/scan', 'page', 'picture', /picture/],
   ['https://harbour.example/', 'selection', 'picture', /selection/],
-] as const)('a text without words, %s (%s, %s), is explained', (url, scope, drawn, says) => {
+] as const)('a text without words is explained: %s (%s, %s)', (url, scope, drawn, says) => {
   expect(explainEmptyText({ url, scope, drawn })).toMatch(says);
 });

@@ -1,7 +1,10 @@
 import type { PageWords } from '../../contract/page-contract.ts';
 import { say } from '../../wording/say.ts';
 
-/** Why a page cannot be shaded, with what to do, by its address; null for an ordinary or an unknown one. */
+/**
+ * Explains by a page's address why the page cannot be shaded and what to do. Returns null for an ordinary or an unknown
+ * address.
+ */
 export function explainClosedPage(url: string | undefined): string | null {
   if (!url) return null;
   const { protocol, host } = new URL(url);
@@ -22,8 +25,9 @@ export function explainEmptyText({ url, scope, drawn }: Pick<PageWords, 'url' | 
 }
 
 /**
- * Why a page cannot be shaded, by the words in which the browser refused (seen in Chromium 156), since it hides the address of its
- * own pages; null when the page only lacks the press of the button.
+ * Explains why a page cannot be shaded. The reason comes from the words of the browser's refusal (seen in Chromium
+ * 156), since the browser hides the address of its own pages. Returns null when the page only lacks a press of the
+ * button.
  */
 export function explainRefusal(error: unknown): string | null {
   const message = error instanceof Error ? error.message : String(error);

@@ -1,8 +1,9 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 /**
- * Messages between parts of the extension, over the interface Chromium has: an answer is given to a callback, later if the listener
- * said `true`, and no promise is taken for one (developer.chrome.com, runtime.onMessage).
+ * Tests messages between parts of the extension, over an interface like Chromium's. An answer is given to a callback,
+ * and may come later if the listener returned `true`. A returned promise does not count as an answer
+ * (developer.chrome.com, runtime.onMessage).
  */
 
 type Reply = (answer?: unknown) => void;
@@ -42,31 +43,31 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-/** Asks as a page of the extension does. */
+/** Sends a message as a page of the extension does. */
 const ask = (message: unknown): Promise<unknown> =>
   new Promise((resolve) => chrome.runtime.sendMessage(message, resolve));
 
-describe.each(['the library', 'the bare interface'])('heard by %s', (interfaceName) => {
+describe.each(['the library', 'the bare interface'])('messages through %s', (interfaceName) => {
   async function start() {
     if (interfaceName === 'the bare interface')
       vi.doMock('webextension-polyfill', () => import('../bare-browser.ts'));
     return import('./hear-messages.ts');
   }
 
-  test('an answer comes back once it is there', async () => {
+  test('an answer comes back once it is ready', async () => {
     const { hearMessages, readReply } = await start();
     hearMessages(async (message) => `${message} is a harbour town`);
     expect(readReply(await ask('Tarn Quay'))).toBe('Tarn Quay is a harbour town');
   });
 
-  test('an empty answer is told from none', async () => {
+  test('an empty answer is distinguished from no answer', async () => {
     const { hearMessages } = await start();
     hearMessages((message) => (message === 'act' ? Promise.resolve(undefined) : undefined));
     expect(await ask('act')).toEqual({});
     expect(await ask('another')).toBeUndefined();
   });
 
-  test('a fault comes back with its sentence and its details', async () => {
+  test('a fault comes back with its message and its details', async () => {
     const { hearMessages, readReply, RemoteFault } = await start();
     hearMessages(async () => {
       throw new Error('The table is not here.');
@@ -77,7 +78,7 @@ describe.each(['the library', 'the bare interface'])('heard by %s', (interfaceNa
     expect((reply as { details: string }).details).toContain('hear-messages.test.ts');
   });
 
-  test('a message of another extension is not heard', async () => {
+  test('a message from another extension is ignored', async () => {
     const { hearMessages } = await start();
     const heard = vi.fn();
     hearMessages(heard);
@@ -95,7 +96,7 @@ describe.each(['the library', 'the bare interface'])('heard by %s', (interfaceNa
   });
 });
 
-test('nothing of an updated extension stops the bare interface', async () => {
+test('an abort after an update of the extension throws no error in the bare interface', async () => {
   vi.doMock('webextension-polyfill', () => import('../bare-browser.ts'));
   const { hearMessages } = await import('./hear-messages.ts');
   const controller = new AbortController();

@@ -1,18 +1,21 @@
 import { describeError } from '../../analyze/index.ts';
 import { browser } from '../browser.ts';
 
-/** Which page or frame a message came from; none of a page of the extension that is in no tab. */
+/** The page or frame that sent a message. Empty for a page of the extension that is in no tab. */
 export interface Sender {
   readonly tab?: { readonly id?: number | undefined } | undefined;
   readonly frameId?: number | undefined;
 }
 
-/** How an answer travels: of an error browsers hand over the message alone, and of no answer they say the same as of an empty one. */
+/**
+ * The form in which an answer is sent. It is needed because browsers pass on only the message of an error, and do not
+ * distinguish no answer from an empty answer.
+ */
 export type Reply = { readonly done: unknown } | { readonly fault: string; readonly details: string };
 
 /** A fault in another part of the extension. */
 export class RemoteFault extends Error {
-  /** The error there, with its stack. */
+  /** The error in the other part, with its stack. */
   readonly details: string;
 
   constructor(message: string, details: string) {
@@ -22,8 +25,8 @@ export class RemoteFault extends Error {
 }
 
 /**
- * Hears the messages of the extension's own parts until aborted. What `answer` gives is sent back once it is there;
- * undefined leaves the message to others.
+ * Listens for messages from the extension's own parts until aborted. The result of `answer` is sent back once it is
+ * ready. If `answer` returns undefined, the message is left to other listeners.
  */
 export function hearMessages(
   answer: (message: unknown, sender: Sender) => Promise<unknown> | undefined,

@@ -15,21 +15,21 @@ import type {
 import type { TakenPicture, Taking } from '../pictures/taken-picture.ts';
 import type { Sender } from './hear-messages.ts';
 
-/** Asked of the background, which answers for the group that is chosen now. */
+/** The questions to the background, which answers for the group that is chosen now. */
 export interface ToBackground {
   judge: (words: WordsAsked) => WordsJudged;
-  /** Puts a part of the content script into the frame that asks; it is there once this is answered. */
+  /** Puts a part of the content script into the frame that asks. Once this is answered, the part is there. */
   bring: (part: PagePart) => void;
   /** Shades the frames of the page that asks. */
   shadeFrames: () => void;
   report: (page: Pick<PageWords, 'words' | 'skipped'>) => PageReport;
   explain: (key: WordKey) => WordExplanation;
   act: (action: WordAction) => void;
-  /** Words that say the same in a sentence and the group can read, best first; offsets are UTF-16 units. */
+  /** Returns words that mean the same in a sentence and that the group can read, best first. Offsets are UTF-16 units. */
   swaps: (word: WordInSentence) => readonly WordSwap[];
-  /** Has the screen of a tab read as a picture. */
+  /** Starts reading the screen of a tab as a picture. */
   takeScreen: (tab: number) => Taking;
-  /** Hands a picture that was taken to the page that reads it, once; null when it is gone. */
+  /** Hands a picture that was taken to the page that reads it, once. Returns null when the picture is gone. */
   fetchPicture: (id: string) => TakenPicture | null;
 }
 
@@ -40,17 +40,17 @@ type PageAnswers = {
   ) => Awaited<ReturnType<ShadedPage[N]>>;
 };
 
-/** Asked of the content script in one tab. */
+/** The questions to the content script in one tab. */
 export interface ToPage extends PageAnswers {
-  /** The page's words, once it has been read; no answer while nothing is shaded. */
+  /** Returns the page's words, once the page has been read. There is no answer while nothing is shaded. */
   words: () => FrameWords;
-  /** Shades the practice page, into which browsers put no script; no answer from any other page that is not shaded. */
+  /** Shades the practice page, into which browsers put no script. Any other page that is not shaded gives no answer. */
   start: () => true;
-  /** Takes the shading away. */
+  /** Removes the shading. */
   stop: () => true;
 }
 
-/** Told by a content script to whoever listens: its words changed, or shading stopped. */
+/** The message that a content script sends to all listeners when its words changed or the shading stopped. */
 export interface PageNews {
   readonly news: 'page';
   readonly shaded: boolean;
@@ -60,7 +60,7 @@ type Calls = { [name: string]: (given: never) => unknown };
 export type Given<C, N extends keyof C> = C[N] extends (given: infer G) => unknown ? G : never;
 export type Answer<C, N extends keyof C> = C[N] extends (given: never) => infer A ? A : never;
 
-/** A question on its way; `to` keeps the two kinds of listeners apart. */
+/** A question as it is sent. `to` distinguishes the two kinds of listeners. */
 export interface Question {
   readonly to: 'background' | 'page';
   readonly ask: string;
@@ -72,17 +72,17 @@ export type Answers<C> = {
   readonly [N in keyof C]: (given: Given<C, N>, sender: Sender) => Answer<C, N> | Promise<Answer<C, N>>;
 };
 
-/** Whether a message is a question for this side. */
+/** Returns whether a message is a question for this side. */
 export function isQuestion(message: unknown, to: Question['to']): message is Question {
   return (message as Partial<Question> | null | undefined)?.to === to;
 }
 
-/** Whether a message is news of a page. */
+/** Returns whether a message is news of a page. */
 export function isPageNews(message: unknown): message is PageNews {
   return (message as Partial<PageNews> | null | undefined)?.news === 'page';
 }
 
-/** Answers a question, or undefined when it is not one of these. */
+/** Answers a question. Returns undefined if the question is not among `answers`. */
 export function answer<C extends Calls>(
   answers: Answers<C>,
   { ask, given }: Question,

@@ -7,7 +7,10 @@ export interface OpenTab {
   readonly url: string;
 }
 
-/** The tabs that may be read, and how many there are besides; of these the browser tells neither title nor address. */
+/**
+ * Returns the tabs that may be read, and the number of all other tabs. The browser tells neither the title nor the
+ * address of the other tabs.
+ */
 export async function listOpenTabs(): Promise<{ readonly readable: OpenTab[]; readonly closed: number }> {
   const own = browser.runtime.getURL('');
   const tabs = (await browser.tabs.query({})).filter(({ url }) => !url?.startsWith(own));
@@ -16,7 +19,7 @@ export async function listOpenTabs(): Promise<{ readonly readable: OpenTab[]; re
   return { readable, closed: tabs.length - readable.length };
 }
 
-/** Only running something in a tab tells whether that is allowed. */
+/** Runs a script in the tab, because only this shows whether the tab may be read. */
 async function askTab(id: number): Promise<OpenTab | null> {
   try {
     const [done] = await browser.scripting.executeScript({

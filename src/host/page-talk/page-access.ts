@@ -9,25 +9,26 @@ const SCRIPT = '/page.js';
 /** The pages of the extension itself that can be shaded. */
 const OWN = ['/practice.html', '/pdf.html'];
 
-/** How long the browser is given to let the click's permission reach the page, in milliseconds. */
+/** The time the browser gets to let the click's permission reach the page, in milliseconds. */
 const GRANT = 150;
 
-/** Told when the button was pressed on a page that cannot be shaded, so that an open panel says why. */
+/** The message sent when the button was pressed on a page that cannot be shaded. An open panel then says why. */
 const REFUSED = 'refused';
 
-/** Shades a page, or takes the shading away where there is one. Rejects where that is not allowed. */
+/** Shades a page, or removes the shading if the page is shaded already. Rejects where shading is not allowed. */
 export async function toggleShading(tab: number): Promise<void> {
   if ((await askPage(tab, 'stop', undefined as never)) !== null) return;
   await shadePage(tab).catch((error: unknown) => {
-    // Nobody listens when no panel is open; that is no fault.
+    // If no panel is open, nobody listens. That is no error.
     browser.runtime.sendMessage(REFUSED).catch(() => undefined);
     throw error;
   });
 }
 
 /**
- * Puts the content script into a page, which asks for its frames (`shadeFrames`) when it has been read; where it runs it goes on. Rejects
- * where that is not allowed. Once in a while Chromium refuses right after the click that allowed it, so it is asked twice.
+ * Puts the content script into a page. Once the page has been read, the script asks for its frames (`shadeFrames`). If
+ * the script runs there already, it continues. Rejects where this is not allowed. Chromium occasionally refuses right
+ * after the click that allowed it, so a refusal is followed by a second attempt.
  */
 export async function shadePage(tab: number): Promise<void> {
   const [done] = await inject(tab, PAGE).catch(async () => {
@@ -39,8 +40,8 @@ export async function shadePage(tab: number): Promise<void> {
 }
 
 /**
- * Puts the content script into the frames of a page. Pages of the web have thirty of them, which share the page's thread: in each the script
- * takes some 25 ms. One that has gone meanwhile costs no other.
+ * Puts the content script into the frames of a page. Web pages can have thirty frames, which share the page's thread,
+ * and the script takes some 25 ms in each. A frame that has gone meanwhile does not affect the other frames.
  */
 export async function shadeFrames(tab: number): Promise<void> {
   const frames = await listInnerFrames(tab);
@@ -50,13 +51,13 @@ export async function shadeFrames(tab: number): Promise<void> {
 function inject(tab: number, frame: number): Promise<unknown[]> {
   return browser.scripting.executeScript({
     target: { tabId: tab, frameIds: [frame] },
-    // Else the browser waits for frames that never load; what loads later is asked for by the page itself.
+    // Otherwise the browser waits for frames that never load. The page itself asks for frames that load later.
     injectImmediately: true,
     files: [SCRIPT],
   });
 }
 
-/** Puts a part of the content script into the frame that asked for it. Rejects where the page may not be read any more. */
+/** Puts a part of the content script into the frame that asked for it. Rejects if the page may no longer be read. */
 export async function bringPart(part: PagePart, { tab, frameId = 0 }: Sender): Promise<void> {
   if (tab?.id === undefined) throw new Error('Only a page in a tab can have a part of its script.');
   await browser.scripting.executeScript({
@@ -66,10 +67,10 @@ export async function bringPart(part: PagePart, { tab, frameId = 0 }: Sender): P
   });
 }
 
-/** Whether a tab may be shaded now; `why` says what prevents it, null for want of a click on the button. */
+/** Whether a tab may be shaded now. `why` gives the obstacle, or null if only a click on the button is missing. */
 export type Access = { readonly allowed: true } | { readonly allowed: false; readonly why: string | null };
 
-/** Finds out by running nothing at all in the tab, since only then does the browser tell. */
+/** Checks the access to a tab by running an empty function in it, since the browser gives no other way to find out. */
 export async function checkAccess(tab: { id: number; url: string | undefined }): Promise<Access> {
   try {
     const [done] = await browser.scripting.executeScript({
@@ -77,7 +78,7 @@ export async function checkAccess(tab: { id: number; url: string | undefined }):
       injectImmediately: true,
       func: () => undefined,
     });
-    // Firefox does not refuse its own pages, but runs nothing in them.
+    // Firefox does not refuse a script for its own pages, but it runs nothing in them.
     return done ? { allowed: true } : { allowed: false, why: explainClosedPage(tab.url) };
   } catch (error) {
     if (OWN.some((page) => tab.url?.startsWith(browser.runtime.getURL(page)))) return { allowed: true };
@@ -85,12 +86,12 @@ export async function checkAccess(tab: { id: number; url: string | undefined }):
   }
 }
 
-/** The browser's number of the tab this page of the extension is in. */
+/** Returns the browser's number of the tab that contains this page of the extension. */
 export async function ownTab(): Promise<number | null> {
   return (await browser.tabs.getCurrent())?.id ?? null;
 }
 
-/** The tab in front in this window, or the one a test or the start command names in the panel's address. */
+/** Returns the tab in front in this window, or the tab that a test or the start command names in the panel's address. */
 export async function findTab(): Promise<{ id: number; url: string | undefined } | null> {
   const named = new URLSearchParams(location.search).get('tab');
   const tab = named
@@ -99,7 +100,10 @@ export async function findTab(): Promise<{ id: number; url: string | undefined }
   return tab?.id === undefined ? null : { id: tab.id, url: tab.url };
 }
 
-/** Calls back when another tab comes to the front, one finishes loading, or a page refused the button; until aborted. */
+/**
+ * Calls back when another tab comes to the front, a tab finishes loading, or the button was pressed on a page that
+ * cannot be shaded. Stops when aborted.
+ */
 export function watchTabs(onChange: () => void, signal: AbortSignal): void {
   const activated = (): void => onChange();
   const updated = (_tab: number, { status }: { status?: string }): void => {
@@ -121,7 +125,7 @@ export function watchTabs(onChange: () => void, signal: AbortSignal): void {
   );
 }
 
-/** Calls back when a page says that its words changed or shading stopped, until aborted. */
+/** Calls back when a page reports that its words changed or its shading stopped. Stops when aborted. */
 export function watchPageNews(onNews: (tab: number) => void, signal: AbortSignal): void {
   hearMessages((message, { tab }) => {
     if (isPageNews(message) && tab?.id !== undefined) onNews(tab.id);

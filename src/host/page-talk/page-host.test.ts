@@ -8,7 +8,7 @@ import { hearMessages } from './hear-messages.ts';
 import { isQuestion } from './messages.ts';
 import { hostPage } from './page-host.ts';
 
-/** The questions that the background gets, by name. */
+/** The names of the questions that the background receives. */
 const asked: string[] = [];
 hearMessages((message) => {
   if (!isQuestion(message, 'background')) return undefined;
@@ -16,7 +16,7 @@ hearMessages((message) => {
   return Promise.resolve(null);
 });
 
-/** Hosts a page that has been read when `read` is called; `hides` says how often its marks were hidden. */
+/** Hosts a page that counts as read once `read` is called. `hides` returns how often the page's marks were hidden. */
 function host(): { readonly read: () => void; readonly hides: () => number } {
   let read = (): void => undefined;
   const ready = new Promise<void>((resolve) => {
@@ -31,7 +31,7 @@ function host(): { readonly read: () => void; readonly hides: () => number } {
 
 const stop = (): Promise<unknown> => browser.runtime.sendMessage({ to: 'page', ask: 'stop', given: null });
 
-/** An old kind of frame, which does not load by itself without a browser. */
+/** Adds a frame of an old kind, which does not load by itself without a browser. */
 function loadFrame(): void {
   const frame = document.createElement('frame');
   document.body.append(frame);
@@ -43,7 +43,7 @@ afterEach(async () => {
   asked.length = 0;
 });
 
-test('a page asks for its frames once its own words have been read, and again when one loads later', async () => {
+test('a page asks for its frames once its own words have been read, and again when a frame loads later', async () => {
   const { read, hides } = host();
   await setImmediate();
   expect(asked).toEqual([]);
@@ -54,7 +54,7 @@ test('a page asks for its frames once its own words have been read, and again wh
   expect(hides()).toBe(0);
 });
 
-test('a frame of another site leaves the asking to its page, but for frames in itself, and hides its marks', async () => {
+test('a frame of another site asks only for the frames inside it, and hides its marks', async () => {
   const { top } = globalThis;
   vi.stubGlobal('top', {});
   vi.stubGlobal('frameElement', null);
@@ -68,7 +68,7 @@ test('a frame of another site leaves the asking to its page, but for frames in i
   await expect.poll(() => asked).toEqual(['shadeFrames']);
 });
 
-test('a page that is stopped asks for no frames', async () => {
+test('a stopped page asks for no frames', async () => {
   const { read } = host();
   await stop();
   read();

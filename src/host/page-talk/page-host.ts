@@ -7,8 +7,9 @@ import { hearMessages } from './hear-messages.ts';
 import { type Answers, answer, isQuestion, type PageNews, type ToPage } from './messages.ts';
 
 /**
- * The content script's own global, which no page sees, keeps the running host and the parts: a second injection finds the first.
- * By symbols, since an element of the page answers to its id there.
+ * The content script's own global keeps the running host and the parts, so that a second injection finds the first. No
+ * page sees this global. The keys are symbols, because string names there can refer to elements of the page with that
+ * id.
  */
 const RUNNING = Symbol.for('wordreach');
 const PARTS = Symbol.for('wordreach parts');
@@ -17,19 +18,19 @@ const holder = globalThis as {
   [PARTS]?: Partial<Record<PagePart, unknown>>;
 };
 
-/** Hands parts of the content script to the rest of it. */
+/** Makes parts of the content script available to the rest of the script. */
 export function offerPart<Parts extends Record<PagePart, unknown>>(parts: Partial<Parts>): void {
   holder[PARTS] = { ...holder[PARTS], ...parts };
 }
 
 /**
- * Runs the shading of the page it is injected into; injected again, it goes on. Stops by itself when the
- * extension is updated or removed, since nobody could answer any more.
+ * Runs the shading of the page it is injected into. A second injection lets the running shading continue. The shading
+ * stops by itself when the extension is updated or removed, since nobody could answer any more.
  */
 export function hostPage<Parts extends Record<PagePart, unknown>>(
   start: (options: PageOptions<Parts>) => ShadedPage,
 ): void {
-  // A frame keeps its global when the empty document it begins with gives way to the one that loads.
+  // A frame keeps its global when the document that loads replaces the empty document it begins with.
   if (holder[RUNNING]?.document === document && isAlive()) return;
   holder[RUNNING]?.stop();
   const controller = new AbortController();
@@ -48,7 +49,7 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
     });
 
   const page = start({
-    // No mark is made before it is known who may see it.
+    // No mark is made before it is known who may see the marks.
     judge: (words) => looked.then(() => ask(askBackground('judge', words))),
     explain: (key) => ask(askBackground('explain', key)),
     act: (action) => ask(askBackground('act', action)),
@@ -67,7 +68,7 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
   const looked = Promise.all([loadLook().then(setLook), loadPrivateMarks().then(hideIf)]).catch(
     () => undefined,
   );
-  // The content of a frame of another site may be anybody's.
+  // The content of a frame of another site may belong to anybody.
   hideIf(self !== top && frameElement === null);
   watchLook(setLook, signal);
   watchPrivateMarks(hideIf, signal);
@@ -100,12 +101,12 @@ function tellShaded(): void {
   tell({ news: 'page', shaded: true });
 }
 
-/** Nobody may be listening; that is no fault. */
+/** Sends news of the page. It is no error if nobody listens. */
 function tell(news: PageNews): void {
   if (isAlive()) browser.runtime.sendMessage(news).catch(() => undefined);
 }
 
-/** False once the extension was updated or removed under a page that is still open. */
+/** Returns false once the extension was updated or removed while the page is still open. */
 function isAlive(): boolean {
   try {
     return browser.runtime.id !== undefined;

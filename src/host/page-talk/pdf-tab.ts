@@ -1,11 +1,14 @@
 import { browser } from '../browser.ts';
 
-/** Where a PDF in a tab comes from. */
+/** The source of a PDF in a tab. */
 export interface PdfTab {
   readonly url: string;
 }
 
-/** Finds out whether a tab shows a PDF that may be read; null for any other, and where the browser lets nobody in (Firefox). */
+/**
+ * Finds out whether a tab shows a PDF that may be read. Returns null for any other tab, and where the browser allows no
+ * access (Firefox).
+ */
 export async function findPdfTab(tab: number): Promise<PdfTab | null> {
   try {
     const [found] = await browser.scripting.executeScript({
@@ -20,12 +23,12 @@ export async function findPdfTab(tab: number): Promise<PdfTab | null> {
   }
 }
 
-/** The bytes of a file, or why there are none: it is too large, or its site did not give it again. */
+/** The bytes of a file, or the reason why there are none: the file is too large, or its site did not send it again. */
 export type Fetched = { readonly bytes: Uint8Array } | { readonly why: 'tooLarge' | 'gone' };
 
 /**
- * Has the page of a PDF fetch its own file again, with the site's cookies as the browser did. Nothing else is asked of the site; files
- * larger than `most` bytes are given up.
+ * Makes the page of a PDF fetch its own file again, with the site's cookies as the browser did. Nothing else is
+ * requested from the site. The download stops if the file is larger than `most` bytes.
  */
 export async function fetchPdfTab(tab: number, most: number): Promise<Fetched> {
   try {
@@ -43,7 +46,10 @@ export async function fetchPdfTab(tab: number, most: number): Promise<Fetched> {
   }
 }
 
-/** Runs in the page, and so sees nothing of this file. What it gives has to be text, since messages between parts are. */
+/**
+ * Runs in the page, so it has no access to the rest of this file. Its result must be text, because messages between the
+ * parts are text.
+ */
 async function fetchHere(most: number): Promise<{ base64: string } | { why: 'tooLarge' | 'gone' }> {
   const answer = await fetch(location.href).catch(() => null);
   if (!answer?.ok || !answer.body) return { why: 'gone' };

@@ -3,8 +3,8 @@ import { browser } from '../browser.ts';
 const NAME = 'trial';
 
 /**
- * Tells the background that a step is being tried here, until aborted or until this page is gone. The line is laid anew when the
- * browser stops the background.
+ * Tells the background that a step is being tried here, until aborted or until this page is gone. The connection is
+ * opened again when the browser stops the background.
  */
 export function holdTrial(signal: AbortSignal): void {
   const line = browser.runtime.connect({ name: NAME });
@@ -14,7 +14,7 @@ export function holdTrial(signal: AbortSignal): void {
   signal.addEventListener('abort', () => line.disconnect(), { once: true });
 }
 
-/** Calls back when a page in which a step was tried is gone, or tries it no longer. */
+/** Calls back when a page in which a step was tried is gone, or no longer tries the step. */
 export function whenTrialEnds(onEnd: () => void): void {
   browser.runtime.onConnect.addListener((line) => {
     if (line.name === NAME) line.onDisconnect.addListener(onEnd);

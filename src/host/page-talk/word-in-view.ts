@@ -4,7 +4,7 @@ import type { WordInSentence } from '../../contract/page-contract.ts';
 import { hearMessages } from './hear-messages.ts';
 import { isQuestion } from './messages.ts';
 
-/** Words that are asked about before the card of one of them is open. */
+/** The number of remembered words that a page asked about before it opened the card of one of them. */
 const REMEMBERED = 8;
 
 /** The word of a page whose card is open, and the sentence it is in. */
@@ -14,8 +14,8 @@ export interface WordInView {
 }
 
 /**
- * Calls back with the word whose card a page opens, until aborted: the page asks the background what a word is, and once its card is open for
- * its replacement words; both questions are heard here too.
+ * Calls back with the word whose card a page opens, until aborted. The page asks the background to explain a word, and
+ * once the card is open, it asks for replacement words. Both questions are heard here too.
  */
 export function watchWordInView(tab: number, onWord: (word: WordInView) => void, signal: AbortSignal): void {
   let asked: readonly WordKey[] = [];

@@ -1,6 +1,6 @@
-/** A picture as text, since messages between the parts of the extension are text: `data:image/png;base64,…`. */
+/** Returns a picture as text, since messages between the parts of the extension are text: `data:image/png;base64,…`. */
 export function writeDataAddress(bytes: Uint8Array, type: string): string {
-  // A call can take only so many letters.
+  // A function call accepts only a limited number of arguments.
   const AT_ONCE = 32_768;
   let letters = '';
   for (let n = 0; n < bytes.length; n += AT_ONCE)
@@ -8,7 +8,10 @@ export function writeDataAddress(bytes: Uint8Array, type: string): string {
   return `data:${type};base64,${btoa(letters)}`;
 }
 
-/** The picture of such an address; decoded here, because pages of the extension may fetch nothing but files of the package. */
+/**
+ * Returns the picture in such an address. It is decoded here, because pages of the extension may fetch only files of
+ * the package.
+ */
 export function readDataAddress(address: string): Blob {
   const [, type = '', content = ''] = /^data:([^;,]*);base64,(.*)$/s.exec(address) ?? [];
   return new Blob([Uint8Array.from(atob(content), (letter) => letter.charCodeAt(0))], { type });

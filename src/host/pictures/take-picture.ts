@@ -5,15 +5,18 @@ import { readDataAddress, writeDataAddress } from './data-address.ts';
 import type { PictureNews, TakenPicture, Taking } from './taken-picture.ts';
 
 /**
- * Pictures are taken by the background, because the page that reads them would be in front itself, and handed over once, from memory: nothing
- * of them is stored.
+ * The pictures that wait for the page that reads them. The background takes the pictures, because the reading page
+ * would itself be in front. Each picture is handed over once, from memory, and is never stored.
  */
 const waiting = new Map<string, TakenPicture>();
 
-/** A picture that nobody fetched is let go after so long, in milliseconds; the browser may stop the background before. */
+/**
+ * The time in milliseconds after which a picture that nobody fetched is dropped. The browser may stop the background
+ * earlier.
+ */
 const FORGOTTEN = 60_000;
 
-/** A part of the view, in pixels of the page, and the view's width. */
+/** A part of the view, with the width of the whole view (`view`), in pixels of the page. */
 interface Place {
   readonly left: number;
   readonly top: number;
@@ -28,7 +31,7 @@ interface FoundPicture {
   readonly place: Place | null;
 }
 
-/** Gives the picture with this id to the page that reads it; null when it is gone. */
+/** Returns the picture with this id, once, to the page that reads it. Returns null when the picture is gone. */
 export function fetchPicture(id: string): TakenPicture | null {
   const picture = waiting.get(id) ?? null;
   waiting.delete(id);
@@ -36,8 +39,8 @@ export function fetchPicture(id: string): TakenPicture | null {
 }
 
 /**
- * Takes a picture of the screen of a tab, whose button was pressed, and has it read: by the page that has its earlier screens, else by a
- * new one. Never rejects.
+ * Takes a picture of the screen of the tab whose button was pressed. The page that has earlier screens of the tab reads
+ * the picture; without such a page, a new page opens. Never rejects.
  */
 export async function takeScreen(tabId: number): Promise<Taking> {
   try {
@@ -58,8 +61,8 @@ export async function takeScreen(tabId: number): Promise<Taking> {
 }
 
 /**
- * Takes a picture of a page from the entry of the context menu, and has it read by a new page: its file where the page may have it, else what
- * is seen of it on the screen. Never rejects.
+ * Takes a picture that was chosen with the context menu of a page, and opens a new page that reads it. Takes the file
+ * of the picture if the page may read the file, otherwise the part of the screen that shows the picture. Never rejects.
  */
 export async function takePicture(
   tab: { readonly id?: number | undefined; readonly windowId?: number | undefined },
@@ -77,7 +80,7 @@ export async function takePicture(
     });
     const found = ran?.result as (FoundPicture & { title: string; url: string }) | undefined;
     const { data, place, title, url } = found ?? { data: null, place: null, title: '', url: '' };
-    // Where a frame is in the page is not known from within it, so all of the screen is taken there.
+    // A frame does not know its own position in the page, so the whole screen is taken for a picture in a frame.
     const picture = data ?? (await cutOut(await capture(tab.windowId), frame === 0 ? place : null));
     return await hand({ data: picture, title, url, tab: tabId }, false);
   } catch (error) {
@@ -91,14 +94,17 @@ function capture(window: number | undefined): Promise<string> {
   return browser.tabs.captureVisibleTab(window ?? CURRENT, { format: 'png' });
 }
 
-/** Keeps a picture until it is fetched, and says so to a page that reads screens of the tab, or opens one. */
+/**
+ * Keeps a picture until it is fetched. With `joins`, offers the picture to a page that reads screens of the tab. Opens
+ * a new page if none takes the picture.
+ */
 async function hand(picture: TakenPicture, joins: boolean): Promise<Taking> {
   const id = crypto.randomUUID();
   waiting.set(id, picture);
   setTimeout(() => waiting.delete(id), FORGOTTEN);
   if (joins) {
     const news: PictureNews = { picture: id, tab: picture.tab };
-    // Where no page listens, the browser rejects.
+    // The browser rejects when no page listens.
     const heard = await browser.runtime.sendMessage(news).then(readReply, () => undefined);
     if (heard === true) return { done: 'added' };
   }
@@ -109,7 +115,7 @@ async function hand(picture: TakenPicture, joins: boolean): Promise<Taking> {
   return { done: 'opened' };
 }
 
-/** The part of a captured view, as a data address. */
+/** Returns the part of a captured view as a data URL. */
 async function cutOut(data: string, place: Place | null): Promise<string> {
   if (place === null || place.width < 1 || place.height < 1) return data;
   const bitmap = await createImageBitmap(readDataAddress(data));
@@ -125,7 +131,10 @@ async function cutOut(data: string, place: Place | null): Promise<string> {
   return writeDataAddress(bytes, 'image/png');
 }
 
-/** Runs in the page: where canvases or large pictures are in the view, and which page it is. */
+/**
+ * Runs in the page. Finds the area of the canvases or large pictures in the view, and the title and address of the
+ * page.
+ */
 function findDrawn(): { title: string; url: string; place: Place | null } {
   const boxes = (selector: string): DOMRect[] =>
     [...document.querySelectorAll(selector)]
@@ -153,7 +162,7 @@ function findDrawn(): { title: string; url: string; place: Place | null } {
   return { title: document.title, url: location.href, place };
 }
 
-/** Runs in the page: the file of a picture, or where it is seen. */
+/** Runs in the page. Returns the file of a picture, or its place in the view. */
 async function findPicture(source: string): Promise<FoundPicture & { title: string; url: string }> {
   const about = { title: document.title, url: location.href };
   const pictures = [...document.querySelectorAll('img, image')];
@@ -172,11 +181,11 @@ async function findPicture(source: string): Promise<FoundPicture & { title: stri
   try {
     const response = await fetch(source, { cache: 'force-cache' });
     const blob = await response.blob();
-    // A drawing of lines has no dots of its own; it is taken as it is seen.
+    // A vector image (SVG) has no pixels of its own. It is taken as shown on the screen.
     if (response.ok && /^image\/(?!svg)/.test(blob.type) && blob.size < 25_000_000)
       return { ...about, data: await asText(blob), place: null };
   } catch {
-    // Another site's, which may be shown but not read.
+    // The picture belongs to another site. The page may show it but not read it.
   }
   if (!picture) return { ...about, data: null, place: null };
   picture.scrollIntoView({ block: 'nearest', behavior: 'instant' });

@@ -4,13 +4,13 @@ import { changeGroup, countAs, countedAs } from './change-group.ts';
 
 const herons = groupOf({ alsoTaught: ['ai'], notYet: ['wh'], bySight: ['boat'], names: ['Bram'] });
 
-test('a word counts as it was said from now on, without the number of its reading', () => {
+test('a word is added to the list that the teacher chose, without the number of its reading', () => {
   expect(changeGroup(herons, { do: 'by-sight', word: 'read#1' }).bySight).toEqual(['boat', 'read']);
   expect(changeGroup(herons, { do: 'name', word: "Wilma's" }).names).toEqual(['Bram', 'Wilma']);
   expect(changeGroup(herons, { do: 'skip', word: 'Brr' }).skip).toEqual(['brr']);
 });
 
-test('a pattern is taught, and no longer an exception', () => {
+test('a pattern that becomes taught is no longer an exception', () => {
   expect(changeGroup(herons, { do: 'teach', pattern: 'wh' })).toMatchObject({
     alsoTaught: ['ai', 'wh'],
     notYet: [],
@@ -22,14 +22,14 @@ test('a word or pattern that is added twice is kept once', () => {
   expect(changeGroup(herons, { do: 'teach', pattern: 'ai' }).alsoTaught).toEqual(['ai']);
 });
 
-describe('a change of the group is taken back', () => {
-  test.each(['wh', 'igh'])('for the pattern %s, which is an exception again', (pattern) => {
+describe('taking back or replacing a change of the group', () => {
+  test.each(['wh', 'igh'])('restores the group after the pattern %s was marked as taught', (pattern) => {
     const taught = changeGroup(herons, { do: 'teach', pattern });
     const notYet = herons.notYet.includes(pattern);
     expect(changeGroup(taught, { do: 'unteach', pattern, notYet })).toEqual(herons);
   });
 
-  test.each(['by-sight', 'name', 'skip'] as const)('for a word that was made %s', (as) => {
+  test.each(['by-sight', 'name', 'skip'] as const)('restores the group after a word was made %s', (as) => {
     const said = countAs(herons, 'Quay', as);
     expect(countedAs(said, 'Quay')).toBe(as);
     const back = changeGroup(said, { do: 'judged', word: 'Quay' });
@@ -37,7 +37,7 @@ describe('a change of the group is taken back', () => {
     expect(back).toMatchObject({ bySight: herons.bySight, names: herons.names });
   });
 
-  test('so that a word counts as one thing at a time', () => {
+  test('leaves a word with only one way to count', () => {
     const said = countAs(countAs(herons, 'boat', 'name'), 'boat', 'skip');
     expect(countedAs(said, 'boat')).toBe('skip');
     expect(said.bySight).toEqual([]);

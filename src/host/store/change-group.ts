@@ -11,7 +11,7 @@ export function countedAs(group: Group, key: WordKey): CountsAs {
   return group.names.some((known) => known.toLowerCase() === name) ? 'name' : 'judged';
 }
 
-/** A group that says this alone of a word. */
+/** Returns the group with the word counted in this way only. */
 export function countAs(group: Group, key: WordKey, as: CountsAs): Group {
   const word = splitKey(key).word.toLowerCase();
   const name = nameOf(shownOfKey(key)).toLowerCase();
@@ -27,14 +27,15 @@ export function countAs(group: Group, key: WordKey, as: CountsAs): Group {
     case 'by-sight':
       return { ...cleared, bySight: [...cleared.bySight, word] };
     case 'name':
-      // A name keeps its capital, also where its place explains it: a biscuit is no name beside a cat called Biscuit.
+      // A name keeps its capital, even where its position explains the capital. The lower-case word is not the name: a
+      // biscuit is no name beside a cat called Biscuit.
       return { ...cleared, names: [...cleared.names, nameOf(shownOfKey(key))] };
     case 'skip':
       return { ...cleared, skip: [...(cleared.skip ?? []), word] };
   }
 }
 
-/** A group after what the teacher said of a word or a pattern. */
+/** Returns the group after the teacher's action on a word or a pattern. */
 export function changeGroup(group: Group, action: WordAction): Group {
   switch (action.do) {
     case 'teach':

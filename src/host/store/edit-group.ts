@@ -2,10 +2,10 @@ import type { CountsAs, PatternId, WordKey } from '../../analyze/types.ts';
 import { changeGroup, countAs, countedAs } from './change-group.ts';
 import { changeGroupById } from './groups-store.ts';
 
-/** Takes a change back; later changes stay. */
+/** Undoes a change; later changes stay. */
 export type TakeBack = () => Promise<void>;
 
-/** Has a group count a word as the teacher says. Rejects with `StorageFault`. */
+/** Makes a group count a word as the teacher says. Rejects with `StorageFault`. */
 export async function setCountsAs(id: string, word: WordKey, as: CountsAs): Promise<TakeBack> {
   let before: CountsAs = 'judged';
   await changeGroupById(id, (group) => {
@@ -15,10 +15,13 @@ export async function setCountsAs(id: string, word: WordKey, as: CountsAs): Prom
   return () => changeGroupById(id, (group) => countAs(group, word, before));
 }
 
-/** Patterns that were not secure when they were marked as taught on this page, each behind the id of its group. */
+/**
+ * The patterns that were not secure when this page marked them as taught. Each entry is the id of the group and the
+ * pattern.
+ */
 const notSecure = new Set<string>();
 
-/** Marks a pattern as taught before its step, and as secure; or takes that mark away, as it was before. Rejects with `StorageFault`. */
+/** Marks a pattern as secure and as taught before its step, or restores its earlier state. Rejects with `StorageFault`. */
 export async function setTaught(id: string, pattern: PatternId, isTaught: boolean): Promise<TakeBack> {
   const key = `${id} ${pattern}`;
   await changeGroupById(id, (group) => {

@@ -11,7 +11,7 @@ import {
 
 type Listener = (changes: Record<string, { newValue?: unknown }>, area: string) => void;
 
-/** The part of the browser's storage that is used, in memory; values are copied as the browser does. */
+/** The used part of the browser's storage, in memory. Values are copied, as in the browser. */
 const fake = vi.hoisted(() => {
   const kept = new Map<string, unknown>();
   const listeners = new Set<Listener>();
@@ -39,8 +39,8 @@ beforeEach(() => fake.kept.clear());
 const owls = { name: 'Owls', sequence: null, alsoTaught: ['ai'] };
 const broken = { name: 'Terns', sequence: null, alsoTaught: ['no such pattern'] };
 
-describe('at first', () => {
-  test('the two starter groups are there, Herons chosen, and nothing is stored', async () => {
+describe('before anything is stored', () => {
+  test('the two starter groups exist, Herons is chosen, and loading stores nothing', async () => {
     const groups = await loadGroups();
     expect(Object.values(groups.groups).map(({ name }) => name)).toEqual(['Herons', 'Plovers']);
     expect(chosenGroup(groups).name).toBe('Herons');
@@ -66,7 +66,7 @@ describe('changes', () => {
     expect(chosenGroup(after)).toEqual({ ...chosenGroup(before), step: 3 });
   });
 
-  test('that fail do not keep later ones from being made', async () => {
+  test('that fail do not prevent later changes', async () => {
     await expect(
       changeGroups(() => {
         throw new Error('no');
@@ -76,7 +76,7 @@ describe('changes', () => {
     expect(chosenGroup(await loadGroups()).name).toBe('Plovers');
   });
 
-  test('are told until the watch is ended', async () => {
+  test('are reported until the watch is aborted', async () => {
     const seen: Groups[] = [];
     const controller = new AbortController();
     watchGroups((groups) => seen.push(groups), controller.signal);
@@ -91,14 +91,14 @@ describe('changes', () => {
 describe('stored groups that cannot be read', () => {
   const stored = () => (fake.kept.get('groups') as { groups: Record<string, unknown> }).groups;
 
-  test('stay in storage as they are when others change', async () => {
+  test('stay unchanged in storage when other groups change', async () => {
     fake.kept.set('groups', { version: 1, chosen: 'terns', groups: { terns: broken, owls } });
     expect(chosenGroup(await loadGroups()).name).toBe('Owls');
     await changeChosen((group) => ({ ...group, step: 2 }));
     expect(stored().terns).toEqual(broken);
   });
 
-  test('are not replaced by a starter of the same id', async () => {
+  test('are not replaced by a starter group with the same id', async () => {
     fake.kept.set('groups', { version: 1, chosen: 'herons', groups: { herons: broken } });
     expect(chosenGroup(await loadGroups()).name).toBe('Herons');
     await changeChosen((group) => ({ ...group, step: 2 }));
@@ -106,13 +106,13 @@ describe('stored groups that cannot be read', () => {
     expect(chosenGroup(await loadGroups())).toMatchObject({ name: 'Herons', step: 2 });
   });
 
-  test('keep their id, which no new group gets', async () => {
+  test('keep their ids, which new groups cannot get', async () => {
     fake.kept.set('groups', { version: 1, chosen: 'owls', groups: { owls, 'group-1': broken } });
     expect(freeGroupId(await loadGroups())).toBe('group-2');
   });
 
   test.each([null, 7, 'groups', {}, { groups: {} }])(
-    '%j in their place gives the starters',
+    'lead to the starter groups when the whole stored value is %j',
     async (value) => {
       fake.kept.set('groups', value);
       expect(chosenGroup(await loadGroups()).name).toBe('Herons');

@@ -6,11 +6,11 @@ import { inTurn } from './in-turn.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { GROUPS_KEY, watchStored } from './watch-stored.ts';
 
-/** The teacher's groups and which of them is chosen; kept in this browser only. */
+/** The teacher's groups and the id of the chosen group. They are stored in this browser only. */
 export interface Groups {
   readonly chosen: string;
   readonly groups: Readonly<Record<string, Group>>;
-  /** Groups as stored that this version cannot read; they are kept as they are for one that can. */
+  /** Stored groups that this version cannot read. These groups are kept unchanged for a version that can. */
   readonly unread: Readonly<Record<string, unknown>>;
   /** The step that pages use for the chosen group for a while; the group's own step does not change. Left out where they use its own. */
   readonly trial?: Trial;
@@ -24,9 +24,12 @@ interface Trial {
 
 const VERSION = 1;
 
-/** The accent a new group has: that its sequence is made for, or else that of the browser's language. */
+/**
+ * The accent of a new group: the accent that its sequence is made for, or otherwise the accent of the browser's
+ * language.
+ */
 export function accentAtFirst(sequence?: Sequence | null): Accent {
-  // Node 20, where the commands and tests run, has no navigator.
+  // Node 20, which runs the commands and tests, has no `navigator`.
   return defaultAccent(globalThis.navigator?.language ?? '', sequence);
 }
 
@@ -37,13 +40,13 @@ function starterGroups(): Groups {
   return { chosen: 'herons', groups, unread: {} };
 }
 
-/** Whether a group is one of those that come with the extension, as it came. */
+/** Whether a group came with the extension and is unchanged. */
 export function isStarterGroup(id: string, group: Group): boolean {
   const starter = findGroup(starterGroups(), id);
   return starter !== null && JSON.stringify(starter) === JSON.stringify(group);
 }
 
-/** How they are in storage: the groups of both kinds together, and the version that wrote them. */
+/** The groups as they are in storage: readable and unreadable groups together, with the version that wrote them. */
 interface Stored {
   readonly version: number;
   readonly chosen: string;
@@ -51,12 +54,12 @@ interface Stored {
   readonly trial?: unknown;
 }
 
-/** The stored groups, or the starters when nothing was stored yet. */
+/** Loads the stored groups, or the starter groups when nothing was stored yet. */
 export async function loadGroups(): Promise<Groups> {
   return readStored(await readItem(GROUPS_KEY));
 }
 
-/** A group by its id, which may be any text an address or a file names; null when no group has it. */
+/** Returns the group with this id, or null when no group has it. The id may be any text from an address or a file. */
 export function findGroup({ groups }: Pick<Groups, 'groups'>, id: string): Group | null {
   return Object.hasOwn(groups, id) ? groups[id]! : null;
 }
@@ -66,14 +69,15 @@ export function chosenGroup(groups: Groups): Group {
   return findGroup(groups, groups.chosen) ?? Object.values(groups.groups)[0]!;
 }
 
-/** The group a page shows now: the chosen one, at the step that is tried if there is one. */
+/** The group a page shows now: the chosen group, at the trial step if there is one. */
 export function shownGroup(groups: Groups): Group {
   const group = chosenGroup(groups);
   return groups.trial ? { ...group, step: groups.trial.step } : group;
 }
 
 /**
- * Changes the stored groups by a function of the stored ones; one change after another, so that none is lost.
+ * Replaces the stored groups with the result of a function of them. Changes run one after another, so that none is
+ * lost.
  */
 export function changeGroups(change: (groups: Groups) => Groups): Promise<void> {
   return inTurn(GROUPS_KEY, async () => {
@@ -83,14 +87,14 @@ export function changeGroups(change: (groups: Groups) => Groups): Promise<void> 
   });
 }
 
-/** Shows the chosen group on pages as if it were at another step, or with null at its own again. */
+/** Shows the chosen group on pages as if it were at another step. Null shows the group's own step again. */
 export function tryStep(step: number | null): Promise<void> {
   return changeGroups(({ trial: _, ...groups }) =>
     step === null ? groups : { ...groups, trial: { group: groups.chosen, step } },
   );
 }
 
-/** Replaces a group by a function of it; one that is gone stays gone. */
+/** Replaces a group with the result of a function of it. Does nothing when the group is gone. */
 export function changeGroupById(id: string, change: (group: Group) => Group): Promise<void> {
   return changeGroups((all) => {
     const group = findGroup(all, id);
@@ -98,7 +102,7 @@ export function changeGroupById(id: string, change: (group: Group) => Group): Pr
   });
 }
 
-/** Replaces the chosen group by a function of it. */
+/** Replaces the chosen group with the result of a function of it. */
 export function changeChosen(change: (group: Group) => Group): Promise<void> {
   return changeGroups((groups) => ({
     ...groups,
@@ -106,17 +110,20 @@ export function changeChosen(change: (group: Group) => Group): Promise<void> {
   }));
 }
 
-/** Calls back with the groups each time they change, until aborted. */
+/** Calls `onChange` with the groups each time they change, until the signal is aborted. */
 export function watchGroups(onChange: (groups: Groups) => void, signal: AbortSignal): void {
   watchStored(GROUPS_KEY, (stored) => onChange(readStored(stored)), signal);
 }
 
-/** The groups in a stored value that can be read, by their ids. */
+/** Returns the readable groups in a stored value, by id. */
 export function readGroups(value: unknown): Readonly<Record<string, Group>> {
   return sortReadable((value as Partial<Stored> | null)?.groups, parseGroup).read;
 }
 
-/** At least one group can be read: the starters are there when no stored group can. */
+/**
+ * Reads the stored groups. The result has at least one group: the starter groups are added when no stored group can be
+ * read.
+ */
 function readStored(value: unknown): Groups {
   if (typeof value !== 'object' || value === null) return starterGroups();
   const stored = value as Partial<Stored>;
@@ -141,7 +148,7 @@ function freeId(id: string, taken: object): string {
   return Object.hasOwn(taken, id) ? freeId(`${id}-starter`, taken) : id;
 }
 
-/** Parts stored items into those a parser takes and those it throws at, each under its id. */
+/** Separates stored items into items that a parser accepts and items at which it throws, each under its id. */
 export function sortReadable<T>(
   stored: unknown,
   parse: (item: unknown) => T,
@@ -158,13 +165,13 @@ export function sortReadable<T>(
   return { read: Object.fromEntries(read), unread: Object.fromEntries(unread) };
 }
 
-/** An id no group has: `group-3`. */
+/** Returns an id that no group has, such as `group-3`. */
 export function freeGroupId({ groups, unread }: Groups): string {
   const taken = new Set([groups, unread].flatMap(Object.keys));
   for (let n = 1; ; n++) if (!taken.has(`group-${n}`)) return `group-${n}`;
 }
 
-/** A name no group has: `Herons (copy)`, `Herons (copy 2)`. */
+/** Returns a name that no group has, such as `Herons (copy)` or `Herons (copy 2)`. */
 export function freeGroupName(wanted: string, { groups }: Groups): string {
   const taken = new Set(Object.values(groups).map(({ name }) => name));
   let name = wanted;
@@ -174,7 +181,10 @@ export function freeGroupName(wanted: string, { groups }: Groups): string {
   return name;
 }
 
-/** Made when there are names to compare: a background that begins would wait for it. */
+/**
+ * The collator is created only when there are names to compare. Otherwise the start of the background would wait for
+ * it.
+ */
 let names: Intl.Collator | undefined;
 
 function compareNames(one: string, other: string): number {
@@ -182,7 +192,7 @@ function compareNames(one: string, other: string): number {
   return names.compare(one, other);
 }
 
-/** In the order of their names, since browsers keep no order of stored ids. */
+/** Sorts items by name, since browsers keep no order of stored ids. */
 export function byName<T extends { readonly name: string }>(
   items: Readonly<Record<string, T>>,
 ): Readonly<Record<string, T>> {

@@ -11,12 +11,12 @@ export type ImportChoices = Readonly<Record<string, ItemChoice>>;
 
 const choice = v.union([v.array(v.string()), v.picklist(['by-sight', 'ignore'])]);
 
-/** The choices kept in this browser; anything else is passed over. */
+/** Loads the choices stored in this browser. Any other value is skipped. */
 export async function loadImportChoices(): Promise<ImportChoices> {
   return sortReadable(await readItem(KEY), v.parser(choice)).read;
 }
 
-/** Keeps a choice for the next time; null forgets it. */
+/** Saves a choice for the next time. Null deletes the choice. */
 export function keepImportChoice(key: string, choice: ItemChoice | null): Promise<void> {
   return inTurn(KEY, async () => {
     const { [key]: _, ...others } = await loadImportChoices();

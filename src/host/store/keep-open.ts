@@ -2,8 +2,9 @@ import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { loadOnce } from '../data/load-once.ts';
 
 /**
- * Gives a database, opened with the first call and kept open. It gives way to a newer version in another window, and to one
- * that clears everything; the next call opens it again.
+ * Returns a function that gives a database. The first call opens the database, which then stays open. The database
+ * closes for a newer version in another window, and for a window that clears everything. The next call opens the
+ * database again.
  */
 export function keepOpen<S extends DBSchema>(
   name: string,

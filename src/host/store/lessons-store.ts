@@ -2,7 +2,7 @@ import { type LessonPlan, parsePlan } from '../../lesson/index.ts';
 import { browser } from '../browser.ts';
 import { readItem, readItems, storeItem } from './store-item.ts';
 
-/** Whose lesson it is: a group's, around a passage or none. */
+/** The identity of a lesson: its group, and its passage or null. */
 export interface LessonName {
   readonly group: string;
   readonly passage: string | null;
@@ -10,18 +10,18 @@ export interface LessonName {
 
 const PREFIX = 'lesson/';
 
-/** The plan that was kept for a lesson; null while there is none. */
+/** Loads the saved plan of a lesson; null when there is none. */
 export async function loadLesson(name: LessonName): Promise<LessonPlan | null> {
   const key = itemOf(name);
   return parsePlan(await readItem(key));
 }
 
-/** Keeps the plan of a lesson in this browser. Rejects with `StorageFault`. */
+/** Saves the plan of a lesson in this browser. Rejects with `StorageFault`. */
 export function keepLesson(name: LessonName, plan: LessonPlan): Promise<void> {
   return storeItem(itemOf(name), plan);
 }
 
-/** Forgets the lessons of groups and passages that were deleted. */
+/** Deletes the stored lessons of groups and passages that were deleted. */
 export async function forgetLessons(isThere: (name: LessonName) => boolean): Promise<void> {
   const keys = Object.keys(await readItems(null)).filter((key) => key.startsWith(PREFIX));
   const gone = keys.filter((key) => {

@@ -5,36 +5,39 @@ import { watchStored } from './watch-stored.ts';
 
 const KEY = 'look';
 
-/** The look that was chosen; a wash at first. Without the sentences for a storage that refuses: pages have no room for them. */
+/**
+ * Loads the chosen look, which is a wash at first. A storage error gets no explaining sentence here, because pages have
+ * no room for it.
+ */
 export async function loadLook(): Promise<Look> {
   const { [KEY]: stored } = await browser.storage.local.get(KEY);
   return readLook(stored);
 }
 
-/** Keeps the look for all pages. Rejects with `StorageFault`. */
+/** Saves the look for all pages. Rejects with `StorageFault`. */
 export function keepLook(look: Look): Promise<void> {
   return storeItem(KEY, look);
 }
 
-/** Calls back with the look each time it changes, until aborted. */
+/** Calls `onChange` with the look each time it changes, until the signal is aborted. */
 export function watchLook(onChange: (look: Look) => void, signal: AbortSignal): void {
   watchStored(KEY, (stored) => onChange(readLook(stored)), signal);
 }
 
 const PRIVATE = 'private-marks';
 
-/** Whether marks are drawn where no script of a page sees them; not at first. */
+/** Whether marks are drawn where no script of a page sees them. False at first. */
 export async function loadPrivateMarks(): Promise<boolean> {
   const { [PRIVATE]: stored } = await browser.storage.local.get(PRIVATE);
   return stored === true;
 }
 
-/** Keeps the choice for all pages. Rejects with `StorageFault`. */
+/** Saves the choice of private marks for all pages. Rejects with `StorageFault`. */
 export function keepPrivateMarks(isPrivate: boolean): Promise<void> {
   return storeItem(PRIVATE, isPrivate);
 }
 
-/** Calls back with the choice each time it changes, until aborted. */
+/** Calls `onChange` with the choice of private marks each time it changes, until the signal is aborted. */
 export function watchPrivateMarks(onChange: (isPrivate: boolean) => void, signal: AbortSignal): void {
   watchStored(PRIVATE, (stored) => onChange(stored === true), signal);
 }

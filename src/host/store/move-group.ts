@@ -1,8 +1,9 @@
 import type { Group, Sequence, StepMove } from '../../analyze/types.ts';
 
 /**
- * Puts a group at a step, of another sequence when one is given, and notes it under the day; a second move on the
- * same day is noted after the first. The step before the first move is noted too, as of the beginning of time.
+ * Moves a group to a step, and to another sequence when one is given. Records the move under the day; a second move on
+ * the same day is recorded after the first. The first move also records the step before it, dated at the beginning of
+ * time.
  */
 export function moveGroup(
   group: Group,
@@ -19,18 +20,21 @@ export function moveGroup(
   return { ...group, step, sequence, history };
 }
 
-/** The group as it was at the end of a day, as far as its moves tell: its step and sequence; the rest as it is now. */
+/**
+ * Returns the group as of the end of a day, as far as its recorded moves tell. The step and the sequence are from that
+ * day; the rest is as it is now.
+ */
 export function groupOn(group: Group, day: string): Group {
   const move = group.history?.findLast(({ date }) => date <= day);
   return move ? { ...group, step: move.step, sequence: move.sequence } : group;
 }
 
-/** The moves of a group that have a day of their own, the latest first. */
+/** Returns the dated moves of a group, the latest first. */
 export function datedMoves(group: Group): readonly StepMove[] {
   return (group.history ?? []).filter(({ date }) => date !== EVER).toReversed();
 }
 
-/** The day it is here, as `2026-11-25`. */
+/** The local date of today, as `2026-11-25`. */
 export function today(): string {
   return dayOf(new Date());
 }
@@ -41,10 +45,10 @@ export function dayOf(time: Date): string {
   return `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;
 }
 
-/** A step beyond its sequence (it was shortened) counts as the last. */
+/** Limits the step of a group to its sequence. A step beyond the end of a shortened sequence counts as the last step. */
 export function withinSequence(group: Group, sequence: Sequence | null): Group {
   return { ...group, step: Math.min(group.step, sequence?.steps.length ?? 0) };
 }
 
-/** For a step whose day nobody noted: earlier than any. */
+/** The date of a step whose day nobody recorded. It is earlier than any other date. */
 const EVER = '0001-01-01';

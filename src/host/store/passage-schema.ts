@@ -4,7 +4,7 @@ import { countSchema, recordOf, textOrNull } from './schema.ts';
 
 const lineOfSource = v.fallback(textOrNull, null);
 
-/** A source of any other kind says nothing. */
+/** A source of any other shape becomes an empty source. */
 const source: v.GenericSchema<unknown, PassageSource> = v.fallback(
   v.object({ url: lineOfSource, byline: lineOfSource, date: lineOfSource }),
   { url: null, byline: null, date: null },
@@ -17,7 +17,7 @@ const version: v.GenericSchema<unknown, PassageVersion> = v.object({
 
 const content = { title: v.string(), source, original: v.string(), versions: recordOf(version) };
 
-/** A passage in a file of passages, where it has no id of its own. */
+/** A passage in a file of passages, where passages have no ids of their own. */
 export const passageContentSchema: v.GenericSchema<unknown, Omit<Passage, 'id' | 'rev' | 'saved'>> = v.object(
   content,
 );

@@ -19,14 +19,14 @@ beforeEach(async () => {
   for (const { id } of await loadPassages()) await deletePassage(id);
 });
 
-test('saved again and again, a passage stays one', async () => {
+test('a passage that is saved again stays a single passage', async () => {
   const { passage } = await savePassage(ferry);
   const again = await savePassage({ ...passage, original: 'The ferry is in.' });
   expect(again.outcome).toBe('kept');
   expect(await loadPassages()).toEqual([again.passage]);
 });
 
-test('a passage saved by another window meanwhile is kept beside this window’s', async () => {
+test('a passage that another window saved meanwhile is kept beside this window’s passage', async () => {
   const { passage } = await savePassage(ferry);
   const theirs = await savePassage({ ...passage, original: 'Theirs.' });
   const ours = await savePassage({ ...passage, original: 'Ours.' });

@@ -22,21 +22,22 @@ const open = keepOpen<PassagesSchema>('desk', 1, (db) => {
   db.createObjectStore('passages', { keyPath: 'id' });
 });
 
-/** All passages that can be read, the last saved first. Rejects with `StorageFault`. */
+/** Loads all readable passages, the last saved first. Rejects with `StorageFault`. */
 export async function loadPassages(): Promise<Passage[]> {
   const all = await told(async () => (await open()).getAll('passages'));
   return takeReadable(passageSchema, all, 'host.passageUnread').sort((a, b) => b.saved - a.saved);
 }
 
-/** One passage; undefined when it is gone or cannot be read. Rejects with `StorageFault`. */
+/** Loads one passage. Returns undefined when the passage is gone or cannot be read. Rejects with `StorageFault`. */
 export async function loadPassage(id: string): Promise<Passage | undefined> {
   const found = await told(async () => (await open()).get('passages', id));
   return takeReadable(passageSchema, found ? [found] : [], 'host.passageUnread')[0];
 }
 
 /**
- * Saves a passage as it was read with its `rev`. When another window has saved it meanwhile, this one is kept beside it
- * under a new id, so that nothing is lost. Rejects with `StorageFault`; the passage saved before is still there.
+ * Saves a passage with the `rev` it was read with. When another window has saved the passage meanwhile, this one is
+ * saved beside it under a new id, so that nothing is lost. Rejects with `StorageFault`; the passage saved before is
+ * then still there.
  */
 export async function savePassage(passage: Passage): Promise<Saved> {
   const saved = await told(async () => {
@@ -58,24 +59,27 @@ export async function savePassage(passage: Passage): Promise<Saved> {
   return saved;
 }
 
-/** Puts passages where those with their ids are, all or none of them, as they are. Rejects with `StorageFault`. */
+/**
+ * Stores passages as they are, all or none, and replaces stored passages with the same ids. Rejects with
+ * `StorageFault`.
+ */
 export async function putPassages(passages: readonly Passage[]): Promise<void> {
   await told(async () => {
     const change = (await open()).transaction('passages', 'readwrite');
-    // The write that fails is told by the end of the whole change.
+    // A write that fails is reported at the end of the whole transaction.
     for (const passage of passages) void change.store.put(passage).catch(() => undefined);
     await change.done;
   });
   news.tell(null);
 }
 
-/** Deletes a passage; it is gone for good. Rejects with `StorageFault`. */
+/** Deletes a passage for good. Rejects with `StorageFault`. */
 export async function deletePassage(id: string): Promise<void> {
   await told(async () => (await open()).delete('passages', id));
   news.tell(null);
 }
 
-/** Calls back when this or another window saved or deleted a passage, until aborted. */
+/** Calls `onChange` when this or another window saves or deletes a passage, until the signal is aborted. */
 export function watchPassages(onChange: () => void, signal: AbortSignal): void {
   news.watch(onChange, signal);
 }

@@ -6,8 +6,8 @@ export const countSchema = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 export const textOrNull = v.nullable(v.string());
 
 /**
- * An object of any names: each value fits `item`, or all of it is refused. `record` of valibot drops `constructor` and
- * `__proto__`, which may be ids here like any other.
+ * Returns a schema for an object with any names. Each value fits `item`, or the whole object is refused. Valibot's
+ * `record` drops `constructor` and `__proto__`, which are allowed as ids here.
  */
 export function recordOf<T>(item: v.GenericSchema<unknown, T>) {
   return v.pipe(

@@ -5,13 +5,13 @@ import { browser } from '../browser.ts';
 /** The settings of a school for all its browsers by policy (`storage.managed`); profiles/README.md says how. */
 export interface SchoolPreset {
   readonly sequences: readonly Sequence[];
-  /** Id of the sequence new groups follow. */
+  /** The id of the sequence that new groups follow. */
   readonly sequence: string | null;
 }
 
-/** The preset; empty where there is none. A sequence that cannot be read is passed over. */
+/** Loads the preset, which is empty if the school has set none. A sequence that cannot be read is skipped. */
 export async function loadSchoolPreset(): Promise<SchoolPreset> {
-  // Firefox rejects where no policy is set, Chromium gives an empty object.
+  // Firefox rejects when no policy is set; Chromium returns an empty object.
   const set: unknown = await browser.storage.managed.get().catch(() => null);
   const { sequences, sequence } = (set ?? {}) as { sequences?: unknown; sequence?: unknown };
   return {

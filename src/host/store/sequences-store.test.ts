@@ -22,7 +22,7 @@ const harbour = {
   steps: [{ teaches: ['m'], bySight: ['the'] }],
 };
 
-test('the teacher’s own sequences come before the starters, and are found by id', async () => {
+test('the teacher’s own sequences are listed before the starters, and sequences are found by id', async () => {
   await changeSequences((own) => ({ ...own, 'harbour-order': harbour }));
   const sequences = await loadSequences();
   expect(listSequences(sequences).map(({ id }) => id)[0]).toBe('harbour-order');
@@ -34,7 +34,7 @@ test('the teacher’s own sequences come before the starters, and are found by i
     expect(await loadSequence(id)).toEqual(findSequence(sequences, id));
 });
 
-test('an unreadable sequence stays in storage, and no other gets its id', async () => {
+test('an unreadable sequence stays in storage, and no other sequence gets its id', async () => {
   const later = { ...harbour, id: 'later', steps: [{ teaches: ['a pattern of next year'] }] };
   kept.set('sequences', { version: 1, sequences: { later } });
   await changeSequences((own) => ({ ...own, 'harbour-order': harbour }));
@@ -48,12 +48,12 @@ test.each([
   ['  École – 2027! ', 'ecole-2027'],
   ['音', 'sequence'],
   ['__proto__', 'proto'],
-])('“%s” gets the id %s', async (name, id) => {
+])('a sequence named “%s” gets the id %s', async (name, id) => {
   expect(freeSequenceId(name, await loadSequences())).toBe(id);
 });
 
 test.each([null, 7, { sequences: 7 }, { sequences: null }])(
-  '%j in storage gives the starters',
+  '%j in storage gives only the starter sequences',
   async (value) => {
     kept.set('sequences', value);
     const { own, starters } = await loadSequences();
@@ -62,7 +62,7 @@ test.each([null, 7, { sequences: 7 }, { sequences: null }])(
   },
 );
 
-test('sequences of the school come before the starters, and faulty entries of its policy are passed over', async () => {
+test('school sequences come before the starters, and faulty entries in the policy are skipped', async () => {
   kept.set('managed', {
     sequence: 'harbour-order',
     sequences: [harbour, { ...harbour, id: 'steady-steps' }, { id: 'broken' }, 7],
@@ -76,7 +76,10 @@ test('sequences of the school come before the starters, and faulty entries of it
   expect(await loadSchoolPreset()).toMatchObject({ sequence: 'harbour-order' });
 });
 
-test.each([{ sequences: 'none' }, { sequence: 7 }, null])('%j as policy sets nothing', async (managed) => {
-  kept.set('managed', managed);
-  expect((await loadSequences()).school).toEqual([]);
-});
+test.each([{ sequences: 'none' }, { sequence: 7 }, null])(
+  'a policy of %j sets no school sequences',
+  async (managed) => {
+    kept.set('managed', managed);
+    expect((await loadSequences()).school).toEqual([]);
+  },
+);

@@ -7,23 +7,26 @@ import { starterSequence, starterSequences } from './sequences.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
 
-/** The sequences there are: those that ship with the extension, and the teacher's own. */
+/** The available sequences: the sequences that ship with the extension, and the teacher's own. */
 export interface Sequences {
-  /** The school's sequences (by policy) first; they can be followed and copied, not changed. */
+  /**
+   * The shipped sequences, after the school's sequences (set by policy). They can be followed and copied, but not
+   * changed.
+   */
   readonly starters: readonly Sequence[];
   /** Ids of the starters that the school has set. */
   readonly school: readonly string[];
-  /** Id of the sequence that new groups follow, where the school has set one that is there. */
+  /** The id of the sequence that new groups follow, if the school has set one and that sequence exists. */
   readonly preset: string | null;
-  /** By id; never one of a starter. Kept in this browser. */
+  /** The teacher's own sequences by id, which is never the id of a starter. Stored in this browser. */
   readonly own: Readonly<Record<string, Sequence>>;
-  /** Sequences as stored that this version cannot read; they are kept as they are for one that can. */
+  /** Stored sequences that this version cannot read. These sequences are kept unchanged for a version that can. */
   readonly unread: Readonly<Record<string, unknown>>;
 }
 
 const VERSION = 1;
 
-/** The starters, the sequences of the school, and the stored ones. */
+/** Loads the starters, the school's sequences and the stored sequences. */
 export async function loadSequences(): Promise<Sequences> {
   const [kept, preset] = await Promise.all([readItem(SEQUENCES_KEY), loadSchoolPreset()]);
   const { read: own, unread } = sortReadable(listIn(kept), parseSequence);
@@ -47,12 +50,12 @@ export async function loadSequence(id: string | null): Promise<Sequence | null> 
   return findSequence(await loadSequences(), id);
 }
 
-/** The sequences in a stored value that can be read, by their ids. */
+/** Returns the readable sequences in a stored value, by id. */
 export function readOwnSequences(value: unknown): Readonly<Record<string, Sequence>> {
   return sortReadable(listIn(value), parseSequence).read;
 }
 
-/** A sequence by its id; null for a group that follows none, or one that is gone. */
+/** Returns the sequence with this id. Returns null for a group without a sequence, and for a sequence that is gone. */
 export function findSequence({ own, starters }: Sequences, id: string | null): Sequence | null {
   if (id === null) return null;
   if (Object.hasOwn(own, id)) return own[id]!;
@@ -64,7 +67,10 @@ export function listSequences({ own, starters }: Sequences): readonly Sequence[]
   return [...Object.values(own), ...starters];
 }
 
-/** Changes the teacher's own sequences by a function of them; one change after another, so that none is lost. */
+/**
+ * Replaces the teacher's own sequences with the result of a function of them. Changes run one after another, so that
+ * none is lost.
+ */
 export function changeSequences(
   change: (own: Readonly<Record<string, Sequence>>) => Readonly<Record<string, Sequence>>,
 ): Promise<void> {
@@ -75,7 +81,7 @@ export function changeSequences(
   });
 }
 
-/** Calls back with the sequences each time they change, until aborted. */
+/** Calls `onChange` with the sequences each time they change, until the signal is aborted. */
 export function watchSequences(onChange: (sequences: Sequences) => void, signal: AbortSignal): void {
   const tell = async (): Promise<void> => {
     const sequences = await loadSequences();
@@ -84,7 +90,7 @@ export function watchSequences(onChange: (sequences: Sequences) => void, signal:
   watchStored(SEQUENCES_KEY, () => void tell(), signal);
 }
 
-/** An id made of a name's letters that no sequence of these has: `our-order`, `our-order-2`. */
+/** Returns an id that is made of a name's letters and that no given sequence has, such as `our-order` or `our-order-2`. */
 export function freeSequenceId(name: string, sequences: Sequences): string {
   const stem = slug(name) || 'sequence';
   const taken = new Set([...listSequences(sequences).map(({ id }) => id), ...Object.keys(sequences.unread)]);

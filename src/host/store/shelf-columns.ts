@@ -3,17 +3,20 @@ import { watchStored } from './watch-stored.ts';
 
 const KEY = 'shelf-columns';
 
-/** The ids of groups in the order in which the teacher put their columns; groups that are not among them come after. */
+/**
+ * Loads the ids of groups in the order in which the teacher put their columns. Groups that are not in the list come
+ * last.
+ */
 export async function loadColumns(): Promise<readonly string[]> {
   return readColumns(await readItem(KEY));
 }
 
-/** Keeps the order of the columns. Rejects with `StorageFault`. */
+/** Saves the order of the columns. Rejects with `StorageFault`. */
 export function keepColumns(ids: readonly string[]): Promise<void> {
   return storeItem(KEY, ids);
 }
 
-/** Calls back with the order each time it changes, until aborted. */
+/** Calls `onChange` with the order each time it changes, until the signal is aborted. */
 export function watchColumns(onChange: (ids: readonly string[]) => void, signal: AbortSignal): void {
   watchStored(KEY, (stored) => onChange(readColumns(stored)), signal);
 }

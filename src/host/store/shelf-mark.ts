@@ -4,21 +4,21 @@ import { watchStored } from './watch-stored.ts';
 
 const KEY = 'shelf-mark';
 
-/** The least and the greatest mark a teacher may set, in percent of running words. */
+/** The lowest and the highest mark that a teacher may set, in percent of running words. */
 export const LOWEST_MARK = 90;
 export const HIGHEST_MARK = 100;
 
-/** The reach from which on a text of the shelf reads, in whole percent. */
+/** Loads the mark: the reach, in whole percent, from which a text on the shelf counts as readable. */
 export async function loadMark(): Promise<number> {
   return readMark(await readItem(KEY));
 }
 
-/** Keeps the mark. Rejects with `StorageFault`. */
+/** Saves the mark. Rejects with `StorageFault`. */
 export function keepMark(mark: number): Promise<void> {
   return storeItem(KEY, readMark(mark));
 }
 
-/** Calls back with the mark each time it changes, until aborted. */
+/** Calls `onChange` with the mark each time it changes, until the signal is aborted. */
 export function watchMark(onChange: (mark: number) => void, signal: AbortSignal): void {
   watchStored(KEY, (stored) => onChange(readMark(stored)), signal);
 }

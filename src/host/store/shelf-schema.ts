@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { WordKey } from '../../analyze/types.ts';
 import { countSchema, textOrNull } from './schema.ts';
 
-/** A vetted text: where it comes from and which words it has, but not the text itself. */
+/** A vetted text: its source and its words, but not the text itself. */
 export interface ShelfText {
   readonly id: string;
   readonly title: string;
@@ -10,24 +10,24 @@ export interface ShelfText {
   readonly byline: string | null;
   /** The date of the text, as its page or file says it. */
   readonly date: string | null;
-  /** When it was put on the shelf, in milliseconds since 1970. */
+  /** The time when the text was put on the shelf, in milliseconds since 1970. */
   readonly shelved: number;
   readonly tags: readonly string[];
   readonly notes: string;
-  /** Sorted by code unit, so that their order tells nothing of the text; every key once. */
+  /** The words, each key once, sorted by code unit, so that their order reveals nothing about the text. */
   readonly words: readonly (readonly [key: WordKey, count: number])[];
-  /** Tokens left out of the count: numbers, addresses, other scripts. */
+  /** The number of tokens left out of the count: numbers, addresses, other scripts. */
   readonly skipped: number;
-  /** Whether the text itself is kept too, because the teacher said so. */
+  /** Whether the text itself is also stored, because the teacher chose so. */
   readonly isKept: boolean;
 }
 
-/** A text on its way to or from the shelf, with its running text where that is kept. */
+/** A text on its way to or from the shelf, with its running text if that is kept. */
 export interface WholeShelfText extends Omit<ShelfText, 'isKept'> {
   readonly text: string | null;
 }
 
-/** As it is in the database: the words in one string and one list of counts, which is quick to read. */
+/** A text in the database. The words are one string and the counts are one list, which is quick to read. */
 export interface StoredText extends Omit<ShelfText, 'words'> {
   readonly keys: string;
   readonly counts: Uint32Array;

@@ -8,26 +8,26 @@ import { watchStored } from './watch-stored.ts';
 
 const KEY = 'shelf-seen';
 
-/** For each group, by its id, the step of which the teacher has seen what the shelf gives. */
+/** The step of each group, by group id, for which the teacher has seen the texts that the shelf offers. */
 export type SeenSteps = Readonly<Record<string, Pick<Group, 'sequence' | 'step'>>>;
 
 const seenStep = v.object({ sequence: v.fallback(v.nullable(v.string()), null), step: countSchema });
 
-/** The steps as they were last seen. */
+/** Loads the steps that were last seen. */
 export async function loadSeen(): Promise<SeenSteps> {
   return readSeen(await readItem(KEY));
 }
 
 /**
- * The step from which on texts are news to a group: the one last seen. Null where nothing is new: the group was not seen, follows another
- * sequence since, or went back.
+ * Returns the last seen step, from which texts are new to a group. Returns null when nothing is new: the group was not
+ * seen before, now follows another sequence, or went back.
  */
 export function newsSince(seen: SeenSteps, id: string, { sequence, step }: Group): number | null {
   const before = Object.hasOwn(seen, id) ? seen[id]! : null;
   return before && before.sequence === sequence && before.step < step ? before.step : null;
 }
 
-/** Notes the step of a group as seen, and gives the one that was noted before. Rejects with `StorageFault`. */
+/** Records the step of a group as seen, and returns the step recorded before. Rejects with `StorageFault`. */
 export async function noteSeen(
   id: string,
   { sequence, step }: SeenSteps[string],
@@ -41,8 +41,8 @@ export async function noteSeen(
 }
 
 /**
- * Notes where groups are that were never noted, that follow another sequence or went back, and forgets those that are gone. Rejects with
- * `StorageFault`.
+ * Records the steps of groups that were never recorded, that follow another sequence, or that went back. Deletes the
+ * records of groups that are gone. Rejects with `StorageFault`.
  */
 export function noteGroups({ groups }: Groups): Promise<void> {
   return changeSeen((seen) =>
@@ -55,7 +55,7 @@ export function noteGroups({ groups }: Groups): Promise<void> {
   );
 }
 
-/** Calls back when the list of seen texts changes, here or in another window, until aborted. */
+/** Calls `onChange` when the seen steps change, in this or another window, until the signal is aborted. */
 export function watchSeen(onChange: (seen: SeenSteps) => void, signal: AbortSignal): void {
   watchStored(KEY, (stored) => onChange(readSeen(stored)), signal);
 }
@@ -64,7 +64,7 @@ function changeSeen(change: (seen: SeenSteps) => SeenSteps): Promise<void> {
   return inTurn(KEY, async () => {
     const before = await loadSeen();
     const after = change(before);
-    // Firefox tells of a write that changes nothing too, and who shows this writes again.
+    // Firefox also reports a write that changes nothing. A view that shows these steps would then write again.
     if (JSON.stringify(after) !== JSON.stringify(before)) await storeItem(KEY, after);
   });
 }

@@ -47,7 +47,7 @@ async function all() {
   return found;
 }
 
-/** Everything the database holds, as a search of the disk would find it. */
+/** Returns everything the database holds, as a search of the disk would find it. */
 async function readRaw(): Promise<string> {
   const opening = indexedDB.open('shelf');
   const db = await new Promise<IDBDatabase>((resolve, reject) => {
@@ -67,7 +67,7 @@ async function readRaw(): Promise<string> {
   return JSON.stringify(parts);
 }
 
-test('a text comes back whole; its words sorted, so that their order tells nothing', async () => {
+test('a text is loaded whole, with its words sorted so that their order reveals nothing', async () => {
   await putTexts([ferry]);
   expect(await loadWhole('ferry')).toEqual({
     ...ferry,
@@ -81,7 +81,7 @@ test('a text comes back whole; its words sorted, so that their order tells nothi
   expect(await loadWhole('gone')).toBeUndefined();
 });
 
-test('the list of the shelf has no running text, and a text that is not to be kept is stored nowhere', async () => {
+test('the shelf list has no running text, and a running text that is not to be kept is stored nowhere', async () => {
   await putTexts([ferry, net]);
   const texts = await all();
   expect(texts.map(({ id, isKept }) => [id, isKept])).toEqual([
@@ -103,7 +103,7 @@ test('a deleted entry leaves nothing in the database', async () => {
   expect(await countTexts()).toBe(1);
 });
 
-test('many texts come in slices, each once', async () => {
+test('many texts are read in slices, each text once', async () => {
   const many = Array.from({ length: 7 }, (_, i) => ({ ...net, id: `t${i}` }));
   await putTexts(many);
   const sizes = [];
@@ -112,7 +112,7 @@ test('many texts come in slices, each once', async () => {
   expect((await all()).map(({ id }) => id)).toEqual(many.map(({ id }) => id));
 });
 
-test('a change is made to the stored entry of now, so that two windows do not undo each other', async () => {
+test('a change applies to the entry as stored now, so that two windows do not undo each other', async () => {
   await putTexts([ferry]);
   await Promise.all([
     changeText('ferry', ({ tags }) => ({ tags: [...tags, 'boats'] })),
@@ -144,7 +144,7 @@ test('every window is told of texts put and deleted, until it stops listening', 
   controller.abort();
 });
 
-/** The two ways in which browsers refuse for want of room: at once, and when all is to be written. */
+/** The two ways in which browsers refuse when storage is full: at once, and when everything is to be written. */
 const refusals: Readonly<Record<string, (store: IDBObjectStore) => void>> = {
   'at once': () => {
     throw new DOMException('full', 'QuotaExceededError');
@@ -159,7 +159,7 @@ const refusals: Readonly<Record<string, (store: IDBObjectStore) => void>> = {
 };
 
 test.each(Object.keys(refusals))(
-  'where the browser is full and refuses %s, the next step is said and nothing is lost',
+  'when the browser’s storage is full and refuses %s, the error names the next step and nothing is lost',
   async (when) => {
     await putTexts([net]);
     const real = IDBObjectStore.prototype.put;

@@ -10,7 +10,7 @@ export type { ShelfText, WholeShelfText } from './shelf-schema.ts';
 /** The fields of a text on the shelf that the teacher may change. */
 export type ShelfChange = Partial<Pick<ShelfText, 'title' | 'tags' | 'notes'>>;
 
-/** Which texts of the shelf were put there or changed, and which deleted. */
+/** The ids of texts that were put on the shelf or changed, and the ids of texts that were deleted. */
 export interface ShelfNews {
   readonly put: readonly string[];
   readonly deleted: readonly string[];
@@ -18,11 +18,11 @@ export interface ShelfNews {
 
 interface ShelfSchema extends DBSchema {
   texts: { key: string; value: StoredText; indexes: { title: string; url: string } };
-  /** Running texts by the id of their text, apart from the rest, so that a long shelf opens without them. */
+  /** Running texts by text id. They are stored separately, so that a long shelf opens without them. */
   kept: { key: string; value: string };
 }
 
-/** No key has white space in it. */
+/** The separator between keys. No key contains white space. */
 const BETWEEN = '\n';
 
 const news = createWindowNews<ShelfNews>('shelf');
@@ -34,12 +34,15 @@ const open = keepOpen<ShelfSchema>('shelf', 1, (db) => {
   db.createObjectStore('kept');
 });
 
-/** How many texts are on the shelf. Rejects with `StorageFault`. */
+/** Counts the texts on the shelf. Rejects with `StorageFault`. */
 export function countTexts(): Promise<number> {
   return told(async () => (await open()).count('texts'));
 }
 
-/** All texts that can be read, in slices of at most `size`, so that a page stays quick meanwhile. Throws `StorageFault`. */
+/**
+ * Yields all readable texts in slices of at most `size`, so that the page stays responsive meanwhile. Throws
+ * `StorageFault`.
+ */
 export async function* readShelf(size = 200): AsyncGenerator<ShelfText[]> {
   let last: string | null = null;
   while (true) {
@@ -51,7 +54,7 @@ export async function* readShelf(size = 200): AsyncGenerator<ShelfText[]> {
   }
 }
 
-/** The texts with these ids that are there. Rejects with `StorageFault`. */
+/** Loads the texts with these ids, as far as the texts exist. Rejects with `StorageFault`. */
 export async function loadTexts(ids: readonly string[]): Promise<ShelfText[]> {
   return told(async () => {
     const { store } = (await open()).transaction('texts');
@@ -60,7 +63,7 @@ export async function loadTexts(ids: readonly string[]): Promise<ShelfText[]> {
   });
 }
 
-/** Texts with this title and address, each with its kept text. Rejects with `StorageFault`. */
+/** Returns the texts with this title and address, each with its kept running text. Rejects with `StorageFault`. */
 export async function findAlike({ title, url }: Pick<ShelfText, 'title' | 'url'>): Promise<WholeShelfText[]> {
   return told(async () => {
     const db = await open();
@@ -73,7 +76,7 @@ export async function findAlike({ title, url }: Pick<ShelfText, 'title' | 'url'>
   });
 }
 
-/** A text with its kept text; undefined when it is gone. Rejects with `StorageFault`. */
+/** Loads a text with its kept running text. Returns undefined when the text is gone. Rejects with `StorageFault`. */
 export async function loadWhole(id: string): Promise<WholeShelfText | undefined> {
   return told(async () => {
     const stores = (await open()).transaction(['texts', 'kept']);
@@ -87,7 +90,7 @@ export async function loadWhole(id: string): Promise<WholeShelfText | undefined>
 export async function putTexts(texts: readonly WholeShelfText[]): Promise<void> {
   await told(async () => {
     const change = (await open()).transaction(['texts', 'kept'], 'readwrite');
-    // The write that fails is told by the end of the whole change.
+    // A write that fails is reported at the end of the whole transaction.
     for (const { text, ...rest } of texts) {
       void change
         .objectStore('texts')
@@ -102,8 +105,8 @@ export async function putTexts(texts: readonly WholeShelfText[]): Promise<void> 
 }
 
 /**
- * Changes the teacher's own fields of a text, from the values stored now, so that two windows do not undo each other; nothing where it is
- * gone. Rejects with `StorageFault`.
+ * Changes the teacher's own fields of a text. The change starts from the values stored now, so that two windows do not
+ * undo each other. Does nothing when the text is gone. Rejects with `StorageFault`.
  */
 export async function changeText(id: string, change: (text: ShelfText) => ShelfChange): Promise<void> {
   const done = await told(async () => {
@@ -117,7 +120,7 @@ export async function changeText(id: string, change: (text: ShelfText) => ShelfC
   if (done) news.tell({ put: [id], deleted: [] });
 }
 
-/** Deletes texts with everything kept of them; they are gone for good. Rejects with `StorageFault`. */
+/** Deletes texts, and everything stored with them, for good. Rejects with `StorageFault`. */
 export async function deleteTexts(ids: readonly string[]): Promise<void> {
   await told(async () => {
     const change = (await open()).transaction(['texts', 'kept'], 'readwrite');
@@ -130,7 +133,7 @@ export async function deleteTexts(ids: readonly string[]): Promise<void> {
   news.tell({ put: [], deleted: ids });
 }
 
-/** Whether two texts have the same words as often; their order does not matter. */
+/** Whether two texts have the same words with the same counts, in any order. */
 export function hasSameWords(
   { words, skipped }: Pick<ShelfText, 'words' | 'skipped'>,
   other: Pick<ShelfText, 'words' | 'skipped'>,
@@ -140,12 +143,12 @@ export function hasSameWords(
   return words.every(([key, count]) => counts.get(key) === count);
 }
 
-/** An id no text has. */
+/** Returns an id that no other text has. */
 export function freeTextId(): string {
   return crypto.randomUUID();
 }
 
-/** Calls back when this or another window changed the shelf, until aborted. */
+/** Calls `onChange` when this or another window changes the shelf, until the signal is aborted. */
 export function watchShelf(onChange: (news: ShelfNews) => void, signal: AbortSignal): void {
   news.watch(onChange, signal);
 }

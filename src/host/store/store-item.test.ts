@@ -11,7 +11,7 @@ afterEach(() => {
   Object.assign(local, { get, set });
 });
 
-test('a kept value is read by its key, alone, among others, or with everything', async () => {
+test('a stored value can be read alone, with others, or with all values', async () => {
   await storeItem('look', 'wash');
   await storeItems({ mark: 95, groups: {} });
   expect(await readItem('look')).toBe('wash');
@@ -20,7 +20,7 @@ test('a kept value is read by its key, alone, among others, or with everything',
   expect(await readItems(null)).toEqual({ look: 'wash', mark: 95, groups: {} });
 });
 
-describe('a storage that refuses says why in a sentence:', () => {
+describe('a refusal by the storage is explained in a sentence', () => {
   const refuse = (error: unknown) => async () => {
     throw error;
   };
@@ -29,7 +29,7 @@ describe('a storage that refuses says why in a sentence:', () => {
     ['an error, by its message', new Error('the disk is gone'), /\(the disk is gone\)/],
     ['a value that is no error, as it is', 'the disk is gone', /\(the disk is gone\)/],
     ['a full storage', new Error('Resource::kQuotaBytes quota exceeded'), /storage for Wordreach is full/],
-  ])('%s', async (_what, error, says) => {
+  ])('for %s', async (_what, error, says) => {
     Object.assign(local, { set: refuse(error) });
     const storing = storeItem('look', 'wash');
     await expect(storing).rejects.toThrow(StorageFault);
@@ -37,7 +37,7 @@ describe('a storage that refuses says why in a sentence:', () => {
     await expect(storing).rejects.toMatchObject({ cause: error });
   });
 
-  test('a reading that fails', async () => {
+  test('for a read that fails', async () => {
     Object.assign(local, { get: refuse(new Error('the disk is gone')) });
     await expect(readItem('look')).rejects.toThrow(StorageFault);
     await expect(readItems(null)).rejects.toThrow(/\(the disk is gone\)/);

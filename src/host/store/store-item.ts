@@ -1,17 +1,20 @@
 import { say } from '../../wording/say.ts';
 import { browser } from '../browser.ts';
 
-/** Why something could not be kept, in a sentence with the next step. */
+/** An error whose message is a sentence that says why something could not be saved, with the next step. */
 export class StorageFault extends Error {}
 
-/** The value kept in this browser under a key; undefined where there is none. Rejects with `StorageFault` like `readItems`. */
+/**
+ * Reads the value stored in this browser under a key. Returns undefined when there is none. Rejects with
+ * `StorageFault`, like `readItems`.
+ */
 export async function readItem(key: string): Promise<unknown> {
   return (await read(key))[key];
 }
 
 /**
- * The values kept in this browser under some keys, or (null) all of them. Rejects with `StorageFault` when the storage cannot be read; nothing is
- * overwritten then, since who changes something reads it first.
+ * Reads the values stored in this browser under some keys, or all values with null. Rejects with `StorageFault` when
+ * the storage cannot be read. Nothing is overwritten in that case, since every change begins with a read.
  */
 export function readItems(keys: readonly string[] | null): Promise<Readonly<Record<string, unknown>>> {
   return read(keys && [...keys]);
@@ -25,12 +28,12 @@ async function read(keys: string | string[] | null): Promise<Readonly<Record<str
   }
 }
 
-/** Keeps a value in this browser under a key. Rejects with `StorageFault`; the value kept before is still there. */
+/** Saves a value in this browser under a key. Rejects with `StorageFault`; the value saved before is then still there. */
 export function storeItem(key: string, value: unknown): Promise<void> {
   return storeItems({ [key]: value });
 }
 
-/** Keeps values in this browser by their keys, all or none. Rejects with `StorageFault`. */
+/** Saves values in this browser by their keys, all or none. Rejects with `StorageFault`. */
 export async function storeItems(items: Readonly<Record<string, unknown>>): Promise<void> {
   try {
     await browser.storage.local.set(items);

@@ -8,7 +8,7 @@ export interface FaultSentences {
   readonly failed: 'host.passageFailed' | 'host.shelfFailed';
 }
 
-/** Does work with a database. Rejects with `StorageFault`, whatever the work rejects with. */
+/** Runs a task on a database. Rejects with `StorageFault`, whatever error the task rejects with. */
 export async function tellFault<T>({ full, failed }: FaultSentences, work: () => Promise<T>): Promise<T> {
   try {
     return await work();
@@ -20,8 +20,8 @@ export async function tellFault<T>({ full, failed }: FaultSentences, work: () =>
 }
 
 /**
- * The items of a database that fit their schema. The others stay in it as they are. The page says so once, beside what it is doing:
- * `FaultNote` shows a fault nobody took care of.
+ * Returns the items of a database that fit their schema. The other items stay in the database unchanged. The page says
+ * so once, while its work continues: `FaultNote` shows a fault that nobody handled.
  */
 export function takeReadable<T>(
   schema: v.GenericSchema<unknown, T>,

@@ -3,15 +3,18 @@ import { readItem, storeItem } from './store-item.ts';
 
 const PREFIX = 'typed/';
 
-/** Text typed in fields and not kept yet, by the names of the fields. Each rejects with `StorageFault` where the storage refuses. */
+/**
+ * Texts typed in fields and not saved yet, by the names of the fields. `load` and `note` reject with `StorageFault`
+ * when the storage refuses.
+ */
 export const typedStore = {
   /** The text that the browser's end left unsaved; null where there is none. */
   async load(field: string): Promise<string | null> {
     const typed = await readItem(PREFIX + field);
     return typeof typed === 'string' && typed !== '' ? typed : null;
   },
-  /** Notes the text of a field so far. */
+  /** Saves the text typed in a field so far. */
   note: (field: string, typed: string): Promise<void> => storeItem(PREFIX + field, typed),
-  /** The field was left, and its text kept or put away. */
+  /** Deletes the text of a field that the user has left, once the text is saved or discarded. */
   forget: (field: string): Promise<void> => browser.storage.local.remove([PREFIX + field]),
 };

@@ -1,15 +1,15 @@
-/** News that every window of the extension hears, also the one that tells it. */
+/** News that every window of the extension receives, including the window that sends the news. */
 export interface WindowNews<T> {
   tell(news: T): void;
-  /** Calls back until aborted. */
+  /** Calls `onNews` with each message until the signal is aborted. */
   watch(onNews: (news: T) => void, signal: AbortSignal): void;
 }
 
-/** Plain data only: it is copied from window to window. */
+/** Creates the news with this name. News must be plain data, because it is copied from window to window. */
 export function createWindowNews<T>(name: string): WindowNews<T> {
   return {
     tell(news) {
-      // A channel of its own, so that listeners of this window hear it too.
+      // A separate channel, so that listeners in this window also receive the news.
       const channel = new BroadcastChannel(name);
       channel.postMessage(news);
       channel.close();

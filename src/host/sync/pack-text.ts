@@ -1,10 +1,10 @@
-/** A text made small for the browser account: deflated, in base64; a sequence of 75 steps takes 4 kB. */
+/** Compresses a text for the browser account: deflated, in base64. A sequence of 75 steps takes 4 kB. */
 export async function packText(text: string): Promise<string> {
   const bytes = await pipe(new TextEncoder().encode(text), new CompressionStream('deflate-raw'));
   return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
 }
 
-/** The text again. Rejects when it was not packed so. */
+/** Unpacks a text. Rejects when the text was not packed by `packText`. */
 export async function unpackText(packed: string): Promise<string> {
   const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
   return new TextDecoder().decode(await pipe(bytes, new DecompressionStream('deflate-raw')));

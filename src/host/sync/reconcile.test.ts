@@ -53,7 +53,7 @@ test.each<[string, Record<string, string>, Record<string, Copy>, object]>([
 
 const text = fc.option(fc.constantFrom('x', 'y', 'z'), { nil: undefined });
 
-test('two browsers come to hold the same after any changes in each, and no text is lost', () => {
+test('two browsers end with the same items after any changes in each, and no text is lost', () => {
   fc.assert(
     fc.property(
       fc.array(fc.record({ browser: fc.nat(1), text, skips: fc.boolean() }), { maxLength: 12 }),
@@ -85,7 +85,7 @@ test('two browsers come to hold the same after any changes in each, and no text 
         for (let i = 0; i < 4; i++) browsers.forEach(meet);
         expect(browsers[0]!.here).toEqual(browsers[1]!.here);
         const kept = Object.values(browsers[0]!.here);
-        // Text may go only where it was taken over or deleted in the other browser since.
+        // Text may be lost only if the other browser has since taken it over or deleted it.
         if (steps.every(({ skips }) => skips)) expect(kept).toEqual(expect.arrayContaining(last));
       },
     ),

@@ -1,4 +1,4 @@
-/** An item as it was copied: its text (null once it is deleted) and when it was changed, in milliseconds. */
+/** A copied item: its text (null once deleted) and the time of its last change, in milliseconds. */
 export interface Copy {
   readonly changed: number;
   readonly text: string | null;
@@ -8,19 +8,25 @@ type Items<T> = Readonly<Record<string, T>>;
 
 /** The changes after which this browser and the account hold the same. */
 export interface Reconciled {
-  /** To be put here under these keys; null: to be deleted here. */
+  /** The texts to put in this browser under these keys. Null means that the item is to be deleted in this browser. */
   readonly toHere: Items<string | null>;
-  /** To be put in the account. */
+  /** The copies to put in the account. */
   readonly toThere: Items<Copy>;
-  /** Changed here and there: these texts of ours need keys of their own, since the account's take theirs. */
+  /**
+   * Texts of this browser whose items changed in both places. They need new keys, since the account's texts take their
+   * keys.
+   */
   readonly beside: Items<string>;
   /** The items of both afterwards; the next time they tell who changed which. */
   readonly known: Items<Copy>;
 }
 
 /**
- * Compares the content here, the content of the account and the content of both the last time. Nothing that was written is lost:
- * changed in one place, it is taken to the other; changed in both, both stay; a change outlives a deletion.
+ * Compares the items of this browser and of the account with the items that both held the last time. Nothing that was
+ * written is lost:
+ * - An item that changed in one place is copied to the other.
+ * - An item that changed in both places is kept in both versions.
+ * - A change outlives a deletion.
  */
 export function reconcile(
   here: Items<string>,
@@ -60,7 +66,7 @@ export function reconcile(
   };
 }
 
-/** An item may have a name that every object has. */
+/** Returns the item stored under a key. Only own properties count, since an item may have a name that every object has. */
 function ownOf<T>(items: Items<T>, key: string): T | undefined {
   return Object.hasOwn(items, key) ? items[key] : undefined;
 }

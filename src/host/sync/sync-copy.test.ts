@@ -7,7 +7,7 @@ import { packText, unpackText } from './pack-text.ts';
 import { copyNow } from './sync-copy.ts';
 import { changeSyncState, loadSyncState } from './sync-state.ts';
 
-/** Storage of two browsers and of the account they share; `use` says in which one the code runs. */
+/** The storage of two browsers and of the account they share. `use` selects the browser in which the code runs. */
 const fake = vi.hoisted(() => {
   const locals = [new Map<string, unknown>(), new Map<string, unknown>()];
   const account = new Map<string, unknown>();
@@ -59,7 +59,7 @@ async function names(): Promise<string[]> {
   return Object.values((await loadGroups()).groups).map(({ name }) => name);
 }
 
-test('a group goes to the other browser without its names, and comes back with them', async () => {
+test('a group is copied to the other browser without its names, and comes back without losing them', async () => {
   await changeGroups((all) => ({
     ...all,
     groups: { ...all.groups, herons: { ...all.groups.herons!, names: ['Thyra'] } },
@@ -79,7 +79,7 @@ test('a group goes to the other browser without its names, and comes back with t
   expect((await loadGroups()).groups.herons!.names).toEqual(['Thyra']);
 });
 
-test('a group changed in both browsers becomes two, each with its names', async () => {
+test('a group that changed in both browsers becomes two groups, each with its names', async () => {
   await rename('Terns');
   fake.use(1);
   await rename('Gulls');
@@ -88,7 +88,7 @@ test('a group changed in both browsers becomes two, each with its names', async 
   expect(Object.values(groups).find(({ name }) => name.startsWith('Gulls'))?.names).toContain('Wilma');
 });
 
-test('garbled entries do not keep others from being copied', async () => {
+test('garbled entries do not prevent other entries from being copied', async () => {
   await rename('Terns');
   const { groups } = (await fake.storage.local.get('groups')) as { groups: { groups: object } };
   await fake.storage.local.set({ groups: { ...groups, groups: { ...groups.groups, odd: null } } });
@@ -117,7 +117,7 @@ test('deletions and the teacher’s own sequences are copied', async () => {
   expect((await loadSyncState()).left).toEqual([]);
 });
 
-test('a group that the account has no room for stays here, and is named', async () => {
+test('a group that does not fit in the account stays in this browser and is listed by name', async () => {
   await rename('Terns');
   const words = Array.from({ length: 4000 }, (_, i) => `w${((i * 7919) % 46656).toString(36)}`);
   await changeGroups((all) => ({
@@ -136,7 +136,7 @@ test('a group that the account has no room for stays here, and is named', async 
   expect(fake.account.has('group:big')).toBe(true);
 });
 
-test('a group that the account refuses for now is named, and copied later', async () => {
+test('a group that the account refuses for now is listed by name and copied later', async () => {
   const set = vi.spyOn(fake.storage.sync, 'set').mockRejectedValue(new Error('too many writes'));
   await rename('Terns');
   expect((await loadSyncState()).left).toContain('Terns');
@@ -146,7 +146,7 @@ test('a group that the account refuses for now is named, and copied later', asyn
   expect(fake.account.has('group:herons')).toBe(true);
 });
 
-test('an entry written by another version is left as it is on both sides', async () => {
+test('an entry written by another version is not copied in either direction', async () => {
   await rename('Terns');
   const later = { changed: Date.now() + 1e6, packed: await packText('{"name":"Terns","pupils":9}') };
   fake.account.set('group:herons', later);
@@ -163,7 +163,7 @@ test('nothing is copied while copying is off', async () => {
 });
 
 test.each(['constructor', '__proto__', 'toString', 'hasOwnProperty'])(
-  'copies with %s in any place of them, or as their id, do no harm',
+  'a copy with %s as its id or anywhere inside does no harm',
   async (name) => {
     const group = {
       name: 'Terns',

@@ -15,16 +15,16 @@ const LARGEST_ITEM = 8_000;
 const GROUP = 'group:';
 const SEQUENCE = 'sequence:';
 
-/** How an item is in the account. */
+/** An item as it is stored in the account. */
 interface Packed {
   readonly changed: number;
   readonly packed: string | null;
 }
 
 /**
- * Keeps groups and own sequences the same in all browsers of one account while the teacher wants that; this browser's
- * own storage always has all of it. Names of pupils and places are never copied. Run by the background for as long as
- * it lives.
+ * Keeps groups and own sequences the same in all browsers of one account while the teacher wants that. This browser's
+ * own storage always has all of the data. Names of pupils and places are never copied. The background runs this
+ * function for as long as the background lives.
  */
 export function serveSyncCopy(): void {
   browser.storage.onChanged.addListener((changes, area) => {
@@ -37,7 +37,7 @@ export function serveSyncCopy(): void {
   void copyNow();
 }
 
-/** Compares and copies once; one after another. */
+/** Compares and copies once. Calls run one after another. */
 export function copyNow(): Promise<void> {
   last = last.then(copyOnce).catch((error: unknown) => {
     console.warn(
@@ -74,7 +74,7 @@ async function copyOnce(): Promise<void> {
   await changeSyncState((state) => ({ ...state, known: Object.fromEntries(after), left: names }));
 }
 
-/** Every item that is stored here as text, without names. */
+/** Returns every item stored in this browser as text, without names. */
 async function readHere(): Promise<Record<string, string>> {
   const stored = await readItems([GROUPS_KEY, SEQUENCES_KEY]);
   return Object.fromEntries([
@@ -89,7 +89,7 @@ async function readHere(): Promise<Record<string, string>> {
   ]);
 }
 
-/** The items of a stored list by their ids; a garbled one is left out. */
+/** Returns the items of a stored list by their ids. Garbled items are left out. */
 function itemsIn(stored: unknown, list: string): [string, Record<string, unknown>][] {
   const items = (stored as Record<string, unknown> | null | undefined)?.[list];
   return Object.entries(items ?? {}).filter(([, item]) => typeof item === 'object' && item !== null);
@@ -157,7 +157,7 @@ async function putHere({ toHere, beside }: Reconciled): Promise<void> {
   });
 }
 
-/** Puts copies in the account; gives the keys of those it has no room for. */
+/** Puts copies in the account. Returns the keys of the copies that the account did not take. */
 async function putThere(copies: Readonly<Record<string, Copy>>): Promise<string[]> {
   const left: string[] = [];
   for (const [key, { changed, text }] of Object.entries(copies)) {
@@ -189,7 +189,7 @@ function withItem<T>(items: Readonly<Record<string, T>>, id: string, item: T | n
   return item === null ? others : { ...others, [id]: item };
 }
 
-/** JSON with the keys in order, since storage keeps none. */
+/** Writes JSON with sorted keys, since storage keeps no order of keys. */
 function writeSorted(value: unknown): string {
   return JSON.stringify(value, (_, part: unknown) =>
     typeof part === 'object' && part !== null && !Array.isArray(part)

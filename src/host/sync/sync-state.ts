@@ -6,28 +6,28 @@ import type { Copy } from './reconcile.ts';
 
 export const SYNC_KEY = 'sync-state';
 
-/** Whether groups and sequences are copied to the browser account, and how far that went. */
+/** Whether groups and sequences are copied to the browser account, and the progress of the copying. */
 export interface SyncState {
   readonly on: boolean;
   /** The items that this browser and the account both held the last time. */
   readonly known: Readonly<Record<string, Copy>>;
-  /** Names of what the account has no room for; it is kept in this browser only. */
+  /** The names of items that the account has no room for. These items are kept in this browser only. */
   readonly left: readonly string[];
 }
 
-/** The state as it is stored; off at first. */
+/** Loads the stored state. Copying is off at first. */
 export async function loadSyncState(): Promise<SyncState> {
   return readState(await readItem(SYNC_KEY));
 }
 
-/** Changes the stored state by a function of it; one change after another. */
+/** Replaces the stored state with the result of a function of it. Changes run one after another. */
 export function changeSyncState(change: (state: SyncState) => SyncState): Promise<void> {
   return inTurn(SYNC_KEY, async () => {
     await browser.storage.local.set({ [SYNC_KEY]: change(await loadSyncState()) });
   });
 }
 
-/** Calls back with the state each time it changes, until aborted. */
+/** Calls `onChange` with the state each time it changes, until the signal is aborted. */
 export function watchSyncState(onChange: (state: SyncState) => void, signal: AbortSignal): void {
   watchStored(SYNC_KEY, (stored) => onChange(readState(stored)), signal);
 }

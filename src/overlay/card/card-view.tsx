@@ -13,15 +13,15 @@ interface CardViewProps {
   readonly word: WordKey;
   /** The explanation of the word, or the sentence that says why there is none. */
   readonly content: WordExplanation | Error;
-  /** Substitutes, once they are known; a card without them is no fault. */
+  /** Substitutes, once they are known. A card without substitutes is not an error. */
   readonly swaps: readonly WordSwap[];
-  /** Why the card does nothing for now; null where it does. */
+  /** The reason why the card does nothing for now; null when the card works. */
   readonly hindrance: string | null;
-  /** Resolves once the word has been looked at again; null where the page could see or steal a click here. */
+  /** Resolves once the word has been checked again. Null where the page could see or steal a click on the card. */
   readonly onAct: ((action: WordAction) => Promise<void>) | null;
   readonly onSpeak: (text: string, accent?: Accent) => Promise<void>;
   readonly onClose: () => void;
-  /** The card may have another size now. */
+  /** Called when the size of the card may have changed. */
   readonly onResize: () => void;
 }
 
@@ -32,14 +32,17 @@ interface Said {
   readonly undo?: WordAction;
 }
 
-/** The patterns that were missing since the card is open, with their steps: a row stays in its place when its pattern is taught. */
+/**
+ * The patterns that were missing at any time since the card opened, with their steps. A row stays in its place when its
+ * pattern is taught.
+ */
 interface MissingRows {
   readonly steps: Map<PatternId, number | null>;
   readonly taught: Set<PatternId>;
   readonly notYet: Set<PatternId>;
 }
 
-/** The content of a card: the word taken apart, its missing patterns, and the teacher's choices for it. */
+/** The content of a card: the word split into its parts, its missing patterns, and the teacher's choices for it. */
 export function CardView({
   word,
   content,
@@ -148,7 +151,7 @@ export function CardView({
             type="button"
             class="plain"
             onClick={() => {
-              // The button goes; the keyboard stays near.
+              // The button disappears, so the keyboard focus moves to the status line nearby.
               status.current?.focus();
               act(told.undo!, say('card.undone'));
             }}
@@ -161,7 +164,7 @@ export function CardView({
   );
 }
 
-/** Does something, says that it is done, and offers what takes it back. */
+/** Carries out an action, says that it is done, and offers the action that undoes it. */
 type Act = (action: WordAction, done: string, undo?: WordAction) => void;
 
 interface MissingPatternsProps {
@@ -203,7 +206,7 @@ function MissingPatterns({ rows: { steps, taught, notYet }, act }: MissingPatter
   );
 }
 
-/** `step 31 of your sequence teaches it`; an irregular spelling is no step's matter. */
+/** Returns a sentence such as `step 31 of your sequence teaches it`. An irregular spelling belongs to no step. */
 function describeStep(pattern: PatternId, step: number | null): string {
   if (step !== null) return say('card.taughtAt', { step });
   return pattern === 'irregular' ? say('card.learntBySight') : say('card.noStep');

@@ -1,26 +1,29 @@
 import type { CardWord } from './card-sources.ts';
 import { type Box, type CardPlace, placeCard, type Side } from './place-card.ts';
 
-/** The card keeps so far from the edge of the view, in CSS pixels. */
+/** The distance that the card keeps from the edge of the view, in CSS pixels. */
 const EDGE = 8;
 
 export interface KeptPlace extends CardPlace {
-  /** The most of its height: made narrower it grows longer, but not out of the view. */
+  /** The maximum height. A card that is made narrower grows longer, but stays in the view. */
   readonly most: number;
 }
 
 interface PlaceOptions {
-  /** Whether the card is in the page still. */
+  /** Whether the card is still in the page. */
   readonly isThere: () => boolean;
   readonly onPlace: (place: KeptPlace) => void;
-  /** The size of the view has changed. */
+  /** Called when the size of the view has changed. */
   readonly onRoom: (width: number) => void;
-  /** The word is gone, out of view, or the card was taken out. */
+  /** Called when the word is gone or out of view, or when the card was removed. */
   readonly onLost: () => void;
   readonly signal: AbortSignal;
 }
 
-/** Gives the place of a card of a size beside its word, again each time the page moves or changes, until aborted. */
+/**
+ * Calculates the place of a card of a given size beside its word. Repeats this each time the page moves or changes,
+ * until the signal is aborted.
+ */
 export function keepInPlace(
   doc: Document,
   word: CardWord,
@@ -78,7 +81,7 @@ export function keepInPlace(
   };
 }
 
-/** The part of the page in view: less than the window where it is pinched larger. */
+/** The part of the page in view. This part is smaller than the window when the page is pinch-zoomed. */
 export function seenOf(view: Window): Box {
   const { visualViewport: seen } = view;
   if (!seen) return { left: 0, top: 0, width: view.innerWidth, height: view.innerHeight };

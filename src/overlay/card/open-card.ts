@@ -4,33 +4,33 @@ import type { CardSources, CardWord } from './card-sources.ts';
 /** A card that is shown. */
 export interface OpenCard {
   readonly word: CardWord;
-  /** Where the keyboard goes when the card closes. */
+  /** The element that gets the keyboard focus when the card closes. */
   readonly back: Element | null;
-  /** Whether an event fell on the card. */
+  /** Whether an event happened on the card. */
   holds(event: Event): boolean;
   hasFocus(): boolean;
   /** Whether the pointer is on the card. */
   hasPointer(): boolean;
-  /** Takes the card away; the keyboard goes back where it was unless `keepFocus`. */
+  /** Removes the card. The keyboard focus returns to the earlier element unless `keepFocus` is set. */
   close(how?: { keepFocus: boolean }): void;
 }
 
 export interface OpenCardOptions {
   readonly sources: CardSources;
   readonly mode: ShadowRootMode;
-  /** Whether the keyboard goes into the card. */
+  /** Whether the keyboard focus moves into the card. */
   readonly focus: boolean;
   readonly back: Element | null;
   readonly onClosed: () => void;
-  /** The card was clicked in, so it stays. */
+  /** Called when the card was clicked in and therefore stays. */
   readonly onKept: () => void;
-  /** The pointer has come onto the card, or left it. */
+  /** Called when the pointer enters or leaves the card. */
   readonly onPointer: (isOver: boolean) => void;
-  /** The card cannot be shown in this way, and has closed. */
+  /** Called when the card cannot be shown in this way and has closed. */
   readonly onFailed: () => void;
 }
 
-/** Shows a card beside a word and keeps it there until the word is gone, out of view, or the card is closed. */
+/** Shows a card beside a word. The card stays until the word is gone or out of view, or until the card is closed. */
 export type OpenCardFunction = (
   doc: Document,
   word: CardWord,

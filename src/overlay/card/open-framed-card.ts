@@ -7,18 +7,22 @@ import { makeElement, openHost } from './open-host.ts';
 import { watchFromOutside } from './watch-from-outside.ts';
 
 export interface FramedCardOptions {
-  /** Opens the card's page in a frame of the page, and gives the line to it; it may never come where the page admits no frame. */
+  /**
+   * Opens the card's page in a frame of the page, and resolves with the line to the card's page. The promise may never
+   * resolve when the page admits no frame.
+   */
   readonly openLine: (frame: HTMLIFrameElement) => Promise<CardLine<ToCard, FromCard>>;
-  /** How long a card has been in its place before it does anything, in milliseconds. */
+  /** The time in milliseconds that a card must have been in its place before it does anything. */
   readonly rest?: number;
 }
 
-/** A page that admits no frame of the extension is found out after so many milliseconds. */
+/** The time in milliseconds after which a page is taken to admit no frame of the extension. */
 const FRAME_LIMIT = 4000;
 
 /**
- * Gives the function that shows cards in a frame of the extension: no script of the page sees their text, neither by its search nor in a
- * selection. The page sees that there is a card, and where. A click in it counts only when the card has been in its place for a while.
+ * Returns the function that shows cards in a frame of the extension. No script of the page sees the text of the cards,
+ * neither through the page's search nor in a selection. The page sees that there is a card, and where. A click in the
+ * card counts only when the card has been in its place for a while.
  */
 export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): OpenCardFunction {
   return (doc, word, first, { sources, mode, focus, back, onClosed, onKept, onPointer, onFailed }) => {
@@ -67,13 +71,14 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
           line?.tell({ tell: 'fit', ...fit });
         }
         const height = isNarrower ? (grown ?? at.most) : natural.height;
-        // Only what the page cannot hold back or undo: an inline style of an element in a closed root.
+        // Only styles that the page cannot hold back or undo: inline styles of an element in a closed root.
         Object.assign(frame.style, {
           left: `${at.left}px`,
           top: `${at.top}px`,
           width: `${at.width}px`,
           height: `${Math.min(height, at.most)}px`,
-          // Shown once: what a page changes later is not mended here but told (watchFromOutside).
+          // The frame is made visible once. A later change by the page is not repaired here but reported
+          // (watchFromOutside).
           ...(!isPlaced && { opacity: '', pointerEvents: '' }),
         });
         isPlaced = true;
@@ -94,7 +99,10 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
         focus: withFocus,
       });
     }
-    /** Does the action that was clicked in the card, if the click can have been meant; says why where it was not done. */
+    /**
+     * Carries out the action clicked in the card, if the click can have been intended. Returns the reason when the
+     * action was not done.
+     */
     async function act(action: WordAction): Promise<string | null> {
       outside.look({ closely: true });
       const hindrance = outside.hindrance();
@@ -114,8 +122,9 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
       if (!isAnswered) {
         isAnswered = true;
         clearTimeout(limit);
-        // A page that takes the card and puts it back makes it load anew. Before the first answer Firefox tells of loads that say nothing: on a page
-        // that is sealed off, of the empty document too, which cannot be told from the card there.
+        // A page that removes the card and puts it back makes the card load anew. Before the first answer, Firefox
+        // reports loads that mean nothing. On a sealed-off page, Firefox also reports the load of the empty document,
+        // which cannot be told from the card there.
         frame.addEventListener('load', () => close(), { signal });
       }
       if (told.tell === 'size') {
@@ -142,7 +151,8 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
       }
       line = opened;
       opened.hear(hear);
-      // Not before its page is there: keys pressed until then, such as Escape, would be lost in an empty frame.
+      // The focus moves only once the card's page is there. Keys pressed earlier, such as Escape, would be lost in an
+      // empty frame.
       if (focus) frame.focus({ preventScroll: true });
       show(first, focus);
       tellHindrance();

@@ -1,6 +1,6 @@
 import host from './host.css?inline';
 
-/** The one element a card adds to a page, and the root inside that the page cannot look into. */
+/** The one element that a card adds to a page, and the shadow root inside it, which the page cannot read. */
 export interface CardHost {
   readonly element: HTMLElement;
   readonly root: ShadowRoot;
@@ -8,23 +8,23 @@ export interface CardHost {
   holds(event: Event): boolean;
   /** Whether the keyboard is in the card. */
   hasFocus(): boolean;
-  /** Takes the element out of the page again; the keyboard, if it was in the card, goes to `next`. */
+  /** Removes the element from the page. If the keyboard focus was in the card, the focus moves to `next`. */
   remove(next: Element | null): void;
 }
 
 interface HostOptions {
   readonly mode: ShadowRootMode;
-  /** Style rules for its content. */
+  /** Style rules for the content. */
   readonly style?: string;
 }
 
-/** Kept from the page, whose own shortcuts and "click outside" are not meant. */
+/** Events that are hidden from the page. They are not meant for the page’s own shortcuts and “click outside” handlers. */
 const KEPT = [
   'pointerdown pointerup mousedown mouseup click dblclick auxclick contextmenu wheel touchstart touchend',
   'pointerover pointerout mouseover mouseout keydown keypress keyup focusin focusout copy selectstart',
 ].flatMap((kinds) => kinds.split(' '));
 
-/** An element of HTML, in whatever kind of document. */
+/** Creates an HTML element in any kind of document. */
 export function makeElement<K extends keyof HTMLElementTagNameMap>(
   doc: Document,
   tag: K,
@@ -33,13 +33,13 @@ export function makeElement<K extends keyof HTMLElementTagNameMap>(
 }
 
 /**
- * Puts `content` above everything in the document: in the top layer, and inside the uppermost modal dialog if one
- * is open, because all else is out of reach then.
+ * Puts `content` above everything in the document, in the top layer. If a modal dialog is open, `content` goes inside
+ * the uppermost one, because everything outside the dialog is then out of reach.
  */
 export function openHost(doc: Document, content: HTMLElement, { mode, style = '' }: HostOptions): CardHost {
   const element = makeElement(doc, 'div');
   const root = element.attachShadow({ mode });
-  // Neither the page's content security policy nor its sheets have a say in a constructed sheet.
+  // The page’s content security policy and style sheets do not affect a constructed sheet.
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(host + style);
   root.adoptedStyleSheets = [sheet];

@@ -8,8 +8,9 @@ import { makeElement, openHost } from './open-host.ts';
 import { speakWord } from './speak-word.ts';
 
 /**
- * Shows a card drawn into the page itself, where the page admits no frame of the extension. The page can read it (by its own search), so
- * it has nothing of the group's steps; and it does nothing, since the page may lay something over it.
+ * Shows a card drawn into the page itself, for pages that admit no frame of the extension. The page can read this card
+ * (with its own search), so the card shows nothing about the group's steps. The card also has no actions, since the
+ * page may lay something over it.
  */
 export const openPlainCard: OpenCardFunction = (doc, word, content, { mode, focus, back, onClosed }) => {
   const sheet = makeElement(doc, 'div');
@@ -17,7 +18,7 @@ export const openPlainCard: OpenCardFunction = (doc, word, content, { mode, focu
   sheet.lang = spokenLanguage();
   sheet.dir = spokenDirection();
   const host = openHost(doc, sheet, { mode, style: cardStyle });
-  // `all: initial` sets the host in the letter size the reader has chosen in the browser.
+  // `all: initial` gives the host the font size that the reader has chosen in the browser.
   sheet.style.setProperty('--rem', getComputedStyle(host.element).fontSize);
   const stop = new AbortController();
 

@@ -84,11 +84,14 @@ test('a card is always inside the view, and beside the word while a side has roo
     }),
     { seed: 17, numRuns: 5000 },
   );
-  // Both kinds were met, or the property says little.
+  // Both cases must occur often enough. Otherwise the property proves little.
   expect(Math.min(beside, over)).toBeGreaterThan(50);
 });
 
-/** The free strips on each side of a word, by the plain definition: 8 px from the view's edge, 6 px from the word. */
+/**
+ * Returns the free strips on each side of a word, by the plain definition: 8 px from the edge of the view, 6 px from
+ * the word.
+ */
 function roomsAround(word: readonly Box[], view: Box): { width: number; height: number }[] {
   const left = Math.min(...word.map((one) => one.left)) - 6;
   const top = Math.min(...word.map((one) => one.top)) - 6;

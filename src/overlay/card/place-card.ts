@@ -1,4 +1,4 @@
-/** A box in CSS pixels of the view; a DOMRect is one. */
+/** A box in CSS pixels of the view. A DOMRect fits this type. */
 export interface Box {
   readonly left: number;
   readonly top: number;
@@ -13,30 +13,31 @@ export interface CardPlace extends Box {
 }
 
 interface PlaceRequest {
-  /** Where the word is drawn: one box a line. */
+  /** The boxes in which the word is drawn, one for each line. */
   readonly word: readonly Box[];
-  /** The size the card would have with nothing in its way. */
+  /** The size that the card would have without a limit on its room. */
   readonly card: { readonly width: number; readonly height: number };
   /** The part of the page that can be seen. */
   readonly view: Box;
-  /** Whether the word's text runs from right to left: the card is then flush with its right edge. */
+  /** Whether the word's text runs from right to left. The card is then aligned with the right edge of the word. */
   readonly rtl?: boolean;
-  /** The side it is on now, kept if it fits. */
+  /** The side on which the card is now. The card stays there if it fits. */
   readonly prefer?: Side;
 }
 
-/** Between card and word. */
+/** The gap between the card and the word. */
 const GAP = 6;
-/** Between card and edge of the view. */
+/** The gap between the card and the edge of the view. */
 const MARGIN = 8;
-/** A card lower or narrower than this is of no use. */
+/** The minimum height and width of a useful card. */
 export const LEAST_HEIGHT = 72;
 export const LEAST_WIDTH = 240;
 
 /**
- * The place of a card: whole below the word, else whole above, else whole beside; where it fits nowhere it takes the
- * side with most room and is lower than it would be (it scrolls inside). It is always inside the view, and covers the
- * word only when no side has `LEAST_HEIGHT` by `LEAST_WIDTH` (a word in letters as large as the view).
+ * Returns the place of a card: entirely below the word, else entirely above, else entirely beside it. If the card fits
+ * nowhere, it takes the side with the most room and is made lower (its content scrolls). The card is always inside the
+ * view. It covers the word only when no side has `LEAST_HEIGHT` by `LEAST_WIDTH` (a word in letters as large as the
+ * view).
  */
 export function placeCard({ word, card, view, rtl = false, prefer = 'below' }: PlaceRequest): CardPlace {
   const inner = inset(view, MARGIN);
@@ -73,7 +74,7 @@ export function placeCard({ word, card, view, rtl = false, prefer = 'below' }: P
   };
 }
 
-/** The usable side that shows most of a card; undefined when none is. */
+/** Returns the usable side that shows the most of a card, or undefined when no side is usable. */
 function roomiest(
   order: readonly Side[],
   rooms: Readonly<Record<Side, Box>>,
@@ -103,7 +104,7 @@ function between(left: number, top: number, right: number, bottom: number): Box 
   return { left, top, width: Math.max(0, right - left), height: Math.max(0, bottom - top) };
 }
 
-/** The nearest value to `value` from `low` to `high`, or `low` where there is none. */
+/** Returns the value from `low` to `high` that is nearest to `value`, or `low` if the range is empty. */
 function clamp(value: number, low: number, high: number): number {
   return Math.max(low, Math.min(value, high));
 }

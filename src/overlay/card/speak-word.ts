@@ -2,9 +2,9 @@ import type { Accent } from '../../analyze/types.ts';
 import { say } from '../../wording/say.ts';
 
 /**
- * Says a word with an English voice of this machine, one of the group's accent where there is one. A voice that works over the network is never asked: the word
- * would leave the machine.
- * @throws An Error in one sentence where there is no such voice.
+ * Says a word with an English voice of this machine, with the group's accent if possible. Voices that work over the
+ * network are never used, because the word would leave the machine.
+ * @throws An Error in one sentence if there is no such voice.
  */
 export async function speakWord(word: string, accent: Accent = 'american'): Promise<void> {
   const { speechSynthesis } = globalThis;
@@ -23,7 +23,7 @@ export async function speakWord(word: string, accent: Accent = 'american'): Prom
   speechSynthesis.speak(utterance);
 }
 
-/** Voices by language, the nearest to each accent first. */
+/** Voice languages for each accent, the nearest first. */
 const VOICES: Readonly<Record<Accent, readonly RegExp[]>> = {
   american: [/^en[-_]US/i, /^en[-_]CA/i],
   british: [/^en[-_](GB|UK)/i, /^en[-_](AU|NZ|IE)/i],
@@ -34,7 +34,10 @@ function near(lang: string, accent: Accent): number {
   return place === -1 ? 0 : 2 - place;
 }
 
-/** Browsers list their voices only some time after they are first asked; some never tell, when there are none. */
+/**
+ * Browsers list their voices only some time after the first request. Some never send the event when there are no
+ * voices.
+ */
 function voicesListed(synthesis: SpeechSynthesis): Promise<unknown> {
   return new Promise((resolve) => {
     synthesis.addEventListener('voiceschanged', resolve, { once: true });

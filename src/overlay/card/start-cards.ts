@@ -10,31 +10,32 @@ export type { CardSources, CardWord } from './card-sources.ts';
 export interface Cards {
   /** Opens the card of the next (1) or previous (-1) word not yet decodable, and puts the keyboard into it. */
   step(direction: 1 | -1): void;
-  /** Opens the card of a word that was asked for. */
+  /** Opens the card of a word that the reader asked for. */
   pick(word: CardWord): void;
   /** Whether an event fell on an open card. */
   holds(event: Event): boolean;
   close(): void;
 }
 
-/** A pointer that rests on any other word is only reading. */
+/** The standings whose words open a card on hover. A pointer that rests on any other word is only reading. */
 const HOVERED: ReadonlySet<Standing> = new Set(['beyond', 'unsure', 'fresh']);
 
 export interface CardsOptions {
   readonly openCard: OpenCardFunction;
-  /** Gives what shows cards where `openCard` cannot. */
+  /** Loads the function that shows cards where `openCard` cannot. */
   readonly loadPlainCard: () => Promise<OpenCardFunction>;
-  /** Where the pointer was when cards were asked for. */
+  /** The position of the pointer when cards were asked for. */
   readonly first?: PointerEvent | undefined;
-  /** The root's, for tests; as a rule it is closed to the page. */
+  /** The mode of the shadow root, for tests. By default the root is closed to the page. */
   readonly mode?: ShadowRootMode;
 }
 
 export type StartCards = (doc: Document, sources: CardSources, options: CardsOptions) => Cards;
 
 /**
- * Shows a card beside a word the pointer rests on, beside one that is picked, and beside the next one a
- * shortcut asks for; one at a time. The document has one more element while a card is open and none when it is closed.
+ * Shows a card beside a word that the pointer rests on, a word that is picked, or the next word that a shortcut asks
+ * for. Only one card is open at a time. The document has one more element while a card is open, and none when it is
+ * closed.
  */
 export const startCards: StartCards = (doc, sources, { mode = 'closed', ...options }) => {
   const { signal } = sources;
@@ -128,7 +129,7 @@ export const startCards: StartCards = (doc, sources, { mode = 'closed', ...optio
   };
 };
 
-/** The element the keyboard is in, looked for inside open shadow roots too. */
+/** Returns the element that has the keyboard focus. The search includes open shadow roots. */
 function focused(doc: Document): Element | null {
   let at = doc.activeElement;
   while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;

@@ -10,7 +10,7 @@ interface AltClickOptions {
 
 const FOLLOWING = ['mousedown', 'pointerup', 'mouseup', 'click', 'dblclick', 'contextmenu'] as const;
 
-/** Tells of Alt+click on a word, which the page then does not get; beside words it does. */
+/** Reports Alt+click on a word and hides that click from the page. The page still gets an Alt+click beside a word. */
 export function watchAltClick(view: Window, { wordAt, isHeld, onPick, signal }: AltClickOptions): void {
   let picked: CardWord | null = null;
   const take = (event: Event): void => {
@@ -32,7 +32,7 @@ export function watchAltClick(view: Window, { wordAt, isHeld, onPick, signal }: 
     view.addEventListener(
       kind,
       (event) => {
-        // A click without a count is the keyboard's, on whatever has the focus.
+        // A click with a count of 0 comes from the keyboard and goes to the focused element.
         const byKeyboard = kind === 'click' && event.detail === 0;
         if (!picked || !event.isTrusted || byKeyboard) return;
         take(event);

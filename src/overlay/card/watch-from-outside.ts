@@ -2,23 +2,30 @@ import type { Hindrance } from '../../contract/card-contract.ts';
 
 /** The view of a card's place from the content script. */
 export interface OutsideWatch {
-  /** Looks where the card is now, and what covers it. */
+  /** Checks the current place of the card and whether anything covers it. */
   look(now?: { readonly closely: boolean }): void;
-  /** From now on, while the pointer is over the card, looks with each picture the browser draws. */
+  /** Starts or stops a check with each frame that the browser draws, while the pointer is over the card. */
   follow(isOver: boolean): void;
   hindrance(): Hindrance | null;
-  /** Since when the card has been where it is, uncovered, by `performance.now`. */
+  /** The time since which the card has been in its place and uncovered, by `performance.now`. */
   restsSince(): number;
 }
 
-/** Elements drawn above everything else, in the order in which they were opened (CSS Positioned Layout 4, top layer). */
+/**
+ * Selects elements drawn above everything else, in the order in which they were opened (CSS Positioned Layout 4, top
+ * layer).
+ */
 const TOP_LAYER = ':popover-open, :modal, :fullscreen';
-/** A cover of the card is looked for no oftener than this, in milliseconds, and as often until it is gone. */
+/**
+ * The least time, in milliseconds, between two checks for a cover of the card. While the card is covered, the check is
+ * repeated at this interval.
+ */
 const AGAIN = 100;
 
 /**
- * Watches a card from the page it is in. Whether something covers it the card itself knows in Chromium (`watchCover`); elsewhere it is
- * whatever the page opened in the top layer, since nothing else comes above the card.
+ * Watches a card from the page that contains it. In Chromium the card itself detects whether something covers it
+ * (`watchCover`). Elsewhere, anything that the page opened in the top layer counts as a cover, since nothing else comes
+ * above the card.
  */
 export function watchFromOutside(
   host: HTMLElement,
@@ -40,7 +47,7 @@ export function watchFromOutside(
   function look({ closely } = { closely: false }): void {
     if (signal.aborted) return;
     const now = performance.now();
-    // A cover of a frame of the page is seen by the card or by nobody.
+    // Only the card can detect that something covers a frame of the page.
     const at = cardSees || view === view.parent ? placeOf(frame) : null;
     if (at !== where) since = now;
     where = at;
@@ -57,21 +64,22 @@ export function watchFromOutside(
   }
 
   /**
-   * Whether the frame is drawn as it was at first: a page of Firefox can get at it, and at the root around it, by its events. A sheet or an
-   * animation that it puts there changes no attribute.
+   * Returns whether the frame is drawn as it was at first. A page in Firefox can reach the frame, and the root around
+   * it, through their events. A style sheet or an animation that the page adds there changes no attribute.
    */
   function isAsDrawn(): boolean {
-    // Until it has its place, nothing can be pressed.
+    // Nothing in the frame can be pressed until the frame has its place.
     if (drawn === undefined && view.getComputedStyle(frame).pointerEvents === 'none') return true;
     const now = [lookOf(frame), lookOf(host), frame.getRootNode().childNodes.length].join();
     drawn ??= now;
-    // Firefox 153 draws nothing of a host whose filter or scale is animated, though its own important rules win over that.
+    // Firefox 153 does not draw a host whose filter or scale is animated, although the host's own important rules
+    // override the animation.
     const isAnimated = frame.getAnimations().length + host.getAnimations().length > 0;
     return now === drawn && !isAnimated && hasPlainRoot(doc);
   }
 
   let picture = 0;
-  /** A page may hide the card only for the moments in which nobody looks. */
+  /** Checks with every frame, because a page may hide the card only between two checks. */
   function follow(isOver: boolean): void {
     cancelAnimationFrame(picture);
     if (cardSees || !isOver || signal.aborted) return;
@@ -88,7 +96,7 @@ export function watchFromOutside(
     signal.addEventListener('abort', () => changes.disconnect(), { once: true });
   }
 
-  // A dialog that is closed and opened again comes above the card that is in it.
+  // A dialog that is closed and opened again comes above the card inside it.
   const dialog = host.closest('dialog');
   if (dialog) {
     const observer = new MutationObserver(() => {
@@ -119,15 +127,18 @@ function lookOf(element: Element): string {
   return HIDING.map((name) => style.getPropertyValue(name)).join();
 }
 
-/** Filters that hide nothing: none, and the colours of a page turned, as dark looks do it. */
+/** Filters that hide nothing: no filter, and inverted page colours, which dark themes use. */
 const HARMLESS = /^(?:none|invert\((?:1|100%)\)(?: hue-rotate\(180deg\))?)$/;
 
-/** In Firefox a filter of the page's root is laid over the top layer too, and may draw anything. */
+/**
+ * Returns whether the page's root has a harmless filter. In Firefox a filter of the root also applies to the top layer,
+ * and may draw anything.
+ */
 function hasPlainRoot(doc: Document): boolean {
   return HARMLESS.test(doc.defaultView!.getComputedStyle(doc.documentElement).filter);
 }
 
-/** Where an element is in the window; null where a frame around it is another site's. */
+/** Returns the position of an element in the window, or null if a frame around the element belongs to another site. */
 function placeOf(element: Element): string | null {
   const places: string[] = [];
   for (let at: Element | null = element; at; ) {
@@ -144,7 +155,7 @@ function hasOthersInTopLayer(root: Document | ShadowRoot, host: Element): boolea
   for (const element of root.querySelectorAll(TOP_LAYER))
     if (element !== host && !element.contains(host)) return true;
   for (const element of root.querySelectorAll('*')) {
-    // Firefox 63 and later.
+    // Exists in Firefox 63 and later.
     const shadow = (element as { openOrClosedShadowRoot?: ShadowRoot | null }).openOrClosedShadowRoot;
     if (shadow && element !== host && hasOthersInTopLayer(shadow, host)) return true;
   }

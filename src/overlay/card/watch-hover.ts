@@ -1,12 +1,15 @@
 import type { CardWord } from './card-sources.ts';
 
-/** How long the pointer rests on a word before its card opens. */
+/** The time in milliseconds that the pointer rests on a word before the card opens. */
 export const REST_MS = 500;
-/** How long it may be away from word and card, so that it can move from one to the other. */
+/**
+ * The time in milliseconds that the pointer may be away from the word and the card. The pointer needs it to move from
+ * one to the other.
+ */
 export const LEAVE_MS = 300;
 
 interface HoverOptions {
-  /** Where the pointer was before. */
+  /** The earlier position of the pointer. */
   readonly first?: PointerEvent | undefined;
   readonly wordAt: (x: number, y: number) => CardWord | null;
   /** Whether the pointer is on an open card or its word. */
@@ -17,8 +20,8 @@ interface HoverOptions {
 }
 
 /**
- * Tells when the pointer rests on a word, and when it has left; `follow` is told of its way onto a card and off it, which the page does not see. A word it
- * already rested on counts once.
+ * Reports when the pointer rests on a word, and when it has left. A second rest on the same word is not reported. The
+ * page does not see the pointer move onto a card and off it, so the caller reports these moves with `follow`.
  */
 export function watchHover(
   view: Window,
@@ -27,7 +30,7 @@ export function watchHover(
   let boxes: readonly DOMRect[] = [];
   let resting: ReturnType<typeof setTimeout> | undefined;
   let leaving: ReturnType<typeof setTimeout> | undefined;
-  /** Whether the pointer was on card or word when the page last saw it. */
+  /** Whether the pointer was on the card or the word when the page last saw it. */
   let isOnWord = false;
 
   function cancelRest(): void {
@@ -90,7 +93,7 @@ export function watchHover(
   if (first) move(first);
   return {
     follow(isOnCard) {
-      // Back on its word, the page has seen it first.
+      // If the pointer is back on its word, the page has already seen it there.
       if (!isOnCard && !isOnWord) leave();
       isOnWord = false;
     },

@@ -10,7 +10,7 @@ export type ShowCards = (
   options: Pick<CardsOptions, 'loadPlainCard' | 'first'>,
 ) => Cards;
 
-/** The parts that are put into a page only when it first needs them; each is a script of its own among the entrypoints. */
+/** The parts that are loaded into a page only when first needed. Each part is a separate script among the entrypoints. */
 export interface PageParts {
   readonly article: FindArticle;
   readonly card: ShowCards;

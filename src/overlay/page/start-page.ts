@@ -49,7 +49,10 @@ export function startPage(
   return { ...overlay, step: startCardsLater(doc, sources, bring) };
 }
 
-/** Brings what shows cards as soon as somebody moves, and gives its `step`. */
+/**
+ * Loads the part that shows cards as soon as the reader moves the pointer, and returns the `step` function of the
+ * cards.
+ */
 function startCardsLater(
   doc: Document,
   sources: CardSources,
@@ -72,7 +75,8 @@ function startCardsLater(
     );
     return cards;
   }
-  // Whoever moves may be about to leave by a link. Coming back, the page is still shaded, but nothing can be put into it any more.
+  // A reader who moves the pointer may be about to follow a link. When the reader comes back, the page is still shaded,
+  // but no script can be put into it any more.
   const options = { passive: true, capture: true, signal: sources.signal };
   addEventListener(
     'pointermove',

@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The card beside a word of a page. */
+/** The texts of the card beside a word of a page. */
 export const card = {
   hear: 'hear it',
   close: 'close',

@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The desk: the passages there are, how a text comes there, and how it is adapted. */
+/** The texts of the desk: the list of passages, adding a text, and adapting a text. */
 export const desk = {
   title: 'Desk',
   deference:
@@ -190,7 +190,7 @@ export const desk = {
   tooLittleKnown: '{group} can read too few words for a passage yet. Try again some steps later.',
   draftFailed: 'The draft could not be written because of a fault in Wordreach: {why} Reload this page.',
 
-  // What the field says itself, in the words of its library (`desk/editor-phrases.ts`).
+  // The texts that the editor field shows itself, in the wording of its library (`desk/editor-phrases.ts`).
   find: 'Find',
   replaceWith: 'Replace',
   findNext: 'next',

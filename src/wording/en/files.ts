@@ -1,4 +1,4 @@
-/** Opening a teacher's files: why one cannot be opened, what was left out, which chapters are taken. */
+/** Texts about opening a teacher's files: why a file cannot be opened, what was left out, and which chapters are taken. */
 export const files = {
   empty: 'This file is empty. Choose another.',
   tooLarge: 'This file is larger than 25 MB. Copy the part you want and paste it.',

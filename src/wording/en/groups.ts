@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The Groups page: groups, what they read now, files and other browsers. */
+/** The texts of the Groups page: groups, their current reading, files and other browsers. */
 export const groups = {
   title: 'Groups',
   staysHere:
@@ -51,7 +51,7 @@ export const groups = {
   movedToTitled: '{day}: step {step}, {title}',
   inSequence: 'in {sequence}',
 
-  // The change, beside the button that takes it back.
+  // The message about a change, beside the button that undoes the change.
   added: 'Added {what}',
   deleted: 'Deleted {what}',
   renamed: 'Renamed {what}',

@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The page of help. */
+/** The texts of the Help page. */
 export const help = {
   title: names.help.en,
   contents: 'On this page',

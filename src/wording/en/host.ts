@@ -1,4 +1,4 @@
-/** What the background and the storage say: menus, faults, pages that cannot be read. */
+/** The messages of the background script and the storage: menus, errors, and pages that cannot be read. */
 export const host = {
   noAnswer: 'Wordreach did not answer. Try again.',
   dataFailed:

@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** What `src/lesson` calls its parts and choices; a test holds the English to it. */
+/** The names of the parts and choices in `src/lesson`. A test checks that the English names match. */
 export const lessonLabels = {
   lettersAndSounds: names.letterSoundReview.en,
   buildingWords: 'Building words',

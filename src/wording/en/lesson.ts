@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The Lesson page. */
+/** The texts of the Lesson page. */
 export const lesson = {
   noTable: 'No lesson can be made, because Wordreach could not load its word list: {why} Reload this page.',
   opening: 'Opening the lesson…',

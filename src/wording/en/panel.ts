@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The side panel. */
+/** The texts of the side panel. */
 export const panel = {
   readingThePage: 'Reading the page…',
   notShaded: 'This page is not shaded.',

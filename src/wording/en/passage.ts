@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** Taking a page's text, and where a passage comes from. */
+/** Texts about taking the text of a page, and about the source of a passage. */
 export const passage = {
   notShaded: `The page is no longer shaded. Go back to it, press the Wordreach button, then press “${names.editText.en}”.`,
   noWords:

@@ -1,4 +1,4 @@
-/** The page that shows a PDF, shaded. */
+/** The texts of the page that shows a shaded PDF. */
 export const pdf = {
   title: 'Shade a PDF',
   reading: 'Reading the PDF…',

@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The page that reads pictures of text. */
+/** The texts of the page that reads pictures of text. */
 export const picture = {
   title: 'Picture of text',
   about: 'The picture is read on this computer. It is not stored and not sent anywhere.',

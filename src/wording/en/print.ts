@@ -1,4 +1,4 @@
-/** The ways something leaves a page, and the view in which a sheet is printed; the sheet itself is English. */
+/** Texts for printing, saving and copying, and for the print view of a sheet. The sheet itself is in English. */
 export const print = {
   openPrintView: 'Print…',
   saveForWord: 'Save for Word',

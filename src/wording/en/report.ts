@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The report on one text. */
+/** The texts of the report on one text. */
 export const report = {
   title: 'Report',
   documentTitle: '{title} · Wordreach report',

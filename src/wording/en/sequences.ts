@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** Sequences on the Groups page: their steps, what is odd in them, and those that are pasted. */
+/** Texts about sequences on the Groups page: their steps, their oddities, and pasted sequences. */
 export const sequences = {
   nameOfSequence: 'Sequence name',
   fromSchoolFollowed:

@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The shelf. */
+/** The texts of the shelf. */
 export const shelf = {
   opening: 'Opening the shelf…',
   openingSoFar: 'Opening the shelf: {done} of {of} texts…',

@@ -1,6 +1,6 @@
 /**
- * The titles of the steps of the sequences that come with Wordreach, and the notes on them, as `profiles/sequences` has them
- * (`tests/wording.test.ts`): by the name of the sequence and the number of the step.
+ * The step titles and the notes of the sequences that come with Wordreach, as in `profiles/sequences`
+ * (`tests/wording.test.ts`). Each key has the name of the sequence and the number of the step.
  */
 export const steps = {
   steadyNote:

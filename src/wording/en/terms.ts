@@ -1,4 +1,4 @@
-/** Terms of the trade, each with what it means: on hover where it is used, and in Help. */
+/** Technical terms and their meanings. A meaning is shown on hover where its term is used, and in Help. */
 export const terms = {
   closed: 'closed syllable',
   closedMeans: 'A closed syllable ends in a consonant. Its vowel is short, as in nap·kin.',

@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The first page after installing, and the practice page it leads to. */
+/** The texts of the first page after installation, and of the practice page that follows. */
 export const welcome = {
   title: 'Welcome',
   headline: 'Set up your first group',

@@ -2,7 +2,7 @@ import type { card as english } from '../en/card.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The card beside a word of a page. */
+/** The texts of the card beside a word of a page. */
 export const card: Translated<typeof english> = {
   hear: 'escuchar',
   close: 'cerrar',

@@ -2,7 +2,7 @@ import type { desk as english } from '../en/desk.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The desk: the passages there are, how a text comes there, and how it is adapted. */
+/** The texts of the desk: the list of passages, adding a text, and adapting a text. */
 export const desk: Translated<typeof english> = {
   title: 'Mesa',
   deference:
@@ -203,7 +203,7 @@ export const desk: Translated<typeof english> = {
     '{group} puede leer aún muy pocas palabras para un pasaje. Inténtelo de nuevo unos pasos después.',
   draftFailed: 'No se pudo escribir el borrador por un fallo de Wordreach: {why} Recargue esta página.',
 
-  // What the field says itself, in the words of its library (`desk/editor-phrases.ts`).
+  // The texts that the editor field shows itself, in the wording of its library (`desk/editor-phrases.ts`).
   find: 'Buscar',
   replaceWith: 'Reemplazar por',
   findNext: 'siguiente',

@@ -1,7 +1,7 @@
 import type { files as english } from '../en/files.ts';
 import type { Translated } from '../translation.ts';
 
-/** Opening a teacher's files: why one cannot be opened, what was left out, which chapters are taken. */
+/** Texts about opening a teacher's files: why a file cannot be opened, what was left out, and which chapters are taken. */
 export const files: Translated<typeof english> = {
   empty: 'Este archivo está vacío. Elija otro.',
   tooLarge: 'Este archivo ocupa más de 25 MB. Copie la parte que desee y péguela.',

@@ -2,7 +2,7 @@ import type { groups as english } from '../en/groups.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The Groups page: groups, what they read now, files and other browsers. */
+/** The texts of the Groups page: groups, their current reading, files and other browsers. */
 export const groups: Translated<typeof english> = {
   title: 'Grupos',
   staysHere:

@@ -2,7 +2,7 @@ import type { help as english } from '../en/help.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The page of help. */
+/** The texts of the Help page. */
 export const help: Translated<typeof english> = {
   title: names.help.es,
   contents: 'En esta página',

@@ -1,7 +1,7 @@
 import type { host as english } from '../en/host.ts';
 import type { Translated } from '../translation.ts';
 
-/** What the background and the storage say: menus, faults, pages that cannot be read. */
+/** The messages of the background script and the storage: menus, errors, and pages that cannot be read. */
 export const host: Translated<typeof english> = {
   noAnswer: 'Wordreach no respondió. Inténtelo de nuevo.',
   dataFailed:

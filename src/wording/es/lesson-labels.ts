@@ -2,7 +2,7 @@ import type { lessonLabels as english } from '../en/lesson-labels.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** What `src/lesson` calls its parts and choices; a test holds the English to it. */
+/** The names of the parts and choices in `src/lesson`. A test checks that the English names match. */
 export const lessonLabels: Translated<typeof english> = {
   lettersAndSounds: names.letterSoundReview.es,
   buildingWords: 'Formar palabras',

@@ -2,7 +2,7 @@ import type { lesson as english } from '../en/lesson.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The Lesson page. */
+/** The texts of the Lesson page. */
 export const lesson: Translated<typeof english> = {
   noTable:
     'No se puede crear la lección, porque Wordreach no pudo cargar su lista de palabras: {why} Recargue esta página.',

@@ -2,7 +2,7 @@ import type { panel as english } from '../en/panel.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The side panel. */
+/** The texts of the side panel. */
 export const panel: Translated<typeof english> = {
   readingThePage: 'Leyendo la página…',
   notShaded: 'Esta página no está sombreada.',

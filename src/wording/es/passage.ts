@@ -2,7 +2,7 @@ import type { passage as english } from '../en/passage.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** Taking a page's text, and where a passage comes from. */
+/** Texts about taking the text of a page, and about the source of a passage. */
 export const passage: Translated<typeof english> = {
   notShaded: `La página ya no está sombreada. Vuelva a ella, pulse el botón de Wordreach y después «${names.editText.es}».`,
   noWords:

@@ -1,7 +1,7 @@
 import type { pdf as english } from '../en/pdf.ts';
 import type { Translated } from '../translation.ts';
 
-/** The page that shows a PDF, shaded. */
+/** The texts of the page that shows a shaded PDF. */
 export const pdf: Translated<typeof english> = {
   title: 'Sombrear un PDF',
   reading: 'Leyendo el PDF…',

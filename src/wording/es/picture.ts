@@ -2,7 +2,7 @@ import type { picture as english } from '../en/picture.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The page that reads pictures of text. */
+/** The texts of the page that reads pictures of text. */
 export const picture: Translated<typeof english> = {
   title: 'Imagen de texto',
   about: 'La imagen se lee en este equipo. No se guarda ni se envía a ningún sitio.',

@@ -1,7 +1,7 @@
 import type { print as english } from '../en/print.ts';
 import type { Translated } from '../translation.ts';
 
-/** The ways something leaves a page, and the view in which a sheet is printed; the sheet itself is English. */
+/** Texts for printing, saving and copying, and for the print view of a sheet. The sheet itself is in English. */
 export const print: Translated<typeof english> = {
   openPrintView: 'Imprimir…',
   saveForWord: 'Guardar para Word',

@@ -2,7 +2,7 @@ import type { report as english } from '../en/report.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The report on one text. */
+/** The texts of the report on one text. */
 export const report: Translated<typeof english> = {
   title: 'Informe',
   documentTitle: '{title} · informe de Wordreach',

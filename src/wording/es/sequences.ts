@@ -2,7 +2,7 @@ import type { sequences as english } from '../en/sequences.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** Sequences on the Groups page: their steps, what is odd in them, and those that are pasted. */
+/** Texts about sequences on the Groups page: their steps, their oddities, and pasted sequences. */
 export const sequences: Translated<typeof english> = {
   nameOfSequence: 'Nombre de la secuencia',
   fromSchoolFollowed:

@@ -2,7 +2,7 @@ import type { shelf as english } from '../en/shelf.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The shelf. */
+/** The texts of the shelf. */
 export const shelf: Translated<typeof english> = {
   opening: 'Abriendo la estantería…',
   openingSoFar: 'Abriendo la estantería: {done} de {of} textos…',

@@ -1,7 +1,7 @@
 import type { steps as english } from '../en/steps.ts';
 import type { Translated } from '../translation.ts';
 
-/** The titles of the steps of the sequences that come with Wordreach, and the notes on them. The words they teach stay English. */
+/** The step titles and the notes of the sequences that come with Wordreach. The words that the steps teach stay English. */
 export const steps: Translated<typeof english> = {
   steadyNote:
     'Un punto de partida en pasos pequeños, de preescolar a tercer grado. Adáptelo al programa de su escuela: lo que cuenta es el orden de su escuela.',

@@ -1,7 +1,7 @@
 import type { terms as english } from '../en/terms.ts';
 import type { Translated } from '../translation.ts';
 
-/** Terms of the trade, each with what it means. */
+/** Technical terms and their meanings. */
 export const terms: Translated<typeof english> = {
   closed: 'sílaba cerrada',
   closedMeans: 'Una sílaba cerrada termina en consonante. Su vocal es corta, como en nap·kin.',

@@ -2,7 +2,7 @@ import type { welcome as english } from '../en/welcome.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The first page after installing, and the practice page it leads to. */
+/** The texts of the first page after installation, and of the practice page that follows. */
 export const welcome: Translated<typeof english> = {
   title: 'Bienvenida',
   headline: 'Prepare su primer grupo',
