@@ -22,7 +22,10 @@ export async function addPassage({
   return (await savePassage(passage)).passage.id;
 }
 
-/** The same, unless it is there already, with its address and as it was found; gives the id of that. */
+/**
+ * Adds a text to the desk, unless a passage with the same address and the same original text is there already. In that
+ * case, returns the id of that passage.
+ */
 export async function addPassageOnce(found: FoundText): Promise<{ id: string; isNew: boolean }> {
   const before = (await loadPassages()).find(
     ({ source, original }) => source.url === (found.url ?? null) && original === found.text,

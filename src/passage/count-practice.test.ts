@@ -24,7 +24,7 @@ const sequence = parseSequence({
   steps,
 });
 
-test('running words that practise the step are counted by pattern, without by-sight words and words not yet decodable', () => {
+test('decodable running words that practise the step are counted by pattern, by-sight words are not', () => {
   const judge = createJudge(
     engine,
     compileGroup(groupOf({ sequence: 'ours', step: 2, alsoTaught: ['l'] }), sequence),

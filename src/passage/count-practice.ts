@@ -3,15 +3,17 @@ import type { PatternId } from '../analyze/types.ts';
 
 /** How often a text practises what a group is being taught now. */
 export interface Practice {
-  /** Running words that practise any of it. */
+  /** The number of running words that practise any pattern of the step. */
   readonly words: number;
-  /** Each pattern of the step, with the running words that have it: those most practised first, the others last. */
+  /** Each pattern of the step, with the number of running words that have it. The most practised patterns come first. */
   readonly patterns: readonly { readonly pattern: PatternId; readonly words: number }[];
 }
 
 /**
- * Counts the running words that practise the patterns of the group's step: at a step that teaches ee, `tree` is one and
- * `green` another if gr can be read; `trees` is none while -s is not taught, nor is `been`, which the group knows by sight.
+ * Counts the running words that practise the patterns of the group's step. At a step that teaches ee:
+ * - `tree` counts, and so does `green` if gr can be read.
+ * - `trees` does not count while -s is not taught.
+ * - `been` does not count, since the group knows it by sight.
  */
 export function countPractice(
   { words }: WordCounts,

@@ -2,7 +2,7 @@ import { settleCounts, type WordCounts } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 import type { CutLine } from './cut-line.ts';
 
-/** The words of a passage with their counts, as the report wants them; lines may be shaded or just cut. */
+/** Returns the words of a passage with their counts, in the form the report needs. The lines may be shaded or only cut. */
 export function countWords(text: string, cut: (line: string) => CutLine): WordCounts {
   const words = new Map<WordKey, number>();
   let skipped = 0;

@@ -5,7 +5,7 @@ test.each([
   ['The ferry left', ['The', 'ferry', 'left'], 0],
   ['## The ferry', ['The', 'ferry'], 0],
   ['- 12 nets', ['nets'], 1],
-])('the words of %j have their places in the line', (line, words, skipped) => {
+])('each word of %j has its place in the line', (line, words, skipped) => {
   const cut = cutLine(line);
   expect(cut.words.map(({ start, end }) => line.slice(start, end))).toEqual(words);
   expect(cut.skipped).toBe(skipped);

@@ -5,11 +5,11 @@ import { readLine } from './passage-lines.ts';
 /** The words of one line of a passage; offsets are UTF-16 units into the line. */
 export interface CutLine {
   readonly words: readonly Pick<Token, 'start' | 'end' | 'key'>[];
-  /** Pieces that are no words: numbers, addresses. */
+  /** The number of pieces that are not words, such as numbers and addresses. */
   readonly skipped: number;
 }
 
-/** Cuts a line into words, without the sign that makes a heading or an entry of it. */
+/** Cuts a line into words, without the sign that makes the line a heading or a list entry. */
 export function cutLine(line: string): CutLine {
   const { text, sign } = readLine(line);
   const tokens = tokenize(text);

@@ -1,10 +1,10 @@
 import { findSentences as cutSentences } from '../analyze/index.ts';
 
-/** A sentence of a line, by UTF-16 units. */
+/** A sentence of a line. Its offsets are in UTF-16 units. */
 export interface SentenceSpan {
   readonly start: number;
   readonly end: number;
-  /** How many words it has. */
+  /** The number of words in the sentence. */
   readonly words: number;
 }
 

@@ -1,4 +1,4 @@
-/** A text that comes to the desk, with its source as far as it is known. */
+/** A text that is brought to the desk, with the known details of its source. */
 export interface FoundText {
   readonly title: string;
   readonly text: string;

@@ -10,16 +10,19 @@ test.each([
   ['#1 on the quay', 'paragraph', '#1 on the quay'],
   ['- ', 'paragraph', '- '],
   ['The tide - it turned', 'paragraph', 'The tide - it turned'],
-] as const)('%j is a %s', (line, kind, text) => {
+] as const)('the line %j has the kind %s', (line, kind, text) => {
   expect(readLine(line)).toMatchObject({ kind, text });
 });
 
-test.each(['# 1 on the quay', '- 5 degrees', '## Nets'])('a paragraph %j stays one', (text) => {
-  const [line] = readLines(writeLines([{ kind: 'paragraph', level: 0, text }]));
-  expect(line?.kind).toBe('paragraph');
-});
+test.each(['# 1 on the quay', '- 5 degrees', '## Nets'])(
+  'the paragraph %j is still a paragraph after it is written and read back',
+  (text) => {
+    const [line] = readLines(writeLines([{ kind: 'paragraph', level: 0, text }]));
+    expect(line?.kind).toBe('paragraph');
+  },
+);
 
-test('any lines that are written are read back unchanged', () => {
+test('any lines keep their kind and text when they are written and read back', () => {
   const word = fc.stringMatching(/^[A-Za-z][A-Za-z .,-]{0,20}$/);
   const line = fc.record({
     kind: fc.constantFrom('heading', 'item', 'paragraph'),

@@ -1,15 +1,15 @@
 /** One line of a passage's text. */
 export interface PassageLine {
   readonly kind: 'heading' | 'item' | 'paragraph';
-  /** 1 to 3 for headings. */
+  /** The heading level, from 1 to 3. */
   readonly level: number;
-  /** The words, without the sign that says the kind. */
+  /** The words of the line, without the sign for its kind. */
   readonly text: string;
-  /** How long that sign is. */
+  /** The length of the sign for the kind. */
   readonly sign: number;
 }
 
-/** Reads one line: `# The storm` is a heading, `- nets` an entry of a list, anything else a paragraph. */
+/** Reads one line. `# The storm` is a heading, `- nets` is a list item, and any other line is a paragraph. */
 export function readLine(line: string): PassageLine {
   const sign = /^(?:(#{1,3})|[-•*]) +(?=\S)/.exec(line);
   if (!sign) return { kind: 'paragraph', level: 0, text: line, sign: 0 };
@@ -26,7 +26,10 @@ export function readLines(text: string): PassageLine[] {
     .filter((line) => line.text.trim() !== '');
 }
 
-/** The text of a passage made of lines; a paragraph that would read as something else is kept one. */
+/**
+ * Writes lines as the text of a passage. An opening sign that would turn a paragraph into another kind of line is
+ * removed.
+ */
 export function writeLines(lines: readonly Pick<PassageLine, 'kind' | 'level' | 'text'>[]): string {
   return lines
     .map(({ kind, level, text }) => {

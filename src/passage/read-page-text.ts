@@ -3,14 +3,14 @@ import { askFrames, askWords } from '../host/page-talk/client.ts';
 import { say } from '../wording/say.ts';
 import { writeLines } from './passage-lines.ts';
 
-/** Why nothing could be taken from a page, in a sentence with the next step. */
+/** The error if nothing can be taken from a page. Its message is a sentence with the reason and the next step. */
 export class TakeFault extends Error {}
 
-/** The checked part of a page: its words, and its text as a passage has it. */
+/** The checked part of a page: its words, and its text in the form of a passage. */
 export interface PageText {
   readonly page: PageWords;
   readonly text: string;
-  /** How many pictures were left out. */
+  /** The number of pictures that were left out. */
   readonly pictures: number;
 }
 

@@ -2,7 +2,7 @@ import { type Judge, remember, settleCapital } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { type CutLine, cutLine } from './cut-line.ts';
 
-/** A word of a line with what it is to the group; offsets are UTF-16 units into the line. */
+/** A word of a line with its standing for the group. Offsets are UTF-16 units into the line. */
 export interface ShadedWord {
   readonly start: number;
   readonly end: number;
@@ -14,16 +14,16 @@ export interface ShadedLine extends CutLine {
   readonly words: readonly ShadedWord[];
 }
 
-/** Gives the words of a line of one text. */
+/** Returns the shaded words of one line of a text. */
 export type ShadeLine = (line: string) => ShadedLine;
 
-/** So many lines are remembered. */
+/** The number of lines that are remembered. */
 const MOST = 20_000;
 
 /**
- * Shades the lines of a text, which settles what capitals mean in it: `Biscuit sat` is of a cat where another line has a cat
- * called Biscuit. The same function is given again for a text that settles them alike. Lines are remembered, so that typing
- * costs one line.
+ * Creates a function that shades the lines of a text. The whole text settles the meaning of capitals: in `Biscuit sat`,
+ * Biscuit is a cat if another line has a cat called Biscuit. Two texts that settle capitals alike get the same
+ * function. Lines are remembered, so that typing costs only one line.
  */
 export function createShader(judge: Judge): (text: string) => ShadeLine {
   const cut = remember(cutLine, MOST);

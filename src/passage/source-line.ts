@@ -2,7 +2,10 @@ import type { Passage } from './kept/passage.ts';
 
 type Sourced = Pick<Passage, 'source'>;
 
-/** The line that goes with every copy, in English as they are: who wrote it, where, when; null when nothing is known. */
+/**
+ * Returns the source line for every copy: author, address and date. The line is in English, like the copies. Returns
+ * null if nothing is known.
+ */
 export function sourceLine(passage: Sourced): string | null {
   const source = nameSource(passage);
   return source === null ? null : `Source: ${source}`;

@@ -11,13 +11,13 @@ const passage = {
   saved: 0,
 };
 
-test('a group that has no version reads the text as found, with the same story words each time', () => {
+test('a group without a version reads the original text, with the same story words each time', () => {
   expect(versionFor(passage, 'herons')).toEqual({ text: 'A net.', storyWords: [] });
   expect(versionFor(passage, 'herons').storyWords).toBe(versionFor(passage, 'herons').storyWords);
   expect(versionFor(passage, 'constructor').text).toBe('A net.');
 });
 
-test('a version is changed for one group alone', () => {
+test('changing the version of one group leaves all other groups unchanged', () => {
   const changed = setVersion(passage, 'herons', (version) => ({ ...version, text: 'A big net.' }));
   expect(versionFor(changed, 'herons').text).toBe('A big net.');
   expect(versionFor(changed, 'plovers').text).toBe('A net.');

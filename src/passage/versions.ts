@@ -1,9 +1,9 @@
 import type { Passage, PassageVersion, StoryWord } from './kept/passage.ts';
 
-/** The same each time, so that who compares sees no change. */
+/** The same array each time, so that a comparison finds no change. */
 const NONE: readonly StoryWord[] = [];
 
-/** The passage as a group is to read it; as it was found while nothing was changed for the group. */
+/** Returns the passage as a group is to read it. While nothing was changed for the group, this is the original text. */
 export function versionFor({ versions, original }: Passage, groupId: string): PassageVersion {
   return Object.hasOwn(versions, groupId) ? versions[groupId]! : { text: original, storyWords: NONE };
 }

@@ -17,7 +17,7 @@ const sequence = { id: 'two', name: 'Two', source: 'test', licence: 'MIT', steps
 const judgeAt = (step: number) =>
   createJudge(analyzer, compileGroup(groupOf({ sequence: 'two', step }), sequence));
 
-test('a word to pre-teach counts as by-sight in any case, its other forms do not', () => {
+test('a word to pre-teach is by-sight in capitals or small letters, but its other forms are not', () => {
   const judge = judgeWithStoryWords(judgeAt(0), ['lantern', 'falk']);
   expect(['lantern', 'Lantern', 'Falk', 'lanterns', 'map'].map((key) => judge(key).standing)).toEqual([
     'by-sight',
@@ -48,7 +48,7 @@ test('the climb counts a word to pre-teach as by-sight at every step', () => {
   expect(climbText(counts, climber).reach).not.toEqual(reach);
 });
 
-test('without story words nothing is wrapped', () => {
+test('without story words the judge is returned unchanged', () => {
   const judge = judgeAt(1);
   expect(judgeWithStoryWords(judge, [])).toBe(judge);
 });

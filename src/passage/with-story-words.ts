@@ -1,7 +1,7 @@
 import { type Climber, type CompiledGroup, type Judge, splitKey } from '../analyze/index.ts';
 import type { PatternId, WordKey } from '../analyze/types.ts';
 
-/** The judge of a group to whom some words (in lower case) are taught as wholes for one passage. */
+/** Returns the judge of a group that is taught some words (in lower case) as wholes for one passage. */
 export function judgeWithStoryWords(judge: Judge, words: readonly string[]): Judge {
   if (words.length === 0) return judge;
   const isStoryWord = oneOf(words);
@@ -15,7 +15,7 @@ export function judgeWithStoryWords(judge: Judge, words: readonly string[]): Jud
   });
 }
 
-/** The same for every step of a sequence: a story word is read from the start. */
+/** Does the same as `judgeWithStoryWords` for every step of a sequence. The group reads a story word from the start. */
 export function climbWithStoryWords(climber: Climber, words: readonly string[]): Climber {
   if (words.length === 0) return climber;
   const isStoryWord = oneOf(words);

@@ -16,13 +16,13 @@ const read = (...words: (readonly [string, number])[]) =>
   findLines([block([line(...words)])], scaled).lines[0]!.words;
 
 describe('the text read in a picture', () => {
-  test('has its places in the picture as it was given, within its edges', () => {
+  test('has word boxes in the coordinates of the original picture, clipped to its edges', () => {
     const { lines } = findLines([block([line(['fog', 90])])], scaled);
     expect(lines[0]!.words[0]!.box).toEqual({ left: 10, top: 20, right: 60, bottom: 40 });
     expect(lines[0]!.size).toBe(20);
   });
 
-  test('is in the order of its columns, and says where paragraphs begin', () => {
+  test('follows the order of the columns and marks the starts of paragraphs', () => {
     const column = (...names: string[]) => block(names.map((name) => line([name, 90])));
     const { lines } = findLines(
       [column('one', 'two'), block([line(['three', 90])], [line(['four', 90])])],
@@ -36,7 +36,7 @@ describe('the text read in a picture', () => {
     ]);
   });
 
-  test('tells sure words from others', () => {
+  test('marks each word as sure or unsure', () => {
     expect(read(['fog', 96], ['bcll', 31], ['sea', 120]).map(({ isSure }) => isSure)).toEqual([
       true,
       false,
@@ -44,12 +44,12 @@ describe('the text read in a picture', () => {
     ]);
   });
 
-  test('leaves out what has no letters to show', () => {
+  test('leaves out words and lines without visible characters', () => {
     expect(read([' ', 95], ['fog', 95])).toHaveLength(1);
     expect(findLines([block([line([' ', 95])])], scaled).lines).toEqual([]);
   });
 
-  // Common practice, no source: the letters that readers of print mix up.
+  // Letters that OCR often confuses. Common practice, no source.
   test.each([
     ['|', 'I'],
     ['l', 'I'],
@@ -61,7 +61,7 @@ describe('the text read in a picture', () => {
     ['all', 'all'],
     ['a||b', 'a||b'],
     ['5|', '5|'],
-  ])('has “%s” as “%s”', (given, text) => {
+  ])('corrects “%s” to “%s”', (given, text) => {
     expect(read([given, 90])[0]!.text).toBe(text);
   });
 });

@@ -1,6 +1,6 @@
 import type { Box, PictureLine, PictureReading, PictureWord } from './picture-reading.ts';
 
-/** A place as the reader gives it. */
+/** A box as the OCR reader gives it. */
 interface ReadBox {
   readonly x0: number;
   readonly y0: number;
@@ -24,20 +24,20 @@ export interface ReadBlock {
   }[];
 }
 
-/** A picture as it was made ready for the reader. */
+/** The measures of a picture that was prepared for the reader. */
 export interface Scaled {
   /** The width of the picture as it was given. */
   readonly width: number;
   readonly height: number;
-  /** How many times larger the reader sees it, and the white around it. */
+  /** How many times larger the reader sees the picture, and the margin around it. */
   readonly scale: number;
   readonly margin: number;
 }
 
-/** Words read with less are unsure: measured on rendered pages (`tests/accuracy/measure-pictures.ts`). */
+/** The least confidence of a sure word. Measured on rendered pages (`tests/accuracy/measure-pictures.ts`). */
 export const SURE = 0.6;
 
-/** The lines of a picture in reading order, with places in the picture as it was given. */
+/** Returns the lines of a picture in reading order, with boxes in the coordinates of the original picture. */
 export function findLines(blocks: readonly ReadBlock[], scaled: Scaled): PictureReading {
   const { width, height, scale, margin } = scaled;
   const within = (place: number, most: number): number =>
@@ -72,7 +72,10 @@ export function findLines(blocks: readonly ReadBlock[], scaled: Scaled): Picture
   return { width, height, lines };
 }
 
-/** A bar is an I, and so is an l alone (“l am”, “l'll”): in many typefaces they look alike, and no running text has either by itself. */
+/**
+ * Replaces a vertical bar, and an l alone (“l am”, “l'll”), by an I. These characters look alike in many typefaces, and
+ * running text never has a single bar or a single l.
+ */
 function mendBars(text: string): string {
   return text
     .replace(/(?<![|\p{N}])\|(?![|\p{N}])/gu, 'I')

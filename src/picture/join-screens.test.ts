@@ -45,7 +45,7 @@ describe('several screens of one document', () => {
     expect(textsOf(added)).toEqual(STORY.slice(0, 4));
   });
 
-  test('lose the line that the edge of a screen cuts through', () => {
+  test('lose a line that the edge of a screen cuts through', () => {
     const { lines } = joinAll([
       [...STORY.slice(0, 4), 'Mr Foik soid thot tbe'],
       ['Ohho coulcl hcor tbe', ...STORY.slice(3, 9)],
@@ -53,7 +53,7 @@ describe('several screens of one document', () => {
     expect(textsOf(lines)).toEqual(STORY.slice(0, 9));
   });
 
-  test('are known again with letters that were read otherwise', () => {
+  test('overlap even when some letters were read differently', () => {
     const wrong = STORY.slice(2, 7).map((text) => text.replace('th', 'tn').replace('ll', 'li'));
     const { lines } = joinAll([STORY.slice(0, 5), wrong]);
     expect(lines).toHaveLength(7);
@@ -63,18 +63,18 @@ describe('several screens of one document', () => {
     ['the same again', STORY.slice(1, 6)],
     ['a part of it', STORY.slice(2, 4)],
     ['nothing', []],
-  ])('add nothing with %s', (_name, again) => {
+  ])('add nothing when the new screen has %s', (_name, again) => {
     const { lines, added, where } = joinAll([STORY.slice(0, 6), again]);
     expect([textsOf(lines), added, where]).toEqual([STORY.slice(0, 6), [], 'nothing']);
   });
 
-  test('follow one another where they have no line in common', () => {
+  test('follow one another when they have no line in common', () => {
     const { lines, where } = joinAll([STORY.slice(0, 4), STORY.slice(5)]);
     expect(textsOf(lines)).toEqual([...STORY.slice(0, 4), ...STORY.slice(5)]);
     expect(where).toBe('apart');
   });
 
-  test('are joined below a head that stays on the screen', () => {
+  test('are joined below a header that stays on the screen', () => {
     const head = 'Harbour news, page by page, for all groups';
     const { lines } = joinAll([
       [head, ...STORY.slice(0, 5)],
@@ -83,7 +83,7 @@ describe('several screens of one document', () => {
     expect(textsOf(lines)).toEqual([head, ...STORY.slice(0, 8)]);
   });
 
-  test('say in which picture each line is', () => {
+  test('give for each line the picture it comes from', () => {
     const { lines } = joinAll([STORY.slice(0, 5), STORY.slice(3, 8)]);
     expect(lines.map(({ screen }: ScreenLine) => screen)).toEqual([0, 0, 0, 0, 0, 1, 1, 1]);
   });

@@ -1,34 +1,35 @@
 import type { PictureLine } from './picture-reading.ts';
 
-/** A line of a text that was read in several pictures, one after the other. */
+/** A line of a text that was read from several pictures, one after the other. */
 export interface ScreenLine extends PictureLine {
-  /** In which picture it is, from 0. */
+  /** The index of its picture, from 0. */
   readonly screen: number;
 }
 
-/** Several screens as one text. */
+/** Several screens joined to one text. */
 export interface JoinedScreens {
   readonly lines: readonly ScreenLine[];
-  /** The lines of the last screen, and where they go: behind or before the lines there were. */
+  /** The new lines of the last screen. `where` tells whether they come after or before the earlier lines. */
   readonly added: readonly ScreenLine[];
-  /** `apart`: no line of it was there before, so it is put at the end. */
+  /** `apart`: the screen has no line in common with the earlier lines, so it is added at the end. */
   readonly where: 'after' | 'before' | 'nothing' | 'apart';
 }
 
-/** So many lines at an edge may be cut through and read wrongly. */
+/** How many lines at the edge of a screen may be cut through and read wrongly. */
 const CUT = 2;
-/** Lines with fewer letters are alike by chance. */
+/** The fewest letters of a line that is compared. Shorter lines may be alike by chance. */
 const FEW_LETTERS = 12;
-/** So many letters have to be alike before two screens are said to overlap. */
+/** The fewest matching letters for two screens to overlap. */
 const LEAST = 20;
-/** Lines with so much in common are one line read twice. */
+/** The least similarity of two lines that count as one line read twice. */
 const ALIKE = 0.75;
-/** An overlap is looked for among so many lines of either end. */
+/** How many lines at either end of the text are searched for an overlap. */
 const REACH = 300;
 
 /**
- * Adds the new lines in a screen of a long document to the lines read before, by the lines both have: below them when the teacher scrolled down,
- * above it when up. Lines at the edge of a screen may be cut through, so the other screen's are taken there.
+ * Joins a new screen of a long document to the lines read before, using the lines that both have in common. New lines
+ * go below when the teacher scrolled down, and above when the teacher scrolled up. Lines at the edge of a screen may be
+ * cut through, so they are taken from the other screen.
  */
 export function joinScreens(
   before: readonly ScreenLine[],
@@ -58,7 +59,10 @@ export function joinScreens(
   return { lines: [...before, ...lines], added: lines, where: 'apart' };
 }
 
-/** Pairs of lines that are alike, in the order of both, as many letters as can be; none where that is too little to be sure. */
+/**
+ * Returns the pairs of similar lines that keep the order of both lists and match the most letters. Returns no pairs
+ * when too few letters match.
+ */
 function findOverlap(
   one: readonly PictureLine[],
   other: readonly PictureLine[],

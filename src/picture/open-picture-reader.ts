@@ -3,7 +3,10 @@ import { findLines, type ReadBlock } from './find-lines.ts';
 import { type Picture, PictureFault, type PictureProgress, type PictureReading } from './picture-reading.ts';
 import { preparePicture } from './prepare-picture.ts';
 
-/** Where the build puts the reader's files (`wxt.config.ts`): its worker, its core and what it knows of English print. */
+/**
+ * The folder where the build puts the reader's files (`wxt.config.ts`): the worker, the core and the data for English
+ * print.
+ */
 export const READER_FOLDER = '/picture-reader';
 
 export interface ReadOptions {
@@ -11,20 +14,21 @@ export interface ReadOptions {
   readonly onProgress?: (progress: PictureProgress) => void;
 }
 
-/** A reader that is ready. It has a worker of its own, some 100 MB, until it is closed. */
+/** A reader that is ready. Its own worker takes some 100 MB until the reader is closed. */
 export interface PictureReader {
   /**
-   * The words of a picture with their places, in reading order; one picture at a time. Rejects with `PictureFault`, or the reason of the
-   * signal; a reader that was stopped is closed.
+   * Returns the words of a picture with their boxes, in reading order. Reads one picture at a time. Rejects with
+   * `PictureFault` or the reason of the signal. Stopping a reader closes it.
    */
   read(picture: Picture, options?: ReadOptions): Promise<PictureReading>;
-  /** Ends the worker; what it holds is free at once. */
+  /** Ends the worker and frees its memory at once. */
   close(): void;
 }
 
 /**
- * Starts what reads pictures on this machine, in a worker of the page that asks; all of it is in the package. Rejects with `PictureFault`
- * where it cannot be started, or the reason of the signal, which closes the reader whenever it is aborted.
+ * Starts the OCR reader on this machine, in a worker of the calling page. All its files are in the package. Rejects
+ * with `PictureFault` if the reader cannot start, or with the reason of the signal. Aborting the signal closes the
+ * reader at any time.
  */
 export async function openPictureReader({ signal, onProgress }: ReadOptions = {}): Promise<PictureReader> {
   signal?.throwIfAborted();
@@ -35,7 +39,7 @@ export async function openPictureReader({ signal, onProgress }: ReadOptions = {}
     corePath: `${READER_FOLDER}/tesseract-core-simd-lstm.js`,
     langPath: READER_FOLDER,
     workerBlobURL: false,
-    // The package is at hand; a copy in a database would only take room.
+    // The file is in the package already. A copy in a database would only waste space.
     cacheMethod: 'none',
     logger: ({ status, progress }) => {
       if (status === 'recognizing text') tell?.({ stage: 'reading', share: progress });
@@ -49,7 +53,7 @@ export async function openPictureReader({ signal, onProgress }: ReadOptions = {}
     void worker?.terminate();
     worker = null;
   };
-  // A reader that is stopped while it starts ends as soon as it is there.
+  // A reader that is closed while it starts is ended as soon as it has started.
   starting.then(
     (started) => {
       if (isClosed) void started.terminate();
@@ -98,7 +102,7 @@ export async function openPictureReader({ signal, onProgress }: ReadOptions = {}
   };
 }
 
-/** Reads one picture and closes the reader. Rejects like the reader. */
+/** Reads one picture and closes the reader. Rejects with the same errors as the reader. */
 export async function readPicture(picture: Picture, options: ReadOptions = {}): Promise<PictureReading> {
   const reader = await openPictureReader(options);
   try {

@@ -1,23 +1,29 @@
 import type { Scaled } from './find-lines.ts';
 import { type Picture, PictureFault } from './picture-reading.ts';
 
-/** A picture with more dots than this is made smaller first, and one that is larger still is not opened. */
+/**
+ * The most pixels of a picture. A picture with more is scaled down first. A picture with a side longer than
+ * `LARGEST_SIDE` is not opened.
+ */
 const MOST_DOTS = 16_000_000;
 const LARGEST_SIDE = 16_000;
-/** Below this many dots a picture is doubled: letters of a screen are small. */
+/** A picture with fewer pixels is doubled in size, since letters on a screen are small. */
 const SMALL = 2_600_000;
-/** White around the picture, since letters at its very edge are missed. */
+/** The margin around the picture, since the reader misses letters at the very edge. */
 const MARGIN = 10;
 
-/** A picture as the reader wants it. */
+/** A picture in the form that the reader needs. */
 export interface PreparedPicture extends Scaled {
-  /** Shades of grey, as a portable grey map: nothing has to be packed and unpacked. */
+  /** The grey values as a portable grey map. This format needs no compression. */
   readonly image: Uint8Array;
-  /** Settings of the reader for it. */
+  /** The reader settings for this picture. */
   readonly settings: Readonly<Record<string, string>>;
 }
 
-/** Makes a picture ready: grey, dark letters on light, small ones doubled. Rejects with `PictureFault`. */
+/**
+ * Prepares a picture for the reader: in grey, with dark letters on a light background. Small pictures are doubled in
+ * size. Rejects with `PictureFault`.
+ */
 export async function preparePicture(picture: Picture): Promise<PreparedPicture> {
   const bitmap = await openBitmap(picture);
   try {
@@ -56,7 +62,7 @@ interface Grey {
   readonly shades: Uint8Array;
 }
 
-/** See-through parts are white. */
+/** Draws a picture in grey. Transparent parts become white. */
 function drawGrey(picture: CanvasImageSource, width: number, height: number): Grey {
   const canvas = new OffscreenCanvas(width, height);
   const context = canvas.getContext('2d', { willReadFrequently: true })!;
@@ -77,7 +83,7 @@ function isDark(shades: Uint8Array): boolean {
   return (sum * 7) / shades.length < 110;
 }
 
-/** A grey map (PGM, P5) with a margin of the colour at the picture's corner. */
+/** Returns a grey map (PGM, P5) with a margin in the colour of the picture's corner. */
 function writeGreyMap({ width, height, shades }: Grey): Uint8Array {
   const across = width + 2 * MARGIN;
   const down = height + 2 * MARGIN;

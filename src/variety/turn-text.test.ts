@@ -23,7 +23,7 @@ test.each([
 ])('%s is turned into British English', (text, british) => expect(turned(text, 'british')).toBe(british));
 
 test.each([
-  // The word has another sense in its own variety too.
+  // Each word has another sense in its own variety too.
   ['I tire of the story. Check the meter and the practice.', 'british'],
   ['The mummy lay in a torch-lit tomb. A biscuit and a holiday.', 'american'],
   ['Surprise! Exercise is wise; advise, capsize, prize and otherwise.', 'british'],
@@ -32,9 +32,9 @@ test.each([
   // Names.
   ['Sydney Harbour and the Theatre Royal', 'american'],
   ['the World Trade Center', 'british'],
-  // Behind a name of objects (constructor).
+  // Property names that every object inherits (constructor).
   ['constructor toString valueOf', 'british'],
-] as const)('%s stays as it is in %s', (text, accent) => expect(turned(text, accent)).toBe(text));
+] as const)('%s stays unchanged in %s', (text, accent) => expect(turned(text, accent)).toBe(text));
 
 test('a text of our own gets the words of a variety: of cross|mad the British say cross', () => {
   expect(inVariety('hot and cross|mad. A torch, after tea|supper', 'american')).toBe(
@@ -47,7 +47,7 @@ test('a text of our own gets the words of a variety: of cross|mad the British sa
   expect(inVariety('fish and chips|chips', 'american')).toBe('fish and chips');
 });
 
-test('a word with another sense in the group’s English is not put before it alone', () => {
+test('a word that means something else in the group’s English is not shown without a sentence', () => {
   expect(isForeign('pants', 'british')).toBe(true);
   expect(isForeign('torch', 'american')).toBe(true);
   expect(isForeign('holiday', 'american')).toBe(false);

@@ -1,7 +1,7 @@
 import type { Accent } from '../analyze/types.ts';
 import { type VarietyKind, varietyOf } from './variety-table.ts';
 
-/** A word of the other variety in a text. */
+/** A word in a text that belongs to the other variety. */
 export interface ForeignWord {
   readonly start: number;
   readonly end: number;
@@ -11,17 +11,20 @@ export interface ForeignWord {
   readonly kind: VarietyKind;
 }
 
-/** A word with the apostrophe of a short form or an owner. */
+/** Matches a word, with its apostrophe if it is a contraction or a possessive. */
 const WORD = /\p{L}+(?:['’]\p{L}+)?/gu;
 
-/** Whether a word is not put before a group alone: gray for a British group, grey for an American one. */
+/** Whether a group must not see a word without a sentence: gray for a British group, grey for an American one. */
 export function isForeign(word: string, accent: Accent): boolean {
   const { foreign } = varietyOf(accent);
   const small = word.toLowerCase();
   return foreign.has(small) || foreign.has(small.replace(/['’]s$/, ''));
 }
 
-/** The words of a text that are the other variety's alone, in its order, without names (Sydney Harbour). */
+/**
+ * Returns the words of a text that only the other variety has, in text order. Words in names (Sydney Harbour) are left
+ * out.
+ */
 export function findForeign(text: string, accent: Accent): ForeignWord[] {
   const { turns } = varietyOf(accent);
   const found: ForeignWord[] = [];
@@ -39,7 +42,10 @@ export function findForeign(text: string, accent: Accent): ForeignWord[] {
   return found;
 }
 
-/** A text of ours as a group's variety writes it: the words of the table, and `British|American` where only that place means it. */
+/**
+ * Converts one of our own texts to a group's variety. Words in the table are replaced. `British|American` marks wording
+ * for one place only.
+ */
 export function inVariety(text: string, accent: Accent): string {
   const { own } = varietyOf(accent);
   return text.replace(MARKED_OR_WORD, (whole, space = '', british?: string, american = '') => {
@@ -53,22 +59,31 @@ export function inVariety(text: string, accent: Accent): string {
   });
 }
 
-/** Two ways to say it in one of our own texts, a low line for a space, or in one alone: `cross|mad`, `teatime|snack_time`, `got|`. */
+/**
+ * Matches a mark with two wordings in one of our own texts: `cross|mad`, `teatime|snack_time`. An underscore stands for
+ * a space. One side may be empty: `got|`.
+ */
 const MARKED_OR_WORD = new RegExp(`( ?)([\\p{L}'’_-]*)\\|([\\p{L}'’_-]*)|${WORD.source}`, 'gu');
 
-/** With the capitals of a word: Colour, COLOUR. */
+/** Gives a word the capitals of another: Colour, COLOUR. */
 function likeIn(word: string, to: string): string {
   if (word.length > 1 && word === word.toUpperCase()) return to.toUpperCase();
   if (/^\p{Lu}/u.test(word)) return to[0]!.toUpperCase() + to.slice(1);
   return to;
 }
 
-/** Family, which are written like names (Mum), and words that begin sentences (The Harbour) are no part of a name. */
+/**
+ * Words for family members, which are written like names (Mum). These words and words that begin sentences (The
+ * Harbour) are not part of a name.
+ */
 const FAMILY = /^(?:mums?|mummy|moms?|mommy|grandad|grandpa)$/i;
 const NO_NAME =
   /^(?:the|an?|this|that|then|and|but|so|or|in|on|at|to|of|for|with|from|my|his|her|our|your|their|its|is|are|was|were|as|if|when|where|i|we|they|he|she|it|you|no|yes|oh|dear)$/i;
 
-/** A word with a capital beside another (Sydney Harbour, Theatre Royal) is part of a name. */
+/**
+ * Whether a word is part of a name: it has a capital and is next to another word with a capital (Sydney Harbour,
+ * Theatre Royal).
+ */
 function isInName(text: string, start: number, end: number): boolean {
   const word = text.slice(start, end);
   if (!/^\p{Lu}\p{Ll}/u.test(word) || FAMILY.test(word)) return false;

@@ -2,7 +2,10 @@ import type { Accent } from '../analyze/types.ts';
 import spellings from './spellings.json' with { type: 'json' };
 import words from './words.json' with { type: 'json' };
 
-/** Another spelling of one word (harbour, harbor), or another word for one thing (jumper, sweater). */
+/**
+ * The difference between the two words: two spellings of one word (harbour, harbor) or two words for one thing (jumper,
+ * sweater).
+ */
 export type VarietyKind = 'spelling' | 'word';
 
 /** A word of one variety with its counterpart in the other. */
@@ -20,31 +23,35 @@ interface Turn {
 
 /** The tables that turn the words of both into one variety. */
 interface Variety {
-  /** Words of the other variety alone, in a text anybody wrote. */
+  /** Words that only the other variety has. They are replaced in any text. */
   readonly turns: ReadonlyMap<string, Turn>;
-  /** The same in our own texts, where the sense is known: the torch that is a flashlight. */
+  /** Words that are replaced in our own texts, where the sense is known: a torch is always a flashlight. */
   readonly own: ReadonlyMap<string, string>;
-  /** Words that are not put before a group alone: words of the other variety, and words with another sense there (pants). */
+  /**
+   * Words that are not shown to a group without a sentence: words of the other variety, and words with another sense
+   * there (pants).
+   */
   readonly foreign: ReadonlySet<string>;
 }
 
 interface WordPair {
   readonly british: string;
   readonly american: string;
-  /** Whose word both varieties have: Britain has sweaters too, America no jumpers. */
+  /** The variety whose word both varieties use. Britain has sweaters too, but America has no jumpers. */
   readonly shared?: string;
-  /** In our own texts it is turned all the same: the biscuit of our stories is a cookie. */
+  /** Whether the shared word is replaced in our own texts all the same: the biscuit of our stories is a cookie. */
   readonly own?: boolean;
-  /** Whose word is for that variety alone when no sentence gives its sense. */
+  /** The variety that alone sees its word without a sentence, since the other variety has another sense for the word. */
   readonly alone?: string;
 }
 
-/** The bare part of a family of spellings, or no ending. */
+/** Returns a stem or an ending of a spelling family. `-` means that there is none. */
 const partOf = (text: string): string => (text === '-' ? '' : text);
 
 /**
- * All pairs of spellings, of both varieties' accepted ones too (dialogue, dialog): what the word table gives a pronunciation by.
- * A family is a stem, the letters that differ and an ending: col-our-ful, col-or-ful.
+ * Returns all spelling pairs, also those whose spellings are accepted in both varieties (dialogue, dialog). The word
+ * table uses these pairs to find pronunciations. A family consists of a stem, the letters that differ and an ending:
+ * col-our-ful, col-or-ful.
  */
 export function listSpellings(): VarietyPair[] {
   const ofFamilies = spellings.families.flatMap(({ british, american, stems, endings }) =>
@@ -63,7 +70,7 @@ export function listSpellings(): VarietyPair[] {
   return [...ofFamilies, ...single.map((line) => pairOf(line, 'spelling'))];
 }
 
-/** All pairs of words. */
+/** Returns all word pairs. */
 export function listWordPairs(): VarietyPair[] {
   return words.pairs.flatMap((row) => formsOf(row));
 }

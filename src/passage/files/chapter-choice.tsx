@@ -9,7 +9,7 @@ interface ChapterChoiceProps {
   readonly onLeave: () => void;
 }
 
-/** Which chapters of a book come to the desk; the first of the story is ticked. */
+/** A choice of the chapters of a book to add to the desk. The first chapter of the story is ticked. */
 export function ChapterChoice({ book, onTake, onLeave }: ChapterChoiceProps) {
   const [chosen, setChosen] = useState<ReadonlySet<number>>(() => new Set([book.first]));
   const title = useRef<HTMLHeadingElement>(null);

@@ -1,12 +1,12 @@
 import mammoth from 'mammoth';
 
-/** A document as a web page, and how many pictures it had. */
+/** A document converted to a web page, and the number of its pictures. */
 export interface ConvertedDocument {
   readonly html: string;
   readonly pictures: number;
 }
 
-/** Rejects where the document is damaged. */
+/** Converts a Word document to HTML. Rejects if the document is damaged. */
 export async function convertDocx(arrayBuffer: ArrayBuffer): Promise<ConvertedDocument> {
   let pictures = 0;
   const { value } = await mammoth.convertToHtml(

@@ -12,12 +12,12 @@ test.each<[string, number[]]>([
   expect(decodeText(Uint8Array.from(bytes))).toBe(says);
 });
 
-test('the charset a page names is used where it is not UTF-8, an unknown one is not', () => {
+test('the charset that a page names is used for text that is not UTF-8, unless the charset is unknown', () => {
   expect(decodeText(Uint8Array.of(0xcf, 0xc8), 'koi8-r')).toBe('ох');
   expect(decodeText(Uint8Array.of(0xe9), 'no-such')).toBe('é');
 });
 
-test('bytes that are no text are known', () => {
+test('bytes that are not text are detected', () => {
   expect(isText('Nets\tand\r\nropes\f')).toBe(true);
   expect(isText('\0\x01\x02')).toBe(false);
 });

@@ -6,8 +6,11 @@ const MARKS: readonly (readonly [encoding: string, bytes: readonly number[]])[] 
 ];
 
 /**
- * The text of a file of letters: as its first bytes or `named` (the charset a page names) say, else UTF-8 where it is that,
- * else Windows-1252, which older programs write (WHATWG Encoding). Never throws.
+ * Decodes the bytes of a text file. Never throws. The first of these encodings that fits is used:
+ * - the encoding that the first bytes state
+ * - UTF-8
+ * - `named`, the charset that a page names
+ * - Windows-1252, which older programs write (WHATWG Encoding)
  */
 export function decodeText(bytes: Uint8Array, named: string | null = null): string {
   const mark = MARKS.find(([, start]) => start.every((byte, n) => bytes[n] === byte));
@@ -25,12 +28,12 @@ function decodeAs(encoding: string, bytes: Uint8Array): string | null {
   }
 }
 
-/** Whether decoded bytes are a text: other bytes give signs that nobody writes. */
+/** Tells whether decoded bytes are a text. Other bytes give characters that nobody writes. */
 export function isText(text: string): boolean {
   let most = text.length / 1000;
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are looked for
   const strange = /[\0-\x08\x0e-\x1a\x1c-\x1f\ufffd]/g;
-  // One by one: a list of them all may be larger than the memory.
+  // The characters are counted one by one, because a list of all of them may be larger than the memory.
   while (strange.test(text)) if (--most < 0) return false;
   return true;
 }

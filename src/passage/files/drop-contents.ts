@@ -1,23 +1,23 @@
 import type { PdfLine } from './pdf-text.ts';
 
-/** So many entries at least make a list of contents under its heading, and without one. */
+/** The fewest entries that make a list of contents, under its heading and without a heading. */
 const ENTRIES = 2;
 const ENTRIES_ALONE = 3;
-/** An entry may run over so many rows before its number. */
+/** The most rows that an entry may run over before its number. */
 const LONGEST = 3;
 
 const HEADING = /^(?:table of )?contents:?$/i;
-/** Dots that lead to a number, as one run or parted by blanks. */
+/** Dots that lead to a number, in one run or separated by blanks. */
 const LEADERS = /(?:[.·…_]\s?){4,}\s*(?:\d{1,4}|[ivxlc]{1,7})$/i;
 const ENDS_IN_NUMBER = /\p{L}.*[\s.·…](?:\d{1,3}|[ivxlc]{1,7})$/iu;
 const NUMBER = /^[\s.·…_]*(?:\d{1,4}|[ivxlc]{1,7})$/i;
 
-/** Lines that are beside each other, from left to right. */
+/** Lines that are side by side, from left to right. */
 type Row = readonly PdfLine[];
 
 /**
- * Leaves out lists of contents: under a heading that says so, the rows that end in the number of a page, on the pages after it too; and
- * rows of dots that lead to one, anywhere.
+ * Removes lists of contents. Under a heading for contents, the rows that end in a page number are removed, also on the
+ * pages that follow. Rows of dots that lead to a page number are removed anywhere.
  */
 export function dropContents(pages: readonly (readonly PdfLine[])[]): PdfLine[][] {
   let runsOn = false;
@@ -33,13 +33,13 @@ export function dropContents(pages: readonly (readonly PdfLine[])[]): PdfLine[][
     const entries = rows.slice(first, end).filter(isEntry).length;
     if (entries >= ENTRIES)
       for (const row of rows.slice(heading === -1 ? 0 : heading, end)) for (const line of row) gone.add(line);
-    // Below it there may be the page's own number.
+    // The page's own number may come below the last entry.
     runsOn = entries >= ENTRIES && end >= rows.length - 1;
     return lines.filter((line) => !gone.has(line));
   });
 }
 
-/** The row behind the last entry of a list. */
+/** Returns the index of the row after the last entry of a list. */
 function endOfEntries(rows: readonly Row[], first: number): number {
   let end = first;
   for (let n = first; n < rows.length && n < end + LONGEST; n++) if (isEntry(rows[n]!)) end = n + 1;

@@ -1,9 +1,9 @@
 import type { PdfLine } from './pdf-text.ts';
 
-/** So many of the lines at the top and at the foot of a page may be running heads. */
+/** The number of lines at the top, and at the foot, of a page that may be running heads. */
 const EDGE = 2;
 
-/** Leaves out page numbers and lines at the top or foot of page after page: the title, the date. */
+/** Removes page numbers, and lines that come at the top or foot of page after page, such as the title or the date. */
 export function dropRunningHeads(pages: readonly (readonly PdfLine[])[]): PdfLine[][] {
   const often = new Map<string, number>();
   for (const lines of pages)
@@ -24,7 +24,7 @@ function edgesOf(lines: readonly PdfLine[]): PdfLine[] {
   return [...new Set([...byHeight.slice(0, EDGE), ...byHeight.slice(-EDGE)])];
 }
 
-/** The same words at the same height, whatever number is in them. */
+/** Returns the same key for the same words at the same height, whatever numbers the words contain. */
 function placeAndText({ text, y }: PdfLine): string {
   return `${Math.round(y / 4)} ${text.toLowerCase().replace(/\d+/g, '#')}`;
 }

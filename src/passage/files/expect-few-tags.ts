@@ -1,10 +1,16 @@
 import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 
-/** A long novel has a tenth of them; a document of more takes longer to take apart than anybody waits. */
+/**
+ * The most tags that a document may have. A long novel has a tenth of this number. Parsing a document with more takes
+ * longer than anybody waits.
+ */
 const MOST = 1_000_000;
 
-/** Lets the parts of a document or book through, or a page, that have no more tags in all than can be read in some seconds. Throws `FileFault`. */
+/**
+ * Checks that a page, or the parts of a document or book, have no more tags in all than can be read in some seconds.
+ * Throws `FileFault` otherwise.
+ */
 export function expectFewTags(parts: Iterable<Uint8Array>, fault = say('files.unpacksTooLarge')): void {
   let tags = 0;
   for (const part of parts)

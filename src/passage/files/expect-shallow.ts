@@ -2,16 +2,22 @@ import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 import { finish } from './file-time.ts';
 
-/** No page anybody wrote has elements so deep in each other; browsers cut off at some 500 themselves. */
+/**
+ * The deepest nesting of elements in a page. No page that anybody wrote is nested so deep, and browsers themselves cut
+ * off at some 500 levels.
+ */
 const DEEPEST = 1000;
 
-/** Elements without an end, and those whose end may be left out: the latter are in each other only within others. */
+/**
+ * Elements without an end tag, and elements whose end tag may be left out. The latter are nested only with other
+ * elements between them.
+ */
 const NOT_COUNTED = new Set(
   'area base br col embed hr img input link meta param source track wbr p li dt dd rt rp option optgroup colgroup caption thead tbody tfoot tr td th html head body'.split(
     ' ',
   ),
 );
-/** Within these `/>` ends an element; in a page itself it does not. */
+/** Elements within which `/>` ends an element. In the page itself, `/>` does not. */
 const FOREIGN = new Set(['svg', 'math']);
 /** Elements that cannot be within those, and end them (WHATWG HTML, 13.2.6.5). */
 const BREAKS_OUT = new Set(
@@ -22,16 +28,22 @@ const BREAKS_OUT = new Set(
 /** Elements that hold no others, whatever is in them. */
 const TEXT = new Set(['script', 'style', 'textarea', 'title', 'xmp', 'iframe', 'noembed', 'noframes']);
 
-/** Elements that are open again in the next block where they were not closed in the one before; only one of `a` and `nobr` (WHATWG HTML, 13.2.4.3). */
+/**
+ * Elements that a browser opens again in the next block if they were not closed in the block before. Only one `a` and
+ * one `nobr` is opened again, so these are left out (WHATWG HTML, 13.2.4.3).
+ */
 const FORMATTING = new Set('b big code em font i s small strike strong tt u'.split(' '));
-/** So many of the same are kept open. */
+/** The most identical elements that are kept open. */
 const ALIKE = 3;
-/** An end within these ends nothing that was opened before them. */
+/** Elements that limit end tags. An end tag within such an element ends nothing that was opened before that element. */
 const MARKERS = new Set('applet caption marquee object table template'.split(' '));
-/** As many elements as a few tags may become, at most; no page anybody wrote comes near. */
+/** The most elements that a few tags may become. No page that anybody wrote comes near this number. */
 const MOST_OPENED = 2_000_000;
 
-/** Counts how many elements a browser may make of elements left open, or more: 60 KB can become millions, and take it minutes. */
+/**
+ * Counts the elements that a browser may create from elements left open. The count may be too high. A page of 60 KB can
+ * become millions of elements, which takes the browser minutes.
+ */
 function countOpened(): (tag: Tag) => number {
   const open: Tag[] = [];
   let floor = 0;
@@ -54,8 +66,9 @@ function countOpened(): (tag: Tag) => number {
 }
 
 /**
- * Lets a page through whose elements are no deeper in each other than a page's are, and which becomes no more than was written; `isXml` where
- * each element has its end, and `/>` is one. A step for each tag. Throws `FileFault`.
+ * Checks that the elements of a page are not nested deeper than in real pages, and that the page does not become much
+ * more than was written. With `isXml`, each element has its end, and `/>` is an end. Takes a step for each tag. Throws
+ * `FileFault`.
  */
 export function* lookForDepth(html: string, isXml = false): Generator<void, void> {
   let depth = 0;
@@ -73,24 +86,24 @@ export function* lookForDepth(html: string, isXml = false): Generator<void, void
   }
 }
 
-/** The same at once. */
+/** Does the check of `lookForDepth` at once. */
 export function expectShallow(html: string, isXml = false): void {
   finish(lookForDepth(html, isXml));
 }
 
 interface Tag {
-  /** In small letters. */
+  /** The name in lower case. */
   readonly name: string;
-  /** All of it, as it is written. */
+  /** The whole tag as it is written. */
   readonly text: string;
   readonly closes: boolean;
-  /** Whether it ends with `/>`. */
+  /** Whether the tag ends with `/>`. */
   readonly isEmpty: boolean;
 }
 
 /**
- * The tags of a page as a browser finds them (WHATWG HTML, 13.2.5): not in remarks, in values, nor in what `isText`. Each letter is looked at
- * once, whatever the page is made to be.
+ * Yields the tags of a page as a browser finds them (WHATWG HTML, 13.2.5). Skips tags in comments, in attribute values
+ * and in elements that `isText` names. Each letter is read once, even in a hostile page.
  */
 function* findTags(html: string, isText: (name: string) => boolean): Generator<Tag> {
   for (let at = html.indexOf('<'); at !== -1; at = html.indexOf('<', at)) {
@@ -118,10 +131,10 @@ function* findTags(html: string, isText: (name: string) => boolean): Generator<T
 }
 
 const TAG = /<(\/?)([a-z][^\s/>]*)/iy;
-/** Up to the end of a tag or the beginning of a value, with its quotation mark if it has one. */
+/** Matches up to the end of a tag, or up to the beginning of a value. A quotation mark before the value is included. */
 const ATTRIBUTE = /[^=>]*(?:=\s*["']?|>|$)/y;
 
-/** Where the `>` of a tag is; -1 where there is none. */
+/** Returns the index of the `>` that ends a tag, or -1 if there is none. */
 function endOfTag(html: string, from: number): number {
   for (let at = from; at < html.length; ) {
     ATTRIBUTE.lastIndex = at;

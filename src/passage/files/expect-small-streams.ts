@@ -2,15 +2,24 @@ import { Unzlib } from 'fflate';
 import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 
-/** More than a page's text or picture has, in bytes; what unpacks to more is made to fill the memory. */
+/**
+ * The largest size that a stream may unpack to, in bytes. The text or picture of a page is smaller. A stream that
+ * unpacks to more was made to fill the memory.
+ */
 const LARGEST = 64_000_000;
-/** More than the pictures of a file have that can be opened, in bytes. */
+/**
+ * The largest size that all streams of a file may unpack to, in bytes. The pictures of a file that can be opened are
+ * smaller.
+ */
 const LARGEST_IN_ALL = 10 * LARGEST;
-/** Packed several times over; nobody needs more. */
+/** The most times that a stream may be packed over. Nobody needs more. */
 const MOST_LAYERS = 8;
-/** Fed in small pieces, since a piece may unpack to a thousand times its size before the size is known. */
+/**
+ * The size of the pieces that are unpacked, in bytes. Pieces are small because a piece may unpack to a thousand times
+ * its size before the size is known.
+ */
 const PIECE = 16_384;
-/** The dictionary before a stream is no longer, in bytes. */
+/** The greatest length of the dictionary before a stream, in bytes. */
 const DICTIONARY = 400;
 
 /**
@@ -28,7 +37,7 @@ export function expectSmallStreams(pdf: Uint8Array): void {
     const size = sizeUnpacked(pdf.subarray(start, end === -1 ? pdf.length : end));
     const before = text.slice(Math.max(0, at - DICTIONARY), at);
     const dictionary = before.slice(Math.max(before.lastIndexOf(' obj'), before.lastIndexOf('endobj'), 0));
-    // Each two bytes may stand for 128.
+    // Each two bytes may unpack to 128 bytes.
     const grown = /\/(?:RunLengthDecode|RL)\b/.test(dictionary) ? size * 64 : size;
     total += grown;
     if (grown > LARGEST || total > LARGEST_IN_ALL) throw new FileFault(say('files.unpacksTooLarge'));
@@ -37,7 +46,7 @@ export function expectSmallStreams(pdf: Uint8Array): void {
   }
 }
 
-/** How many bytes come out, of the layer with most; at least one more than `LARGEST` where there would be more. */
+/** Returns the number of bytes in the largest layer of a stream. Throws `FileFault` if a layer has more than `LARGEST`. */
 function sizeUnpacked(bytes: Uint8Array): number {
   let largest = bytes.length;
   const layers: Unzlib[] = [];
@@ -61,7 +70,7 @@ function sizeUnpacked(bytes: Uint8Array): number {
   return largest;
 }
 
-/** The two bytes with which a packed stream begins (RFC 1950, 2.2). */
+/** Checks for the two bytes with which a packed stream begins (RFC 1950, 2.2). */
 function isPacked([first = 0, second = 0]: Uint8Array): boolean {
   return (first & 15) === 8 && first >> 4 <= 7 && (first * 256 + second) % 31 === 0 && (second & 32) === 0;
 }

@@ -5,7 +5,7 @@ import { expectShallow } from './expect-shallow.ts';
 import { expectSmallStreams } from './expect-small-streams.ts';
 import { FileFault } from './file-fault.ts';
 
-describe('how deep a page is', () => {
+describe('the check of how deep a page is', () => {
   test.each([
     ['a thousand elements in each other', `${'<div>'.repeat(1000)}The tide.`],
     ['many beside each other', '<div><b>The</b> tide.</div>'.repeat(20_000)],
@@ -23,10 +23,10 @@ describe('how deep a page is', () => {
     ['marks left open, all alike', '<p><b>The <font size="2">tide'.repeat(400)],
     ['tables in bold', '<b><table><tr><td><i id="a">The</i> tide</table></b>'.repeat(5000)],
     ['lines and pictures', '<br><img src="a.png"/><hr/>The tide.'.repeat(5000)],
-  ])('%s: let through', (_name, html) => expect(() => expectShallow(html)).not.toThrow());
+  ])('%s: the page is let through', (_name, html) => expect(() => expectShallow(html)).not.toThrow());
 
   test.each(['div', 'SPAN', 'b class="x"', 'table', 'font', 'tide-table', 'div/', 'ul><li', 'svg/><div/'])(
-    '<%s> in each other without end: refused',
+    '<%s> nested without end is refused',
     (tag) => {
       expect(() => expectShallow(`<${tag}>`.repeat(200_000))).toThrow(FileFault);
     },
@@ -40,16 +40,16 @@ describe('how deep a page is', () => {
       `<div>${left}<table><td>${'</b>'.repeat(500)}</table></div>${'<p>a'.repeat(20_000)}`,
     ],
     ['each other', `<table>${left.repeat(4)}`],
-  ])('marks left open, which are opened again in %s: refused', (_what, html) => {
+  ])('a page whose marks are left open and opened again in %s is refused', (_what, html) => {
     expect(() => expectShallow(html)).toThrow(/million tags|levels deep/);
   });
 
-  test('in XML each element counts, and one may end itself', () => {
+  test('in XML every element counts, and an element may end itself', () => {
     expect(() => expectShallow('<item/>'.repeat(5000), true)).not.toThrow();
     expect(() => expectShallow('<p>'.repeat(5000), true)).toThrow(FileFault);
   });
 
-  test('a sign that begins no tag takes no time', () => {
+  test('a < that begins no finished tag takes no time', () => {
     for (const html of [
       '<a '.repeat(200_000),
       '<a "'.repeat(200_000),
@@ -67,7 +67,7 @@ test('a document of more than a million tags is refused', () => {
   expect(() => expectFewTags(paragraphs(250_001))).toThrow(FileFault);
 });
 
-describe('how much a PDF unpacks to', () => {
+describe('the check of how much a PDF unpacks to', () => {
   const pdf = (filters: string, bytes: Uint8Array): Uint8Array =>
     Buffer.concat([
       Buffer.from(`%PDF-1.7\n1 0 obj\n<< /Filter ${filters} /Length ${bytes.length} >>\nstream\n`),
@@ -76,12 +76,12 @@ describe('how much a PDF unpacks to', () => {
     ]);
   const zeros = new Uint8Array(70_000_000);
 
-  test('a page of text: let through', () => {
+  test('a page of text is let through', () => {
     const bytes = zlibSync(Buffer.from('BT (The tide is in.) Tj ET'.repeat(1000)));
     expect(() => expectSmallStreams(pdf('/FlateDecode', bytes))).not.toThrow();
   });
 
-  test('more than 64 MB: refused, whether packed once or more often', () => {
+  test('more than 64 MB is refused, whether packed once or more often', () => {
     const once = zlibSync(zeros);
     const twice = zlibSync(once);
     expect(twice.length).toBeLessThan(2000);
@@ -96,7 +96,7 @@ describe('how much a PDF unpacks to', () => {
     expect(() => expectSmallStreams(pdf('[/FlateDecode /RunLengthDecode]', runs))).toThrow(FileFault);
   });
 
-  test('a stream that is not packed is left to the reader', () => {
+  test('a stream that is not packed is left to the PDF reader', () => {
     for (const bytes of [
       Buffer.from('stream'),
       Buffer.from('/FlateDecode stream\nendstream'),

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { FileFault } from './file-fault.ts';
 import { startFileTime } from './file-time.ts';
 
-/** A clock that a step of work moves on. */
+/** Creates steps of work, and a clock that each step moves on. */
 function work(steps: number, each: number) {
   let now = 0;
   function* working(): Generator<void, string> {
@@ -15,24 +15,24 @@ function work(steps: number, each: number) {
   return { working, time: startFileTime(10_000, () => now) };
 }
 
-test('work within its time is done', async () => {
+test('work within its time limit is done', async () => {
   const { working, time } = work(999, 10);
   expect(await time.run(working())).toBe('done');
   expect(time.left()).toBe(10);
 });
 
-test('work beyond it ends in a sentence', async () => {
+test('work beyond its time limit is refused with a file fault', async () => {
   const { working, time } = work(2000, 10);
   await expect(time.run(working())).rejects.toThrow(FileFault);
 });
 
-test('all steps of a file share one time', async () => {
+test('all work on a file shares one time limit', async () => {
   const { working, time } = work(300, 20);
   await time.run(working());
   await expect(time.run(working())).rejects.toThrow(/takes too long/);
 });
 
-test('the page has its turn between the steps', async () => {
+test('the page gets its turn between the steps', async () => {
   let heard = 0;
   const { working, time } = work(100, 20);
   const timer = setInterval(() => heard++, 0);

@@ -2,25 +2,25 @@ import { nextTurn } from '../../ui/create-pause.ts';
 import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 
-/** A file that takes longer was made to, in milliseconds of work. */
+/** The longest time that a file may take, in milliseconds of work. A file that takes longer was made to do so. */
 export const LONGEST = 10_000;
 /** How long the page may be kept busy at a time, in milliseconds. */
 const SLICE = 16;
 
 /**
- * The time one file has. Its work is done in steps: a generator that yields wherever the page may have its turn. What the page takes
- * meanwhile is not counted.
+ * The time limit for one file. The work is done in steps by a generator, which yields wherever the page may have its
+ * turn. The time that the page takes meanwhile is not counted.
  */
 export interface FileTime {
-  /** Gives the page its turn when that is due. Rejects with `FileFault` when the file has had its time. */
+  /** Gives the page its turn when that is due. Rejects with `FileFault` when the file's time is used up. */
   pause(): Promise<void>;
-  /** Does the steps one by one, with pauses. */
+  /** Runs the steps one by one, with pauses. */
   run<T>(steps: Generator<void, T>): Promise<T>;
-  /** How much of it is left, in milliseconds. */
+  /** Returns the time that is left, in milliseconds. */
   left(): number;
 }
 
-/** Begins with the first step of a file. */
+/** Starts the time limit of a file, at its first step. */
 export function startFileTime(longest = LONGEST, now = () => performance.now()): FileTime {
   let worked = 0;
   let since = now();
@@ -46,7 +46,7 @@ export function startFileTime(longest = LONGEST, now = () => performance.now()):
   };
 }
 
-/** Does all steps at once: where a short text is read, or where nobody waits for a page. */
+/** Runs all steps at once. Used where a short text is read, or where nobody waits for a page. */
 export function finish<T>(steps: Generator<void, T>): T {
   for (;;) {
     const { value, done } = steps.next();

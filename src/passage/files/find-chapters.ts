@@ -4,21 +4,22 @@ import type { Chapter, FoundLine } from './opened-file.ts';
 import { parseHtml } from './parse-html.ts';
 import { countPictures, findHtmlLines } from './read-html-lines.ts';
 
-/** A document of a book, and what the table of contents calls it. */
+/** A document of a book, with its names in the table of contents. */
 export interface BookDocument {
   readonly html: string;
   readonly labels: readonly string[];
 }
 
-/** Shorter ones are title pages and the like, in words. */
+/** The fewest words of a chapter of the book's own text. Shorter chapters are title pages and the like. */
 const ENOUGH = 100;
 
 const AROUND =
   /^(cover|title( page)?|half[- ]?title|copyright.*|imprint|(table of )?contents|dedication|epigraph|foreword|preface|acknowledge?ments?|about the .*|also by .*|index|notes|glossary|colophon|transcriber.*|list of .*|the full .*licen[cs]e.*)$/i;
 
 /**
- * The chapters of a book with words. A document the table of contents does not name and that has no heading goes on with the chapter
- * before it; one that it names more than once is cut at those headings.
+ * Returns the chapters of a book that have words. A document without a heading and without a name in the table of
+ * contents continues the chapter before it. A document with several names in the table of contents is cut at those
+ * headings.
  */
 export async function findChapters(documents: readonly BookDocument[], time: FileTime): Promise<Chapter[]> {
   const chapters: ChapterInTheMaking[] = [];
@@ -66,7 +67,10 @@ function goOn(chapter: ChapterInTheMaking, lines: readonly FoundLine[], leftOut:
 
 const NOTES = 'aside[epub\\:type~="footnote"], aside[epub\\:type~="endnote"], [role="doc-footnote"]';
 
-/** The first chapter that is the book's own text; the longest where none is surely. */
+/**
+ * Returns the index of the first chapter that is the book's own text. If no chapter surely is, returns the index of the
+ * longest.
+ */
 export function findFirstChapter(chapters: readonly Pick<Chapter, 'title' | 'words'>[]): number {
   const first = chapters.findIndex(({ title, words }) => words >= ENOUGH && !AROUND.test(title.trim()));
   if (first >= 0) return first;

@@ -1,12 +1,15 @@
 import type { PdfPiece } from './pdf-text.ts';
 
-/** So many rows at least have a gap in the same place where columns part. */
+/** The fewest rows that have a gap in the same place where columns are separated. */
 const ROWS = 4;
-/** Narrower gaps are blanks of stretched lines, in the size of their letters. */
+/** The narrowest gap between columns, in multiples of the letter size. Narrower gaps are blanks in justified lines. */
 const GAP = 0.8;
-/** The text on both sides of a gap is prose when it has so many letters on average; a table has less. */
+/** The fewest letters, on average, that the text on both sides of a gap has if it is prose. A table has fewer. */
 const PROSE = 18;
-/** Narrow columns are prose with so many letters, in so many rows, if half of them go on in the middle of a sentence. */
+/**
+ * Narrow columns are prose if they have this many letters in this many rows, and half of the rows continue in the
+ * middle of a sentence.
+ */
 const NARROW_PROSE = 10;
 const NARROW_ROWS = 8;
 
@@ -19,8 +22,9 @@ interface Blank {
 }
 
 /**
- * Where columns of prose part on a page that is drawn row by row, across them: places from the left edge, in points. None
- * where each column is drawn by itself, as nearly every PDF has it, and none in a table.
+ * Returns the places where columns of prose are separated, in points from the left edge. This is for a page that is
+ * drawn row by row across its columns. Returns none in a table, nor where each column is drawn by itself, as in nearly
+ * every PDF.
  */
 export function findGutters(pieces: readonly PdfPiece[]): number[] {
   const gaps = findBlanks(pieces.filter(({ text }) => text.trim() !== ''));

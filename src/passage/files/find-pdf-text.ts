@@ -4,7 +4,7 @@ import { findPdfParagraphs } from './pdf-paragraphs.ts';
 import type { PdfLine, PdfPage, PdfParagraph, PdfSpan } from './pdf-text.ts';
 
 /**
- * The text of a PDF, of all of its pages at once: its headings, paragraphs and entries of lists, without running heads, page
+ * Returns the text of all pages of a PDF at once: headings, paragraphs and list entries. Leaves out running heads, page
  * numbers and lists of contents.
  */
 export function findPdfText(pages: readonly PdfPage[], isWord: (word: string) => boolean): PdfParagraph[] {

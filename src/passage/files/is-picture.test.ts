@@ -4,7 +4,8 @@ import { isPictureFile } from './is-picture.ts';
 const blobOf = (start: string): Blob =>
   new Blob([Uint8Array.from(start.padEnd(20, '\0'), (letter) => letter.charCodeAt(0))]);
 
-// The beginnings are of the formats' specifications: PNG, JFIF, WebP, GIF, BMP, and ISO base media files (AVIF, HEIF).
+// The first bytes are from the specifications of the formats: PNG, JFIF, WebP, GIF, BMP, and ISO base media files
+// (AVIF, HEIF).
 test.each([
   ['png', '\x89PNG\r\n\x1a\n'],
   ['jpg', '\xff\xd8\xff\xe0\0\x10JFIF'],
@@ -23,6 +24,6 @@ test.each([
   ['a story', 'BM went to the quay'],
   ['a film', '\0\0\0\x20ftypisom'],
   ['nothing', ''],
-])('%s is no picture', async (_kind, start) => {
+])('%s is not a picture', async (_kind, start) => {
   expect(await isPictureFile(blobOf(start))).toBe(false);
 });

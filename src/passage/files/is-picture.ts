@@ -1,4 +1,4 @@
-/** How pictures begin. */
+/** The first bytes of picture files. */
 const SIGNS = [
   /^\x89PNG\r\n/,
   /^\xff\xd8\xff/,
@@ -9,7 +9,7 @@ const SIGNS = [
   /^[\s\S]{4}ftyp(?:avi[fs]|hei[cfmsx]|hev[cmsx]|mif1|msf1)/,
 ];
 
-/** Whether a file is a picture, by its beginning. Never rejects: what cannot be read is none. */
+/** Tells whether a file is a picture, from its first bytes. Never rejects: a file that cannot be read is not a picture. */
 export async function isPictureFile(file: Blob): Promise<boolean> {
   const bytes = await file
     .slice(0, 16)

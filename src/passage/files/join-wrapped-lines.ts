@@ -1,13 +1,16 @@
-/** A text wrapped narrower than this is verse or a list, wider is not wrapped by hand, in letters. */
+/**
+ * The widths between which a text counts as wrapped by hand, in letters. A narrower text is verse or a list. A wider
+ * text is not wrapped by hand.
+ */
 const NARROWEST = 45;
 const WIDEST = 100;
 /** At least this share of the line ends of a wrapped paragraph are there because the next word had no room. */
 const MOST = 0.8;
 
 /**
- * One line for each paragraph of a plain text. Lines between two blank lines are joined when they are wrapped: when the
- * first word of the next line would not have fitted on the line before it. So a letter wrapped at 72 columns is joined,
- * and verse, an address or a list of short lines, whose ends are meant, is not.
+ * Returns one line for each paragraph of a plain text. Lines between two blank lines are joined if they are wrapped,
+ * that is, if the first word of the next line would not have fitted on the line before. So a letter wrapped at 72
+ * columns is joined. Verse, an address or a list of short lines is not joined, because its line ends are meant.
  */
 export function joinWrappedLines(text: string): string[] {
   const blocks = text
@@ -18,7 +21,7 @@ export function joinWrappedLines(text: string): string[] {
   const width = blocks
     .filter((lines) => lines.length > 1)
     .flatMap((lines) => lines.map(lengthOf).filter((n) => n <= WIDEST))
-    // A long book has more lines than a call takes arguments.
+    // `reduce` is used because a long book has more lines than a call takes arguments.
     .reduce((widest, n) => Math.max(widest, n), 0);
   return blocks.flatMap((lines) => joinBlock(lines, width)).map((line) => line.replace(/\s+/g, ' ').trim());
 }
@@ -42,13 +45,16 @@ function joinBlock(lines: readonly string[], width: number): readonly string[] {
   return joined;
 }
 
-/** “of the” | “harbour” at column 72: harbour would have run over. */
+/**
+ * Tells whether the first word of the next line would have run over. For “of the” | “harbour” at column 72, harbour
+ * would have.
+ */
 function hadNoRoom(line: string, next: string, width: number): boolean {
   const word = /^\s*(\S+)/.exec(next)?.[1] ?? '';
   return lengthOf(line) + 1 + word.length > width;
 }
 
-/** Entries of lists, headings, and first lines that stand further in. */
+/** Tells whether a line is a list entry, a heading or an indented first line. */
 function beginsAnew(line: string): boolean {
   return /^(\s{2,}|\t)|^\s*([-•*–]|\d{1,3}[.)])\s+\S/.test(line) || isHeading(line);
 }

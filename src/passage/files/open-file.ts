@@ -6,8 +6,8 @@ import type { OpenedBook, OpenedText } from './opened-file.ts';
 import { readPlainText } from './read-plain-text.ts';
 
 /**
- * Opens a file the teacher chose; what it is says its beginning, else its ending. What each kind needs is loaded with the
- * first file of that kind. Rejects with `FileFault`.
+ * Opens a file that the teacher chose. The first bytes of the file decide its kind, or else its file extension. The
+ * code for each kind is loaded with the first file of that kind. Rejects with `FileFault`.
  */
 export async function openFile(file: File): Promise<OpenedText | OpenedBook> {
   if (file.size === 0) throw new FileFault(say('files.empty'));
@@ -27,7 +27,7 @@ export async function openFile(file: File): Promise<OpenedText | OpenedBook> {
   }
 }
 
-/** A long book has a third of them. */
+/** The most lines that a text may have. A long book has a third of this number. */
 const MOST_LINES = 300_000;
 
 function hasMoreLines(text: string, most: number): boolean {
@@ -69,7 +69,7 @@ function kindOf(bytes: Uint8Array, name: string): Kind {
     if (ending === 'epub' || ending === 'docx') return ending;
     throw new FileFault(say('files.packed'));
   }
-  // How Word wrote before 2007, and how it writes what a password locks.
+  // The format of Word before 2007, and of Word files locked by a password.
   if (start.startsWith('\xd0\xcf\x11\xe0')) throw new FileFault(say('files.lockedOrOldDocument'));
   if (start.startsWith('{\\rtf')) throw new FileFault(say('files.richText'));
   switch (ending) {

@@ -3,14 +3,14 @@ import { say } from '../../wording/say.ts';
 import { FileFault, LARGEST_FILE } from './file-fault.ts';
 import { type OpenPdf, openPdf, type PdfOptions } from './open-pdf.ts';
 
-/** A PDF with where it comes from. */
+/** A PDF with the address it comes from. */
 export interface PdfOfTab extends OpenPdf {
   readonly url: string;
 }
 
 /**
- * Opens the PDF that a tab shows, which fetches its own file again. Null where the tab shows no PDF, or none that may be read. Rejects
- * with `FileFault`, or when aborted.
+ * Opens the PDF that a tab shows. The tab fetches its own file again. Returns null if the tab shows no PDF, or none
+ * that may be read. Rejects with `FileFault`, or when aborted.
  */
 export async function openPdfTab(tab: number, options: PdfOptions = {}): Promise<PdfOfTab | null> {
   const found = await findPdfTab(tab);
@@ -19,7 +19,7 @@ export async function openPdfTab(tab: number, options: PdfOptions = {}): Promise
   options.signal?.throwIfAborted();
   if ('why' in fetched)
     throw new FileFault(say(fetched.why === 'gone' ? 'files.pdfNotGiven' : 'files.tooLargePdf'));
-  // A site may answer with another page the second time: a login, or the page without the form that was sent.
+  // A site may answer the second request with another page: a login, or the page without the form that was sent.
   if (!isPdf(fetched.bytes)) throw new FileFault(say('files.pdfNotGiven'));
   return { ...(await openPdf(fetched.bytes, options)), url: found.url };
 }

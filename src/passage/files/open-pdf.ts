@@ -9,45 +9,49 @@ import { findPdfText } from './find-pdf-text.ts';
 import type { PdfPage, PdfParagraph } from './pdf-text.ts';
 import { PDF_OPTIONS, readPdfPage } from './read-pdf-page.ts';
 
-/** Longer ones are books. */
+/** The most pages of a PDF that is read. Longer PDFs are books. */
 const MOST_PAGES = 300;
-/** Where the build puts what unpacks the pictures of scans (`wxt.config.ts`). */
+/** The folder where the build puts the code that unpacks the pictures of scans (`wxt.config.ts`). */
 const READER_FOLDER = '/pdf-reader/';
-/** A page is read in a moment; one that is not may never be, in milliseconds. */
+/**
+ * The longest time that a page may take, in milliseconds. A page is usually read in a moment; a page that takes longer
+ * may never be read.
+ */
 const LONGEST = 10_000;
 
-/** A PDF that has been read and may be drawn, until it is closed. */
+/** A PDF that has been read. It may be drawn until it is closed. */
 export interface OpenPdf {
   readonly document: PDFDocumentProxy;
   readonly pages: readonly PdfPage[];
-  /** The text read of pages such as its own. */
+  /** Returns the paragraphs of pages such as the pages of this PDF. */
   readonly findParagraphs: (pages: readonly PdfPage[]) => readonly PdfParagraph[];
   readonly paragraphs: readonly PdfParagraph[];
   /** The title that the file gives itself, and its author; empty where it does not say. */
   readonly title: string;
   readonly author: string;
-  /** The language it says it is in (`en-GB`); empty where it does not say. */
+  /** The language that the file states (`en-GB`), or an empty string if the file states none. */
   readonly language: string;
-  /** Whether it has fields to fill in, of which nothing is read. */
+  /** Whether the file has fields to fill in. Nothing in these fields is read. */
   readonly isForm: boolean;
-  /** Stops its worker and gives its memory back. */
+  /** Stops the worker of the PDF and frees its memory. */
   close(): void;
 }
 
 export interface PdfOptions {
-  /** Whether its pages are to be drawn too: its letters are loaded then. */
+  /** Whether the pages are to be drawn too. In that case, the fonts of the PDF are loaded. */
   readonly draws?: boolean;
-  /** Told how many pages have been read, of how many. */
+  /** Called with the number of pages that have been read, and the number of all pages. */
   readonly onPage?: (done: number, all: number) => void;
   readonly signal?: AbortSignal;
 }
 
-/** Reads all of a PDF in a worker. Its scripts are not run. Rejects with `FileFault`, or when aborted. */
+/** Reads a whole PDF in a worker. Scripts in the PDF are not run. Rejects with `FileFault`, or when aborted. */
 export async function openPdf(bytes: Uint8Array, options: PdfOptions = {}): Promise<OpenPdf> {
   expectSmallStreams(bytes);
   GlobalWorkerOptions.workerSrc = workerAddress;
   const worker = PDFWorker.create({ verbosity: 0 });
-  // A worker that is stopped before it is ready rejects; whoever reads with it is told by getDocument.
+  // The promise of a worker rejects if the worker is stopped before it is ready. The code that reads with the worker
+  // gets this error from getDocument.
   worker.promise.catch(() => undefined);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let giveUp = (): void => undefined;
@@ -70,7 +74,7 @@ export async function openPdf(bytes: Uint8Array, options: PdfOptions = {}): Prom
   }
 }
 
-/** `goOn` is called after each page. */
+/** Reads a PDF with a worker, and calls `goOn` after each page. */
 async function readWith(
   worker: PDFWorker,
   data: Uint8Array,
@@ -89,7 +93,7 @@ async function readWith(
   if (numPages > MOST_PAGES) throw new FileFault(say('files.longPdf', { pages: numPages }));
   const { info } = await document.getMetadata();
   const said = info as Readonly<Record<string, unknown>>;
-  // Such a form has one page that asks for another program.
+  // An XFA form has one page that asks for another program.
   if (said.IsXFAPresent === true && numPages === 1) throw new FileFault(say('files.formPdf'));
   const pages: PdfPage[] = [];
   for (let n = 0; n < numPages; n++) {

@@ -24,12 +24,12 @@ export interface Chapter {
   readonly leftOut: LeftOut;
 }
 
-/** A book, of which the teacher takes some chapters. */
+/** A book from which the teacher takes some chapters. */
 export interface OpenedBook {
   readonly title: string;
   readonly byline: string | null;
   readonly chapters: readonly Chapter[];
-  /** Where the first chapter of the story itself is among `chapters`. */
+  /** The index in `chapters` of the first chapter of the story itself. */
   readonly first: number;
 }
 

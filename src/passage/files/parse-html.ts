@@ -1,22 +1,28 @@
 import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 
-/** The first piece, in UTF-16 units; the next are longer or shorter, as the browser takes its time. */
+/**
+ * The size of the first piece, in UTF-16 units. The next pieces are longer or shorter, depending on the time the
+ * browser takes.
+ */
 const PIECE = 1024;
 const SHORTEST = 256;
 const LONGEST = 16_384;
-/** How long a piece may take, in milliseconds: some pages take a browser a second for a thousand letters. */
+/** The time that a piece may take, in milliseconds. For some pages, a browser takes a second for a thousand letters. */
 const SOON = 4;
 const LATE = 16;
 
-/** Elements are counted so often, in milliseconds: that takes a moment itself. */
+/** The interval at which elements are counted, in milliseconds. Counting takes a moment itself. */
 const COUNTED = 250;
-/** As many as tags may be read (`expectFewTags`). Few tags may become many elements: each block opens again the elements left open before. */
+/**
+ * The most elements that a page may have, equal to the number of tags that may be read (`expectFewTags`). Few tags may
+ * become many elements, because each block opens again the elements left open before.
+ */
 const MOST = 1_000_000;
 
 /**
- * Parses a page piece by piece. Nothing of it is run or loaded, as by `DOMParser`, which would keep the page busy from its beginning to its
- * end: a minute for 400 KB that are made for it. Throws `FileFault`.
+ * Parses a page piece by piece. As with `DOMParser`, nothing in the page is run or loaded. `DOMParser` would keep the
+ * browser busy until the whole page is parsed: a minute for 400 KB made for that purpose. Throws `FileFault`.
  */
 export function* parseHtml(html: string): Generator<void, Document> {
   const doc = document.implementation.createHTMLDocument('');
@@ -24,7 +30,7 @@ export function* parseHtml(html: string): Generator<void, Document> {
   let size = PIECE;
   let counted = performance.now();
   for (let at = 0; at < html.length; ) {
-    // Not between the two halves of a letter.
+    // A piece does not end between the two halves of a surrogate pair.
     const end = at + size + (/[\ud800-\udbff]/.test(html[at + size - 1] ?? '') ? 1 : 0);
     const start = performance.now();
     doc.write(html.slice(at, end));

@@ -1,13 +1,16 @@
 import { findGutters } from './find-gutters.ts';
 import type { PdfLine, PdfPiece, PdfSpan } from './pdf-text.ts';
 
-/** In lines' own size: a gap wider than this is a space, one wider than that parts columns. */
+/**
+ * Widths of gaps, in multiples of the letter size of the line. A gap wider than `SPACE` is a space, and a gap wider
+ * than `COLUMN` separates columns.
+ */
 const SPACE = 0.15;
 const COLUMN = 2.5;
 
 /**
- * The lines of a page in the order they are read. That is the order they are drawn in, but where rows are drawn across
- * columns. Raised footnote marks are left out.
+ * Returns the lines of a page in reading order. That is the order in which the lines are drawn, except where rows are
+ * drawn across columns. Raised footnote marks are left out.
  */
 export function findPdfLines(pieces: readonly PdfPiece[], page: number): PdfLine[] {
   const gutters = findGutters(pieces);
@@ -64,7 +67,10 @@ function isRaisedMark(line: PdfLine, { text, y, size }: PdfPiece): boolean {
   return size < line.size * 0.8 && y > line.y + line.size * 0.15 && /^\s*(\d{1,3}|[*†‡]+)\s*$/.test(text);
 }
 
-/** Lines of a page that is drawn row by row, in the order they are read: each column from top to bottom, between the lines across them. */
+/**
+ * Returns the lines of a page that is drawn row by row, in reading order. Each column is read from top to bottom,
+ * between the lines that run across the columns.
+ */
 function readByColumns(lines: readonly PdfLine[], gutters: readonly number[]): PdfLine[] {
   if (gutters.length === 0) return [...lines];
   const read: PdfLine[] = [];

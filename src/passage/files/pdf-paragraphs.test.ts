@@ -8,7 +8,7 @@ const isWord = (word: string) => ['lantern', 'harbour', 'well', 'known'].include
 
 type Drawn = readonly [text: string, x: number, y: number, size?: number, page?: number];
 
-/** Lines of ten points, each as long as its text is, five points a letter. */
+/** Creates lines of ten points. Each line is as wide as its text, with five points a letter. */
 function lines(...texts: readonly Drawn[]): PdfLine[] {
   return texts.map(([text, x, y, size = 10, page = 0]) => ({
     text,
@@ -25,7 +25,7 @@ const found = (...texts: readonly Drawn[]) =>
   findPdfParagraphs(lines(...texts), isWord).map(({ text }) => text);
 
 describe('lines become paragraphs', () => {
-  test('a hyphen at a line’s end goes where it divides a word, and stays where it does not', () => {
+  test('a hyphen at a line’s end is removed where it divides a word, and kept where it does not', () => {
     expect(
       found(['Bram sat with his lan-', 40, 100], ['tern on the old well-', 40, 88], ['known wall.', 40, 76]),
     ).toEqual(['Bram sat with his lantern on the old well-known wall.']);
@@ -34,7 +34,7 @@ describe('lines become paragraphs', () => {
     ]);
   });
 
-  test('an indent, a wider gap, a short last line each begin one', () => {
+  test('an indent, a wider gap and a short last line each begin a new paragraph', () => {
     const first = 'Bram sat on the wall and';
     expect(
       found([first, 40, 100], ['let it rain on him all.', 40, 88], ['Then he went to bed.', 54, 76]),
@@ -50,18 +50,18 @@ describe('lines become paragraphs', () => {
     ).toHaveLength(1);
   });
 
-  test('verse stays in its lines', () => {
+  test('verse keeps its lines', () => {
     const verse = ['The bell on the wall', 'rang once', 'and once for us all who sat'];
     expect(found(...verse.map((line, n) => [line, 40, 100 - n * 12] as const))).toEqual(verse);
   });
 
-  test('a paragraph runs on over a page’s end', () => {
+  test('a paragraph continues over the end of a page', () => {
     expect(
       found(['Bram sat on the wall and', 40, 30], ['let it rain on him all.', 40, 180, 10, 1]),
     ).toHaveLength(1);
   });
 
-  test('larger letters are headings, by their sizes', () => {
+  test('lines in larger letters become headings, with levels by their sizes', () => {
     const kinds = findPdfParagraphs(
       lines(
         ['The Bell', 40, 200, 20],
@@ -79,7 +79,7 @@ describe('lines become paragraphs', () => {
   });
 });
 
-test('pieces become lines: spaces by the gap, raised marks left out, columns parted', () => {
+test('pieces become lines: gaps become spaces, raised marks are left out, and columns are separated', () => {
   const piece = (text: string, x: number, y: number, size = 10) => ({
     text,
     x,
@@ -97,7 +97,7 @@ test('pieces become lines: spaces by the gap, raised marks left out, columns par
   expect(findPdfLines(drawn, 0).map(({ text }) => text)).toEqual(['The ferry left', 'late']);
 });
 
-test('rows drawn across two columns are read column by column; cells of a table, or two rows alone, are not', () => {
+test('rows across two columns are read column by column, but table cells or only two rows are not', () => {
   const read = (rows: readonly (readonly [string, string])[]) =>
     findPdfLines(
       rows.flatMap(([left, right], n) =>
@@ -123,7 +123,7 @@ test('rows drawn across two columns are read column by column; cells of a table,
   expect(read(table)).toEqual(table.flat());
 });
 
-test('running heads and page numbers are left out, a title that comes once is kept', () => {
+test('running heads and page numbers are left out, and a title that comes once is kept', () => {
   const page = (n: number) =>
     lines(
       [`Tarn Quay Post ${n}`, 40, 190],

@@ -1,13 +1,13 @@
 import type { PdfJoint, PdfLine, PdfParagraph } from './pdf-text.ts';
 
-/** Lines parted by this much more than usual begin a paragraph. */
+/** Lines begin a paragraph if the gap before them exceeds the usual gap by this factor. */
 const WIDER = 1.3;
-/** A first line that is in by this much begins one, in the size of its letters. */
+/** The smallest indent of a first line that begins a paragraph, in multiples of its letter size. */
 const INDENT = 0.8;
-/** Letters this much larger than most are a heading's, if it is no longer than that. */
+/** A line is a heading if its letters are larger than most by this factor and if it is no longer than `LONGEST_HEADING`. */
 const LARGER = 1.12;
 const LONGEST_HEADING = 150;
-/** Lines whose starts differ by less are in one column, in the size of their letters. */
+/** Lines are in one column if their starts differ by less than this, in multiples of their letter size. */
 const COLUMN = 5;
 
 const ITEM = /^[•▪◦‣·●○■*–—-]\s+(?=\S)/;
@@ -16,8 +16,8 @@ const DIVIDED = /\p{L}[-‐\u00ad]$/u;
 const NUMBERED = /^\(?\d{1,2}[.)]\s+\S/;
 
 /**
- * Headings, entries of lists and paragraphs of a PDF, by where its lines stand. A word that a hyphen divides at the end of a
- * line is put together when that makes a word.
+ * Finds the headings, list entries and paragraphs of a PDF from the positions of its lines. A word that a hyphen
+ * divides at the end of a line is joined if that makes a word.
  */
 export function findPdfParagraphs(
   lines: readonly PdfLine[],
@@ -82,7 +82,7 @@ function continues(
   return hadNoRoom(before, line, columns.get(before)!);
 }
 
-/** The first word of the next line would have run over the column's edge. */
+/** Tells whether the first word of the next line would have run over the column's edge. */
 function hadNoRoom(before: PdfLine, line: PdfLine, { right }: Column): boolean {
   const word = /^\S+/.exec(line.text)![0];
   const width = ((line.right - line.x) * (word.length + 1)) / line.text.length;
@@ -90,8 +90,10 @@ function hadNoRoom(before: PdfLine, line: PdfLine, { right }: Column): boolean {
 }
 
 /**
- * How a line goes on in the next one. A hyphen at its end divides a word where that makes a word, or one the text has elsewhere; it
- * stays where the text has it elsewhere (well-known), and between two words. Names and rare words have halves that are none.
+ * Returns how a line continues in the next line. A hyphen at the end of a line is removed if the joined halves make a
+ * word, or a word that the text has elsewhere. The hyphen is kept if the text has the hyphenated word elsewhere
+ * (well-known), or if both halves are words. The halves of names and rare words are no words, so their hyphen is
+ * removed.
  */
 function findJoint(
   text: string,
@@ -115,7 +117,7 @@ function join(text: string, next: string, joint: PdfJoint): string {
   return (joint === 'hyphen' ? text.slice(0, -1) : text) + next;
 }
 
-/** Words that stand whole within lines, small letters, those with a hyphen too. */
+/** Returns the words that are whole within a line, in lower case. Words with a hyphen are included. */
 function wordsWithin(lines: readonly PdfLine[]): Set<string> {
   const words = new Set<string>();
   for (const { text } of lines)
@@ -138,7 +140,10 @@ function commonSize(lines: readonly PdfLine[]): number {
   return [...letters].sort((one, other) => other[1] - one[1])[0]?.[0] ?? 0;
 }
 
-/** How far lines of one paragraph stand apart, in the size of their letters: a low one of all, since gaps between paragraphs are larger. */
+/**
+ * Returns the usual distance between lines of one paragraph, in multiples of their letter size. A low value of all
+ * distances is used, since gaps between paragraphs are larger.
+ */
 function usualGap(lines: readonly PdfLine[]): number {
   const gaps = lines
     .flatMap((line, n) => {
@@ -151,8 +156,8 @@ function usualGap(lines: readonly PdfLine[]): number {
 }
 
 /**
- * The edges of the column each line is in: of the lines of its page and of its size that start near where it does. A
- * heading may stand over several columns.
+ * Finds the edges of the column that each line is in. A column is made of the lines of one page and one size that start
+ * near each other. A heading may extend over several columns.
  */
 function findColumns(lines: readonly PdfLine[]): Map<PdfLine, Column> {
   const columns = new Map<PdfLine, Column>();

@@ -24,13 +24,13 @@ test.each([
   [['the', ' end'], 'the end'],
   [['net', ' work'], 'net work'],
   [['fri', ' ghost'], 'fri ghost'],
-])('pieces %j are "%s"', (spans, says) => {
+])('the pieces %j are read as "%s"', (spans, says) => {
   const mended = mendSeams(line(spans.join(''), 100, 0, spans), (word) => WORDS.has(word));
   expect(mended.text).toBe(says);
   expect(mended.spans.map(({ text }) => text).join('')).toBe(says);
 });
 
-test('a list of contents goes, with what its entries have beside them; prose with numbers stays', () => {
+test('a list of contents is removed with the numbers beside its entries, and prose with numbers is kept', () => {
   const page = [
     line('Contents', 200),
     line('The Bell', 180),
@@ -44,7 +44,7 @@ test('a list of contents goes, with what its entries have beside them; prose wit
   expect(dropContents([prose])[0]).toEqual(prose);
 });
 
-test('a picture’s words are where they were read, and unsure ones are told apart', () => {
+test('the words read in a picture have their places on the page, and unsure words are marked', () => {
   const word = (text: string, left: number, isSure: boolean) => ({
     text,
     box: { left, top: 100, right: left + 60, bottom: 130 },

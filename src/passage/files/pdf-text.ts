@@ -1,11 +1,14 @@
-/** A piece of text as a PDF draws it; lengths in points, y upwards, on a page turned so that most of its text runs from left to right. */
+/**
+ * A piece of text as a PDF draws it. Lengths are in points, and y goes upwards. The page is turned so that most of its
+ * text runs from left to right.
+ */
 export interface PdfPiece {
   readonly text: string;
   readonly x: number;
   readonly y: number;
   readonly width: number;
   readonly size: number;
-  /** The kind of its letters: serif, sans-serif or monospace. */
+  /** The kind of font: serif, sans-serif or monospace. */
   readonly family?: string;
 }
 
@@ -15,7 +18,7 @@ export interface PdfSpan {
   readonly x: number;
   width: number;
   readonly family: string;
-  /** Whether it was read in a picture without being sure. */
+  /** Whether the text was read in a picture and the reading is not sure. */
   readonly isUnsure?: boolean;
 }
 
@@ -36,15 +39,20 @@ export interface PdfPage {
   /** As it is shown, in points. */
   readonly width: number;
   readonly height: number;
-  /** By how many quarters, clockwise, its text is turned on the page as it is shown. */
+  /** The number of quarter turns, clockwise, of the text on the page as it is shown. */
   readonly turn: 0 | 1 | 2 | 3;
   readonly lines: readonly PdfLine[];
 }
 
-/** How a line goes on in the next: with a blank, at once (well-known), or without its last sign, a hyphen (lan-tern). */
+/**
+ * How a line is joined to the next line:
+ * - `blank`: with a blank
+ * - `none`: directly (well-known)
+ * - `hyphen`: without its last character, a hyphen (lan-tern)
+ */
 export type PdfJoint = 'blank' | 'none' | 'hyphen';
 
-/** Lines that make one line of a passage. */
+/** Lines of a PDF that together make one line of a passage. */
 export interface PdfParagraph {
   readonly kind: 'heading' | 'item' | 'paragraph';
   readonly level: number;
@@ -53,7 +61,7 @@ export interface PdfParagraph {
   readonly parts: readonly { readonly line: PdfLine; readonly joint: PdfJoint }[];
 }
 
-/** Whether there is any text to read in lines. */
+/** Tells whether lines contain any text to read. */
 export function hasLetters(lines: readonly PdfLine[]): boolean {
   return lines.some(({ text }) => /\p{L}/u.test(text));
 }

@@ -7,24 +7,27 @@ import { findPdfParagraphs } from './pdf-paragraphs.ts';
 import type { PdfLine } from './pdf-text.ts';
 import { isWord } from './sure-words.ts';
 
-/** The height of a line is read with so much error; what differs more is a heading's. */
+/**
+ * The error with which the height of a line is read, as a share of the height. A line whose height differs by more is a
+ * heading.
+ */
 const SAME_SIZE = 0.2;
 
 /**
- * The text of lines that were read in pictures: paragraphs, headings and entries of lists by where the lines are, a word that a hyphen divides
- * at the end of a line put together when that makes a word.
+ * Returns the text of lines that were read in pictures. Paragraphs, headings and list entries are found from the
+ * positions of the lines. A word that a hyphen divides at the end of a line is joined if that makes a word.
  */
 export async function writePictureText(lines: readonly ScreenLine[]): Promise<string> {
   const engine = await loadEngine();
   return writeLines(findPdfParagraphs(placeLines(lines), (word) => isWord(word, engine)));
 }
 
-/** Why a picture cannot be read, with the next step. */
+/** Returns the reason why a picture cannot be read, with the next step. */
 export function explainPictureFault(error: unknown): string {
   return say(`files.${error instanceof PictureFault ? error.reason : 'notRead'}`);
 }
 
-/** As a PDF has its lines, upwards from the bottom; sizes that differ by the error of reading alone are made one. */
+/** Places lines as in a PDF, upwards from the bottom. Sizes that differ only by the error of reading are made equal. */
 function placeLines(lines: readonly ScreenLine[]): PdfLine[] {
   const body = middleOf(lines.map(({ size }) => size));
   return lines.map(({ words, box, size, screen }) => ({

@@ -11,18 +11,18 @@ import { findHtmlLines } from './read-html-lines.ts';
 import { unpackZip } from './unpack-zip.ts';
 
 /**
- * The text of a Word document: headings, paragraphs and lists; footnotes and pictures are counted and left out. Rejects with
- * `FileFault`.
+ * Reads the text of a Word document: headings, paragraphs and lists. Footnotes and pictures are counted and left out.
+ * Rejects with `FileFault`.
  */
 export async function readDocx(bytes: Uint8Array, name: string, time: FileTime): Promise<OpenedText> {
   const { parts } = await unpackZip(bytes, (part) => /\.(xml|rels)$/i.test(part), time);
   expectFewTags(parts.values());
-  // Word writes no document types; their entities could be made to grow without end.
+  // Word writes no document types. The entities of a document type could be made to grow without end.
   for (const part of parts.values())
     if (new TextDecoder().decode(part.subarray(0, 4096)).includes('<!DOCTYPE'))
       throw new FileFault(say('files.notFromWord'));
   const { zipSync } = await import('fflate');
-  // Packed anew without the pictures, so that nothing else is ever unpacked.
+  // The file is packed again without the pictures, so that nothing else is ever unpacked.
   const packed = zipSync(Object.fromEntries(parts), { level: 0 }).buffer as ArrayBuffer;
   const { html, pictures } = await convert(packed, time);
   await time.run(lookForDepth(html));
@@ -39,7 +39,10 @@ export async function readDocx(bytes: Uint8Array, name: string, time: FileTime):
   };
 }
 
-/** In a worker, which is ended when the file has had its time. Tests without a browser have none; a build leaves that way out. */
+/**
+ * Converts the document in a worker, which is stopped when the file's time is used up. Tests without a browser have no
+ * worker and convert directly; a build leaves that code out.
+ */
 async function convert(packed: ArrayBuffer, time: FileTime): Promise<ConvertedDocument> {
   if (import.meta.env.MODE === 'test') {
     const { convertDocx } = await import('./convert-docx.ts');
@@ -58,7 +61,7 @@ async function convert(packed: ArrayBuffer, time: FileTime): Promise<ConvertedDo
         if (data) resolve(data);
         else refuse(say('files.damagedDocument'));
       });
-      // Also where it has no memory left.
+      // This error also comes when the worker has no memory left.
       worker.addEventListener('error', () => refuse(say('files.damagedDocument')));
       worker.postMessage(packed, [packed]);
     });
@@ -68,7 +71,7 @@ async function convert(packed: ArrayBuffer, time: FileTime): Promise<ConvertedDo
   }
 }
 
-/** Longer ones are made to be. */
+/** The greatest length of the part with the title, in bytes. Longer parts were made so on purpose. */
 const LONGEST_TITLE = 100_000;
 
 function readTitle(part: Uint8Array | undefined): string {

@@ -11,10 +11,13 @@ import { unpackZip } from './unpack-zip.ts';
 
 const NOT_TEXT = /\.(jpe?g|png|gif|svg|webp|avif|css|js|[ot]tf|woff2?|mp[34]|m4[abv]|ogg|wav|pdf)$/i;
 
-/** A long book has some hundred chapters, each named two or three times in its package. */
+/**
+ * The most elements that the package of a book may have. A long book has some hundred chapters, each named two or three
+ * times in the package.
+ */
 const MOST_ITEMS = 10_000;
 
-/** The chapters of a book in EPUB 2 or 3 (W3C EPUB 3.3: container, package, spine). Rejects with `FileFault`. */
+/** Reads the chapters of a book in EPUB 2 or 3 (W3C EPUB 3.3: container, package, spine). Rejects with `FileFault`. */
 export async function readEpub(bytes: Uint8Array, name: string, time: FileTime): Promise<OpenedBook> {
   const { parts } = await unpackZip(bytes, (part) => !NOT_TEXT.test(part), time);
   expectFewTags(parts.values());
@@ -94,10 +97,13 @@ async function readContents(
   return contents;
 }
 
-/** The parts about a book are no longer than this, in bytes; the browser reads each at once. */
+/** The greatest length of the parts that describe a book, in bytes. The browser reads each part at once. */
 const LONGEST_XML = 5_000_000;
 
-/** Read without its document type, whose entities could be made to grow without end; null when it is no XML. */
+/**
+ * Parses a part without its document type, whose entities could be made to grow without end. Returns null if the part
+ * is not XML.
+ */
 function parseXml(part: Uint8Array | undefined): Document | null {
   if (!part) return null;
   if (part.length > LONGEST_XML) throw new FileFault(say('files.tooManyParts'));
@@ -107,7 +113,10 @@ function parseXml(part: Uint8Array | undefined): Document | null {
   return doc.getElementsByTagName('parsererror').length > 0 ? null : doc;
 }
 
-/** `<title/>` is empty in a book, but opens in a web page, as which its documents are read: that forgives every fault. */
+/**
+ * Writes `<title/>` and the like with an end tag. Such an element is empty in a book, but stays open in a web page. The
+ * documents of a book are read as web pages, because that forgives every fault.
+ */
 function openTags(xhtml: string): string {
   return xhtml
     .replace(/^[^<]*<\?xml[^>]*>/, '')
@@ -121,7 +130,7 @@ function readText(part: Uint8Array | undefined): string {
   return part ? decodeText(part) : '';
 }
 
-/** text/one.xhtml from OEBPS/book.opf is OEBPS/text/one.xhtml. */
+/** Resolves a path within a book: text/one.xhtml from OEBPS/book.opf is OEBPS/text/one.xhtml. */
 function resolvePath(from: string, href: string): string {
   try {
     return decodeURIComponent(

@@ -12,7 +12,10 @@ const LEFT_OUT = new Set(
   ),
 );
 
-/** The lines of a parsed page or a part of it: every block with words of its own is one. A step for each node. */
+/**
+ * Finds the lines of a parsed page or of a part of it. Every block with words of its own is a line. Takes a step for
+ * each node.
+ */
 export function* findHtmlLines(root: Element): Generator<void, FoundLine[]> {
   const lines: FoundLine[] = [];
   let words = '';
@@ -25,7 +28,7 @@ export function* findHtmlLines(root: Element): Generator<void, FoundLine[]> {
     words = '';
     if (text !== '') lines.push({ ...kindOf(around), text });
   }
-  /** Whether its content is read too. */
+  /** Reads the start of a node, and returns whether its content is read too. */
   function open(node: Node): boolean {
     if (node.nodeType === Node.TEXT_NODE) words += node.nodeValue;
     if (node.nodeType !== Node.ELEMENT_NODE) return false;
@@ -46,7 +49,7 @@ export function* findHtmlLines(root: Element): Generator<void, FoundLine[]> {
       around = parentElement ?? root;
     } else if (tagName === 'TD' || tagName === 'TH') words += ' ';
   }
-  // Walked without recursion: a hostile page is deeper than the browser's stack.
+  // The tree is walked without recursion, because a hostile page is deeper than the browser's stack.
   let node: Node | null = root;
   while (node) {
     yield;
@@ -67,7 +70,7 @@ export function* findHtmlLines(root: Element): Generator<void, FoundLine[]> {
   return lines;
 }
 
-/** The same at once, of a page that is short. */
+/** Returns the same lines as `findHtmlLines`, at once, for a short page. */
 export function readHtmlLines(root: Element): FoundLine[] {
   return finish(findHtmlLines(root));
 }
@@ -89,7 +92,10 @@ function kindOf(element: Element): Pick<FoundLine, 'kind' | 'level'> {
     : { kind: 'heading', level: Number(kind.tagName[1]) };
 }
 
-/** The 3 of night<sup>3</sup>, not the th of 5<sup>th</sup> nor the 2 of m<sup>2</sup>; `before` is the line up to it. */
+/**
+ * Tells whether an element is a footnote mark: the 3 of night<sup>3</sup>, but not the th of 5<sup>th</sup> nor the 2
+ * of m<sup>2</sup>. `before` is the line up to the element.
+ */
 function isFootnoteMark(sup: Element, before: string): boolean {
   const text = (sup.textContent ?? '').trim();
   if (/^([*†‡]+|[[(](\d{1,3}|[a-z])[\])])$/.test(text)) return true;
@@ -97,7 +103,7 @@ function isFootnoteMark(sup: Element, before: string): boolean {
   return sup.querySelector('a') !== null || /(\p{L}{3}|[^\s\p{L}\d])\s*$/u.test(before.slice(-20));
 }
 
-/** How many pictures a part of a page has; signs of a few pixels are none. */
+/** Counts the pictures in a part of a page. Icons of a few pixels are not counted. */
 export function countPictures(root: Element): number {
   const SIGN = 32;
   return [...root.querySelectorAll('img, svg')].filter((image) => {

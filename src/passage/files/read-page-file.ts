@@ -10,17 +10,23 @@ import { parseHtml } from './parse-html.ts';
 import { countPictures, findHtmlLines } from './read-html-lines.ts';
 import { writePageDate } from './write-page-date.ts';
 
-/** A story shorter than this is no surer than the page it is on, in words. */
+/** The fewest words that a story must have. A shorter story is no more certain than the page it is on. */
 const ENOUGH = 100;
 
-/** Pages with more elements would keep the browser busy while the story is looked for. */
+/**
+ * The most elements of a page in which a story is looked for. The search would keep the browser busy if there were
+ * more.
+ */
 const LARGEST = 20_000;
-/** So would those whose letters are in so many elements, one in another, in all: the text of each element is asked for. */
+/**
+ * The most letters of all elements, where each letter counts once for every element around it. More letters would also
+ * keep the browser busy, since the search asks for the text of each element.
+ */
 const MOST_TEXT = 50_000_000;
 
 /**
- * The text of a saved web page: its main story where there is one, else all of its lines. Nothing of it is run or loaded.
- * Rejects with `FileFault`.
+ * Reads the text of a saved web page: its main story if there is one, else all of its lines. Nothing in the page is run
+ * or loaded. Rejects with `FileFault`.
  */
 export async function readPageFile(bytes: Uint8Array, name: string, time: FileTime): Promise<OpenedText> {
   expectFewTags([bytes], say('files.tooManyTags'));
@@ -77,7 +83,7 @@ async function readArticle(doc: Document): Promise<FoundArticle | null> {
   }
 }
 
-/** The letters of all elements, with the elements within them. */
+/** Counts the letters of all elements. The letters of nested elements are included in each element around them. */
 function nestedText(doc: Document): number {
   const depths = new Map<Node, number>();
   const walker = doc.createTreeWalker(doc, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT);
@@ -90,7 +96,10 @@ function nestedText(doc: Document): number {
   return letters;
 }
 
-/** The heading that says the title is part of the story, though it is looked for without. */
+/**
+ * Adds the heading with the title to the lines of a story. The heading is part of the story, though the search for the
+ * story leaves it out.
+ */
 function withHeadline(doc: Document, story: FoundArticle | null, lines: FoundLine[]): readonly FoundLine[] {
   if (!story) return lines;
   const heading = [...doc.querySelectorAll('h1, h2')]

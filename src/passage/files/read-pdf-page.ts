@@ -2,7 +2,7 @@ import type { PDFPageProxy } from 'pdfjs-dist';
 import { findPdfLines } from './pdf-lines.ts';
 import type { PdfPage, PdfPiece } from './pdf-text.ts';
 
-/** How files are read: no script of theirs runs, and nothing is loaded for them. */
+/** Options for reading PDF files. No script in a file runs, and nothing else is loaded for a file. */
 export const PDF_OPTIONS = {
   verbosity: 0,
   useWasm: false,
@@ -10,15 +10,18 @@ export const PDF_OPTIONS = {
   isEvalSupported: false,
 } as const;
 
-/** Text that is turned by more than this from a quarter is a stamp across the page. */
+/**
+ * Text that is turned by more than 20 degrees from a quarter turn is a stamp across the page. This is the tangent of
+ * that angle.
+ */
 const ASLANT = Math.tan((20 * Math.PI) / 180);
 
 type Turn = PdfPage['turn'];
 type Matrix = readonly [number, number, number, number, number, number];
 
 /**
- * The lines of a page as they are read, wherever its top is: most of its text says so. Text that runs another way is a margin's, or a
- * stamp, and is left out. `n` is the page's number from 0.
+ * Reads the lines of a page in the direction of most of its text, wherever the top of the page is. Text in another
+ * direction belongs to the margin or is a stamp, and is skipped. `n` is the page number, from 0.
  */
 export async function readPdfPage(page: PDFPageProxy, n: number): Promise<PdfPage> {
   const { width, height, transform } = page.getViewport({ scale: 1 });
@@ -47,7 +50,10 @@ export async function readPdfPage(page: PDFPageProxy, n: number): Promise<PdfPag
   return { width, height, turn, lines: findPdfLines(pieces, n) };
 }
 
-/** By how many quarters clockwise text runs that goes this far to the right and down; null between quarters. */
+/**
+ * Returns the number of clockwise quarter turns for text that runs this far to the right and down. Returns null between
+ * quarter turns.
+ */
 function turnOf(right: number, down: number): Turn | null {
   const [long, short] = Math.abs(right) >= Math.abs(down) ? [right, down] : [down, right];
   if (Math.abs(short) > Math.abs(long) * ASLANT) return null;
@@ -55,7 +61,7 @@ function turnOf(right: number, down: number): Turn | null {
   return down >= 0 ? 1 : 3;
 }
 
-/** A place on the page as it is shown, y down, as one on the page as its text is read, y up. */
+/** Converts a position on the page as shown (y points down) to a position on the page as its text is read (y points up). */
 function upright(turn: Turn, x: number, y: number, width: number, height: number): { x: number; y: number } {
   switch (turn) {
     case 0:

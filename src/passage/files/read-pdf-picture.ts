@@ -1,10 +1,16 @@
 import type { PictureReading } from '../../picture/picture-reading.ts';
 import type { PdfLine, PdfPage } from './pdf-text.ts';
 
-/** Lines whose letters differ by less than this part from most are set in one size: a picture does not say it to the point. */
+/**
+ * Lines are set in the usual size if their letters differ from that size by less than this fraction. A picture does not
+ * give sizes exactly to the point.
+ */
 const SAME_SIZE = 0.3;
 
-/** A page with the lines that were read in its picture, which was drawn with `scale` dots for a point; `n` is its number from 0. */
+/**
+ * Returns a page with the lines that were read in its picture. The picture was drawn with `scale` pixels for each
+ * point. `n` is the page number, from 0.
+ */
 export function readPdfPicture(
   { width, height }: PdfPage,
   n: number,
@@ -28,7 +34,7 @@ export function readPdfPicture(
         text: words.map(({ text }) => text).join(' '),
         x: box.left / scale,
         right: box.right / scale,
-        // Where letters stand is above the foot of a p.
+        // The baseline of the letters is above the bottom of a p.
         y: height - (box.bottom - size * 0.2) / scale,
         size: Math.abs(own - usual) < usual * SAME_SIZE ? usual : own,
         page: n,

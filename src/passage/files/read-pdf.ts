@@ -7,7 +7,10 @@ import { openPdf } from './open-pdf.ts';
 import type { OpenedText } from './opened-file.ts';
 import { hasLetters } from './pdf-text.ts';
 
-/** The text of a PDF, put together from where it is drawn. Its scripts are not run. Rejects with `FileFault`. */
+/**
+ * Reads the text of a PDF and orders it by the positions where it is drawn. Scripts in the file are not run. Rejects
+ * with `FileFault`.
+ */
 export async function readPdf(bytes: Uint8Array, name: string): Promise<OpenedText> {
   const { document, pages, paragraphs, title, close } = await openPdf(bytes);
   try {
@@ -30,7 +33,10 @@ const DRAWS_PICTURE = new Set<number>([
   OPS.paintImageXObjectRepeat,
 ]);
 
-/** Pictures take long to unpack; a text does not wait longer for how many they are, in milliseconds. */
+/**
+ * The longest time for counting pictures, in milliseconds. Unpacking pictures is slow, and the text does not wait
+ * longer for their number.
+ */
 const LONGEST = 5000;
 
 async function countPictures(document: PDFDocumentProxy): Promise<number> {
@@ -44,7 +50,7 @@ async function countPictures(document: PDFDocumentProxy): Promise<number> {
   return pictures;
 }
 
-/** Signs of a few dots are no pictures. */
+/** Counts the pictures on a page. Signs of a few pixels are skipped. */
 async function countPicturesOf(page: PDFPageProxy): Promise<number> {
   const SIGN = 32;
   const { fnArray, argsArray } = await page.getOperatorList();

@@ -5,16 +5,16 @@ import { FileFault } from './file-fault.ts';
 import { explainPictureFault, writePictureText } from './picture-text.ts';
 import { settleSureness } from './sure-words.ts';
 
-/** The text of a picture that nobody corrects. */
+/** The text that was read in a picture, without corrections by a person. */
 export interface PictureFileText {
   readonly title: string;
   readonly text: string;
-  /** The text without the words whose reading is not sure, and how many they are: they are to count for nothing. */
+  /** The text without the words whose reading is unsure. Unsure words do not count. `unsure` is their number. */
   readonly sureText: string;
   readonly unsure: number;
 }
 
-/** Reads a picture as one text. Rejects with `FileFault`, or the reason of the signal. */
+/** Reads a picture as one text. Rejects with `FileFault`, or with the reason of the signal if it was aborted. */
 export async function readPictureFile(file: File, signal: AbortSignal): Promise<PictureFileText> {
   const reading = await readPicture(file, { signal }).catch((error: unknown) => {
     throw signal.aborted ? error : new FileFault(explainPictureFault(error));

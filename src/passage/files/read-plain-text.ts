@@ -1,6 +1,9 @@
 import { joinWrappedLines } from './join-wrapped-lines.ts';
 
-/** The lines of a plain text or Markdown file, in the signs of a passage: underlined headings get theirs too. */
+/**
+ * Returns the lines of a plain text or Markdown file with the signs of a passage (`# `, `- `). Underlined headings get
+ * these signs too.
+ */
 export function readPlainText(text: string): string {
   return joinWrappedLines(markUnderlined(text))
     .map((line) => line.replace(/^#{4,6} /, '### ').replace(/^[•*] +/, '- '))
@@ -8,7 +11,7 @@ export function readPlainText(text: string): string {
     .join('\n');
 }
 
-/** Markdown's headings of two lines: “The ferry” over a line of = or -. */
+/** Converts Markdown's headings of two lines: “The ferry” above a line of `=` or `-`. */
 function markUnderlined(text: string): string {
   return text.replace(
     /(^|\n[^\S\r\n]*\r?\n|^\r?\n)(?=[^\r\n]*\S)([^\r\n]+)\r?\n(={3,}|-{3,})[^\S\r\n]*(?=\r?\n|$)/g,

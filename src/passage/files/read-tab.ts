@@ -11,8 +11,8 @@ import { nameOfPdf } from './name-of-pdf.ts';
 import { hasLetters } from './pdf-text.ts';
 
 /**
- * The checked text of a tab: of a shaded page as it says, of a PDF all of its text. Rejects with `TakeFault` where there is nothing, or it
- * cannot be read.
+ * Reads the checked text of a tab. For a shaded page, this is the part that is checked. For a PDF, this is all of its
+ * text. Rejects with `TakeFault` if there is no text or the text cannot be read.
  */
 export async function readTabText(tab: number): Promise<PageText> {
   const pdf = await readPdfTab(tab).catch((error: unknown) => {
@@ -23,16 +23,19 @@ export async function readTabText(tab: number): Promise<PageText> {
   return pdf;
 }
 
-/** The words that are checked in a tab; null where nothing is. Rejects like `readTabText`. */
+/** Reads the words that are checked in a tab. Returns null if nothing is checked. Rejects like `readTabText`. */
 export async function readTabWords(tab: number): Promise<PageWords | null> {
   if (await findPdfTab(tab)) return (await readTabText(tab)).page;
   return askWords(tab);
 }
 
-/** The text of the PDF a tab shows, as that of a page; null where it shows none. Rejects with `FileFault`. */
+/**
+ * Reads the text of the PDF in a tab, in the form of a page's text. Returns null if the tab shows no PDF. Rejects with
+ * `FileFault`.
+ */
 export async function readPdfTab(tab: number): Promise<PageText | null> {
   if (!(await findPdfTab(tab))) return null;
-  // Seldom needed, and large.
+  // The PDF reader is large and seldom needed, so it is loaded only here.
   const { openPdfTab } = await import('./open-pdf-tab.ts');
   const pdf = await openPdfTab(tab);
   if (!pdf) return null;

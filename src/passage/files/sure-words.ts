@@ -9,7 +9,7 @@ import type { PictureLine, PictureWord } from '../../picture/picture-reading.ts'
  */
 const SURE = { known: 0.7, other: 0.9 } as const;
 
-/** Lines of a picture with each word sure or not by the reader's sureness and the dictionary. */
+/** Marks each word in the lines of a picture as sure or unsure, by the reader's sureness and the dictionary. */
 export async function settleSureness<Line extends PictureLine>(lines: readonly Line[]): Promise<Line[]> {
   const engine = await loadEngine();
   return lines.map((line) => ({
@@ -24,7 +24,7 @@ function isSure({ text, sureness }: PictureWord, engine: Analyzer): boolean {
   return sureness >= (isKnown ? SURE.known : SURE.other);
 }
 
-/** Whether the engine has a word listed, or built from listed ones. */
+/** Returns whether the engine lists a word or builds it from listed words. */
 export function isWord(word: string, engine: Analyzer): boolean {
   return word === '' || /^(dictionary|derived)$/.test(engine.analyze(word).readings[0]?.source ?? '');
 }

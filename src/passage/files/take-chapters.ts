@@ -1,7 +1,10 @@
 import { writeLines } from '../passage-lines.ts';
 import type { OpenedBook, OpenedText } from './opened-file.ts';
 
-/** The chosen chapters of a book as one text, in the order of the book; where there are several, each begins with its title. */
+/**
+ * Joins the chosen chapters of a book into one text, in the order of the book. If there are several chapters, each
+ * begins with its title.
+ */
 export function takeChapters(
   { title, byline, chapters }: OpenedBook,
   chosen: ReadonlySet<number>,

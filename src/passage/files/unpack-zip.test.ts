@@ -7,7 +7,7 @@ const zip = zipSync({ 'a.txt': strToU8('The ferry is late. '.repeat(500)), 'b.pn
 const stored = zipSync({ 'a.txt': strToU8('The ferry is late. '.repeat(500)) }, { level: 0 });
 const isText = (name: string): boolean => name.endsWith('.txt');
 
-test('gives the parts that are wanted, and the names of all', async () => {
+test('the wanted parts are unpacked, and the names of all parts are returned', async () => {
   const { parts, names } = await unpackZip(zip, isText);
   expect(names).toEqual(['a.txt', 'b.png']);
   expect([...parts.keys()]).toEqual(['a.txt']);
@@ -19,7 +19,7 @@ test.each([
   ['cut off within a part that was not packed', stored.subarray(0, 900)],
   ['nothing', new Uint8Array()],
   ['something else', strToU8('The ferry is late.')],
-])('what is %s is refused', async (_, bytes) => {
+])('input that is %s is refused', async (_, bytes) => {
   await expect(unpackZip(bytes, isText)).rejects.toThrow(FileFault);
 });
 

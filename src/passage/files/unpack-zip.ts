@@ -2,16 +2,22 @@ import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 import type { FileTime } from './file-time.ts';
 
-/** More than a long book has without its pictures, in bytes; what unpacks to more is made to fill the memory. */
+/**
+ * The largest unpacked size, in bytes. Even a long book has less without its pictures. A file that unpacks to more is
+ * made to fill the memory.
+ */
 const LARGEST = 64_000_000;
-/** No book has more parts. */
+/** The largest number of parts in a zip file. No book has more. */
 const MOST_PARTS = 20_000;
-/** Fed in small pieces, since a piece may unpack to a thousand times its size before the size is known. */
+/**
+ * The size of the pieces that are unpacked, in bytes. The pieces are small, since a piece may unpack to a thousand
+ * times its size before the size is known.
+ */
 const PIECE = 16_384;
 
 /**
- * The parts of a zip file whose names `wanted` is true for, by name, and the names of all. Rejects with `FileFault` when it
- * is broken, unpacks to more than a book, or has had its `time`.
+ * Unpacks the parts of a zip file for whose names `wanted` returns true. Returns these parts by name, and the names of
+ * all parts. Rejects with `FileFault` if the file is broken, unpacks to more than a book, or has used up its `time`.
  */
 export async function unpackZip(
   bytes: Uint8Array,

@@ -8,13 +8,13 @@ const runs = [
   { text: ' boat — a ketch — had 40 nets.', fresh: false },
 ];
 
-test('lines keep their runs, and lose the space at their ends', () => {
+test('cut lines keep their runs and lose the spaces at their ends', () => {
   const lines = cutLines(runs, [0, 12, 26]);
   expect(lines.map(textOfRuns)).toEqual(['Otto’s well-', 'kept boat — a', 'ketch — had 40 nets.']);
   expect(lines[1]!.map(({ fresh }) => fresh)).toEqual([true, false]);
 });
 
-test('words are counted by the line they begin in', () => {
+test('a word is counted in the line in which it begins', () => {
   expect(countByLine(textOfRuns(runs), [0, 12, 26])).toEqual([2, 4, 8]);
   expect(countByLine('“Go!” – he said—then… 3.5', [0])).toEqual([5]);
   expect(countByLine('abcdefgh ij', [0, 4])).toEqual([1, 2]);

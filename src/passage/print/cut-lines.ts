@@ -1,6 +1,6 @@
 import { type SheetRun, textOfRuns } from './make-sheet.ts';
 
-/** Cuts runs into lines that begin at the given offsets; spaces at a line's end are left out, as in print. */
+/** Cuts runs into lines that begin at the given offsets. Spaces at the end of a line are removed, as in print. */
 export function cutLines(runs: readonly SheetRun[], starts: readonly number[]): SheetRun[][] {
   const text = textOfRuns(runs);
   return starts.map((start, i) => {
@@ -10,8 +10,8 @@ export function cutLines(runs: readonly SheetRun[], starts: readonly number[]): 
 }
 
 /**
- * How many words have begun by the end of each line. A word is read in one go: with its hyphens and apostrophes,
- * or a number (well-kept, Otto's, 40); a dash parts two (late—and).
+ * Returns the number of words that have begun by the end of each line. A word includes its hyphens and apostrophes, and
+ * a number counts as a word (well-kept, Otto's, 40). A dash separates two words (late—and).
  */
 export function countByLine(text: string, starts: readonly number[]): number[] {
   const words = [...text.matchAll(/[\p{L}\p{N}][^\s–—]*/gu)].map(({ index }) => index);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutPages, type PageRow } from './cut-pages.ts';
 
-/** Rows under each other; a negative height is that of one that holds the next. */
+/** Returns rows of these heights, one below the other. A negative height stands for a row that holds the next row. */
 function stack(...heights: readonly number[]): PageRow[] {
   let top = 0;
   return heights.map((height) => {
@@ -12,24 +12,24 @@ function stack(...heights: readonly number[]): PageRow[] {
   });
 }
 
-describe('pages begin', () => {
-  test('where the next row has no room', () => {
+describe('cutting rows into pages', () => {
+  test('a row without room on the page begins the next page', () => {
     expect(cutPages(stack(10, 10, 10, 10), 20)).toEqual([0, 2]);
     expect(cutPages(stack(10, 10, 10, 10), 19)).toEqual([0, 1, 2, 3]);
     expect(cutPages([], 20)).toEqual([]);
   });
 
-  test('with the heading of what follows, and two lines of a paragraph', () => {
+  test('a heading moves to the next page with its text, and two lines of a paragraph stay together', () => {
     expect(cutPages(stack(10, 10, -10, -10, 10), 30)).toEqual([0, 2]);
     expect(cutPages(stack(10, 10, 10, -10, 10), 40)).toEqual([0, 3]);
   });
 
-  test('even if all rows have to stay together or one is higher than a page', () => {
+  test('rows are cut even if all have to stay together or one is higher than a page', () => {
     expect(cutPages(stack(-10, -10, -10, -10), 20)).toEqual([0, 2]);
     expect(cutPages(stack(10, 50, 10), 20)).toEqual([0, 1, 2]);
   });
 
-  test('so that each row is on one page, and pages are no higher than their room', () => {
+  test('each row is on one page, and only a page with a single row is higher than its room', () => {
     fc.assert(
       fc.property(
         fc.array(fc.integer({ min: -30, max: 30 }), { minLength: 1 }),

@@ -1,15 +1,19 @@
-/** A piece that no page's end breaks: a line of text, a heading, a story word. Lengths in one unit, downwards. */
+/**
+ * A piece of a sheet that no page break splits: a line of text, a heading or a story word. All lengths are in one unit
+ * and point downwards.
+ */
 export interface PageRow {
-  /** Where a page that begins with it begins. */
+  /** The top of a page that begins with this row. */
   readonly top: number;
   readonly bottom: number;
-  /** Does not stand alone at a page's end: a heading, the first line of a paragraph. */
+  /** Whether the row must not be the last on a page: a heading, or the first line of a paragraph. */
   readonly holdsNext: boolean;
 }
 
 /**
- * Which rows begin pages that have so much room, from the first; none where there are no rows. A row that is higher than a
- * page has one for itself, and rows that hold each other over more than a page are broken where the room ends.
+ * Returns the indexes of the rows that begin a page with this much room, from the first row. Returns an empty list if
+ * there are no rows. A row that is higher than a page gets its own page. Rows that hold each other over more than a
+ * page are broken where the room ends.
  */
 export function cutPages(rows: readonly PageRow[], room: number): number[] {
   const starts: number[] = [];

@@ -1,6 +1,7 @@
 /**
- * Where the lines of a block of text begin, as the browser breaks them: offsets in UTF-16 units into the block's text,
- * the first always 0. Measured from the layout, so the block must be laid out at the width it will have.
+ * Returns the offsets at which the browser begins the lines of a block of text, in UTF-16 units into the block's text.
+ * The first offset is always 0. The offsets are measured from the layout, so the block must be laid out at its final
+ * width.
  */
 export function findLineStarts(block: Element): number[] {
   const place = measure(block);
@@ -12,7 +13,7 @@ export function findLineStarts(block: Element): number[] {
     const [first] = rects;
     if (!first) continue;
     const last = rects.at(-1)!;
-    // A long word, or one with a hyphen, may be broken itself: then each letter is looked at.
+    // A long word, or a word with a hyphen, may be broken across lines. In this case each letter is measured.
     const pieces =
       middle(last) <= first.bottom ? [{ at: index, rect: first }] : lettersOf(chunk, index, place);
     for (const { at, rect } of pieces) {
@@ -35,7 +36,7 @@ function lettersOf(chunk: string, index: number, place: Place): { at: number; re
   });
 }
 
-/** Gives the boxes of a stretch of a block's text. */
+/** Returns a function that measures the boxes of a range of a block's text. */
 function measure(block: Element): Place {
   const nodes: { node: Text; from: number }[] = [];
   const walker = document.createTreeWalker(block, NodeFilter.SHOW_TEXT);

@@ -1,6 +1,6 @@
 import type { SheetLine } from './make-sheet.ts';
 
-/** Lines in their order, with entries that follow each other as one list. */
+/** Groups list items that follow each other into one list. The lines keep their order. */
 export function groupItems<Line extends Pick<SheetLine, 'kind'>>(lines: readonly Line[]): (Line | Line[])[] {
   const grouped: (Line | Line[])[] = [];
   for (const line of lines) {

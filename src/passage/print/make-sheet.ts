@@ -7,10 +7,10 @@ import { cleanText } from './clean-text.ts';
 import { markPrintWord } from './mark-print-word.ts';
 import type { SheetChoices } from './sheet-choices.ts';
 
-/** Letters that are printed alike. */
+/** A run of letters that are printed alike. */
 export interface SheetRun {
   readonly text: string;
-  /** Practises the pattern of this step, and is to be underlined. */
+  /** Whether the letters practise the pattern of this step and are to be underlined. */
   readonly fresh: boolean;
 }
 
@@ -18,7 +18,7 @@ export interface SheetLine extends Pick<PassageLine, 'kind' | 'level'> {
   readonly runs: readonly SheetRun[];
 }
 
-/** All that a sheet says, whatever it is written as. Every text is a single line that can be printed. */
+/** The content of a sheet, independent of its file format. Every text is a single line that can be printed. */
 export interface Sheet {
   readonly title: string;
   readonly storyWords: readonly StoryWord[];
@@ -35,7 +35,7 @@ export interface SheetWords {
 
 type Content = Pick<SheetChoices, 'dots' | 'vowels' | 'fresh' | 'storyWords' | 'nameLine'>;
 
-/** Just the words, for where nobody chose anything else. */
+/** The choices for a sheet without marks, used if nobody chose anything else. */
 export const plainContent: Content = {
   dots: false,
   vowels: false,
@@ -44,7 +44,7 @@ export const plainContent: Content = {
   nameLine: false,
 };
 
-/** Makes the sheet of a passage as one group is to read it; without `words` nothing is marked. */
+/** Makes the sheet of a passage for one group. Without `words`, no word is marked. */
 export function makeSheet(
   passage: Passage,
   version: PassageVersion,
@@ -53,7 +53,7 @@ export function makeSheet(
 ): Sheet {
   const title = cleanText(passage.title).trim();
   const written = version.text.split('\n').filter((line) => cleanText(readLine(line).text).trim() !== '');
-  // A page's own heading comes with its text; on the sheet it is the title already.
+  // The text of a page begins with the page's own heading. The sheet already has this heading as its title.
   const { kind, text } = readLine(written[0] ?? '');
   if (kind === 'heading' && cleanText(text).trim().toLowerCase() === title.toLowerCase()) written.shift();
   const lines = rankHeadings(written.map((line) => makeLine(line, choices, words)));
@@ -72,12 +72,12 @@ export function makeSheet(
   };
 }
 
-/** The letters of some runs. */
+/** Returns the letters of all runs as one text. */
 export function textOfRuns(runs: readonly SheetRun[]): string {
   return runs.map(({ text }) => text).join('');
 }
 
-/** Headings are counted from 1 without leaving one out, as outlines want it: `##` and `###` alone are 1 and 2. */
+/** Renumbers the heading levels from 1 without gaps, as outlines require: `##` and `###` alone become 1 and 2. */
 function rankHeadings(lines: readonly SheetLine[]): SheetLine[] {
   const levels = new Set(lines.flatMap(({ kind, level }) => (kind === 'heading' ? level : [])));
   const ranked = [...levels].sort();

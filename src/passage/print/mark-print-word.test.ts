@@ -20,25 +20,25 @@ const reading = (vowel: string, split: readonly string[]): Reading => ({
 const running = reading('AH', ['run', 'ning']);
 const both = { dots: true, vowels: true };
 
-test('a word has dots and vowel marks, each alone or together', () => {
+test('a word can have dots, vowel marks, both or neither', () => {
   expect(markPrintWord('Running', [running], both)).toBe('Rŭn·nĭng');
   expect(markPrintWord('Running', [running], { dots: true, vowels: false })).toBe('Run·ning');
   expect(markPrintWord('Running', [running], { dots: false, vowels: true })).toBe('Rŭnnĭng');
   expect(markPrintWord('Running', [running], { dots: false, vowels: false })).toBe('Running');
 });
 
-test('a word whose readings are marked differently keeps plain letters, for the marks that differ', () => {
+test('a word whose readings have different marks is printed without those marks', () => {
   const other = reading('UW', ['run', 'ning']);
   expect(markPrintWord('running', [running, other], both)).toBe('running');
   expect(markPrintWord('running', [running, other], { dots: true, vowels: false })).toBe('run·ning');
 });
 
-test('a word with marks of its own keeps them, and nothing is made of no reading', () => {
+test('a word with accents of its own stays unchanged, and so does a word without a reading', () => {
   expect(markPrintWord('Māori', [running], { dots: true, vowels: false })).toBe('Māori');
   expect(markPrintWord('running', [], both)).toBe('running');
 });
 
-test('a is weak in a sentence, I is not', () => {
+test('the word a is weak in a sentence and stays plain, but the word I is marked', () => {
   const named = (letters: string, sound: string): Reading => ({
     ...running,
     units: [{ letters, sound, pattern: letters }],

@@ -13,6 +13,6 @@ test.each([
   ['Ends. ', null, 'Ends.docx'],
   ['x'.repeat(300), null, `${'x'.repeat(80)}.docx`],
   ['a\nb\0c', null, 'a bc.docx'],
-])('%j for %j', (title, group, name) => {
+])('the passage %j for the group %j is saved under a safe file name', (title, group, name) => {
   expect(nameFile(title, group, 'docx')).toBe(name);
 });

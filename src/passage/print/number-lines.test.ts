@@ -11,6 +11,9 @@ test.each([
   ['none', [[null, null], [], [null]]],
   ['numbers', [[1, 2], [], [3]]],
   ['counts', [[4, 7], [], [11]]],
-] as const)('%s run on from block to block, past one without lines', (margin, numbers) => {
-  expect(numberLines(blocks, margin)).toEqual(numbers);
-});
+] as const)(
+  'with the margin %s, numbers continue from block to block, even past a block without lines',
+  (margin, numbers) => {
+    expect(numberLines(blocks, margin)).toEqual(numbers);
+  },
+);

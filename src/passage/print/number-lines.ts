@@ -1,13 +1,16 @@
 import { countByLine } from './cut-lines.ts';
 import type { SheetChoices } from './sheet-choices.ts';
 
-/** A block of text, with where its lines begin. */
+/** A block of text, with the offsets at which its lines begin. */
 export interface BrokenText {
   readonly text: string;
   readonly starts: readonly number[];
 }
 
-/** The number beside each line of each block: that of the line, or how many words were read by its end. */
+/**
+ * Returns the number beside each line of each block. This is the number of the line, or the number of words up to its
+ * end.
+ */
 export function numberLines(
   blocks: readonly BrokenText[],
   margin: SheetChoices['margin'],

@@ -6,27 +6,27 @@ import { say } from '../../wording/say.ts';
 import { loadSheetFont, withSheetFont } from './sheet-font.ts';
 
 interface OutButtonsProps {
-  /** The name of a file, by its extension. */
+  /** Returns the name of the file with this extension. */
   readonly name: (extension: string) => string;
   readonly docx: () => Promise<Blob>;
   readonly html: () => string;
   readonly text: () => string;
-  /** The content that is copied as rich text; as plain text it is `text`. */
+  /** Returns the content that is copied as rich text. The plain text of the copy comes from `text`. */
   readonly richText: () => string;
-  /** The view in which it is printed; it closes itself by the given function. */
+  /** Returns the print view. The view calls the given function to close itself. */
   readonly print: (close: () => void) => ComponentChildren;
   /** Other choices beside the print button. */
   readonly children?: ComponentChildren;
 }
 
-/** The ways something leaves a page: on paper, as a file, by the clipboard. */
+/** The buttons that print content, save it as a file or copy it to the clipboard. */
 export function OutButtons({ name, docx, html, text, richText, print, children }: OutButtonsProps) {
   const [printing, setPrinting] = useState(false);
   const [says, setSays] = useState('');
   const button = useRef<HTMLButtonElement>(null);
-  // Before a sheet is printed, since it is measured in its own letters.
+  // The font of the sheet is loaded before printing, since the sheet is measured in this font.
   useEffect(() => void loadSheetFont(), []);
-  // The browser's own print command prints the sheet too, not the page around it.
+  // The browser's own print command also prints the sheet, and leaves out the page around it.
   useEffect(() => {
     const controller = new AbortController();
     const show = (): void => flushSync(() => setPrinting(true));

@@ -13,14 +13,14 @@ import { writeText } from './write-text.ts';
 interface OutMenuProps {
   readonly passage: Passage;
   readonly version: PassageVersion;
-  /** The group's name goes into the names of files, never onto the sheet. */
+  /** The group's name. File names contain it, but the sheet never does. */
   readonly groupName: string | null;
-  /** Both null until the word table is there. */
+  /** `shade` and `engine` are null until the word table is loaded. */
   readonly shade: ((line: string) => ShadedLine) | null;
   readonly engine: Analyzer | null;
 }
 
-/** The ways a passage leaves the desk. Each has the source line. */
+/** The buttons that print, save or copy a passage from the desk. Every copy has the source line. */
 export function OutMenu({ passage, version, groupName, shade, engine }: OutMenuProps) {
   const [choices, setChoices] = useChoices();
   const words = useMemo(() => shade && engine && { shade, engine }, [shade, engine]);

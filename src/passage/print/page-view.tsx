@@ -7,16 +7,16 @@ interface PageViewProps {
   readonly pieces: readonly SheetPiece[];
   readonly margin: SheetChoices['margin'];
   readonly source: string | null;
-  /** From 1; the first page does not show it. */
+  /** The page number, from 1. The first page does not show its number. */
   readonly number: number;
 }
 
-/** The content of one page of a sheet. Each part is marked `data-part`. */
+/** The content of one page of a sheet. Each part has the attribute `data-part`. */
 export function PageView({ pieces, margin, source, number }: PageViewProps) {
   const parts = pieces.map(({ part }) => part);
   const title = parts.find((part) => part.kind === 'title');
   const words = parts.flatMap((part) => (part.kind === 'story-word' ? [part.word] : []));
-  // A box that goes on has no label again.
+  // A box that continues from the page before does not repeat its label.
   const isLabelled = number === 1 || parts[0]?.kind !== 'story-word';
   const text = pieces.flatMap(({ part, lines, goesOn }) =>
     part.kind === 'text' ? [{ ...part.line, lines, goesOn }] : [],
@@ -70,7 +70,7 @@ export function PageView({ pieces, margin, source, number }: PageViewProps) {
   );
 }
 
-/** Freely set, or in the lines that were measured, so that paper cannot break it elsewhere. */
+/** Shows text freely, or in the measured lines so that printing cannot break the text elsewhere. */
 function TextView({ runs, lines }: SheetLine & Pick<SheetPiece, 'lines'>) {
   if (!lines) return <Runs runs={runs} />;
   return (

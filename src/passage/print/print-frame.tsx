@@ -4,7 +4,7 @@ import { say } from '../../wording/say.ts';
 import './print.css';
 
 interface PrintFrameProps {
-  /** `Back to the passage`. */
+  /** The label of the button that closes the view: `Back to the passage`. */
   readonly back: string;
   readonly onClose: () => void;
   /** The choices for the sheet. */
@@ -13,7 +13,7 @@ interface PrintFrameProps {
   readonly children: ComponentChildren;
 }
 
-/** A sheet as it will be printed, beside what can be chosen about it. On paper only the sheet is left. */
+/** Shows a sheet as it will be printed, beside the controls for its choices. Only the sheet is printed on paper. */
 export function PrintFrame({ back, onClose, options, children }: PrintFrameProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => {

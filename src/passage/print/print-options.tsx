@@ -12,9 +12,9 @@ import {
 
 interface PrintOptionsProps {
   readonly choices: SheetChoices;
-  /** The word table is there, so that words can be marked. */
+  /** Whether the word table is loaded, so that words can be marked. */
   readonly canMark: boolean;
-  /** A lesson has no running text, so that nothing is chosen about lines and words. */
+  /** Set for a lesson. A lesson has no running text, so it has no choices about lines and words. */
   readonly only?: 'lesson';
   readonly onChange: (choices: SheetChoices) => void;
 }

@@ -9,21 +9,21 @@ import { listParts, type SheetPiece } from './sheet-parts.ts';
 interface PrintSheetProps {
   readonly sheet: Sheet;
   readonly choices: SheetChoices;
-  /** Is told how many pages it has. */
+  /** Receives the number of pages. */
   readonly onPages?: (count: number) => void;
 }
 
-/** The pages of paper with a passage on them, as they will be printed. */
+/** The paper pages of a passage, as they will be printed. */
 export function PrintSheet(props: PrintSheetProps) {
   const [isLoaded, setLoaded] = useState(isSheetFontLoaded);
   useEffect(() => void loadSheetFont().then(() => setLoaded(true)), []);
-  // Measured again in the letters of the package, once they are here.
+  // The sheet is measured again once the font of the package is loaded.
   return <MeasuredSheet key={JSON.stringify([props.sheet, props.choices, isLoaded])} {...props} />;
 }
 
 /**
- * A sheet is set twice: on one page without end, to see where the browser breaks its lines, then in those lines, page by
- * page. It measures once.
+ * Lays out a sheet twice. The first layout has one page without end and shows where the browser breaks the lines. The
+ * second layout has those lines, page by page. The component measures once.
  */
 function MeasuredSheet({ sheet, choices, onPages }: PrintSheetProps) {
   const { paper, font, gaps, size, lineSpacing, margin } = choices;

@@ -15,8 +15,9 @@ interface Row extends PageRow {
 }
 
 /**
- * The pages of a sheet. `paper` has all its parts on one page without end, each marked `data-part`, and is laid out at the
- * width it will have; where the browser breaks its lines they stay broken, so that the pages are those on paper.
+ * Returns the pages of a sheet. `paper` contains all parts of the sheet on one page without end, laid out at the final
+ * width. Each part has the attribute `data-part`. Lines stay broken where the browser breaks them, so that the pages
+ * are the same on paper.
  */
 export function setPages(
   paper: Element,
@@ -50,7 +51,7 @@ function measureRows(paper: Element, parts: readonly SheetPart[], margin: SheetC
     const { top, bottom } = block.getBoundingClientRect();
     if (part.kind !== 'text' || part.line.kind === 'heading') {
       const box = block.closest('.sheet-box');
-      // Each page has a box of its own round its words.
+      // Each page draws a box of its own around its words.
       const [above, below] = box ? edgesOf(box) : [0, 0];
       const isFirst = box?.querySelector('[data-part]') === block;
       return [
@@ -68,7 +69,7 @@ function measureRows(paper: Element, parts: readonly SheetPart[], margin: SheetC
     return lines.map((runs, n) => ({
       top: top + n * height,
       bottom: top + (n + 1) * height,
-      // Two lines at least before and after the end of a page.
+      // At least two lines of a paragraph stay together before and after a page break.
       holdsNext: (n === 0 && lines.length > 1) || n === lines.length - 2,
       part: i,
       line: { runs, number: numbers[i]![n]! },

@@ -1,4 +1,4 @@
-/** How the teacher wants a passage printed; the document and the web page follow what of it they can. */
+/** The teacher's choices for printing a passage. The document and the web page follow these choices as far as they can. */
 export interface SheetChoices {
   readonly paper: keyof typeof PAPERS;
   /** In points. */
@@ -7,7 +7,10 @@ export interface SheetChoices {
   readonly gaps: keyof typeof GAPS;
   /** In line heights. */
   readonly lineSpacing: (typeof LINE_SPACINGS)[number];
-  /** `numbers`: each line has its number; `counts`: how many words were read at its end. Headings have neither. */
+  /**
+   * `numbers` prints the number of each line. `counts` prints the number of words read by the end of each line.
+   * Headings have neither.
+   */
   readonly margin: (typeof MARGINS)[number];
   readonly dots: boolean;
   readonly vowels: boolean;
@@ -17,10 +20,13 @@ export interface SheetChoices {
 }
 
 /**
- * Fonts by what they look like. `beginner` comes with the extension (`sheet-font.ts`) and is made for readers who begin: it has the a and g
- * of handwriting, and keeps I, l and 1 apart. Of the others the first of `css` is what most machines have; `word` is what a document asks for.
- * `wide` keeps I, l and 1 apart, `round` has the a and g of handwriting; style guides for readers with dyslexia name
- * both kinds, and gaps like these (from memory).
+ * Fonts, named by their look. The first font in `css` is the one that most machines have, except for `beginner`. `word`
+ * is the font that a document asks for.
+ * - `beginner` comes with the extension (`sheet-font.ts`) and is made for beginning readers. It has the a and g of
+ * handwriting, and distinguishes I, l and 1.
+ * - `wide` distinguishes I, l and 1.
+ * - `round` has the a and g of handwriting.
+ * Style guides for readers with dyslexia name fonts like `wide` and `round`, and gaps like these (from memory).
  */
 export const FONTS = {
   beginner: {
@@ -76,10 +82,13 @@ export const usualChoices: SheetChoices = {
   nameLine: true,
 };
 
-/** Where sheets of paper are of Letter size (CLDR, supplemental data, `paperSize`; from memory). */
+/** The regions that print on Letter-size paper (CLDR, supplemental data, `paperSize`; from memory). */
 const LETTER = new Set('BZ CA CL CO CR GT MX NI PA PH PR SV US VE'.split(' '));
 
-/** The paper of a language as a browser names it; of one without a region (`es`), where most of its readers are. A4 for anything that is no language. */
+/**
+ * Returns the paper size for a language as browsers name languages. For a language without a region (`es`), the region
+ * with most of its readers decides. Returns A4 for any text that is not a language.
+ */
 export function paperOf(language: string): SheetChoices['paper'] {
   try {
     return LETTER.has(new Intl.Locale(language).maximize().region ?? '') ? 'letter' : 'a4';
@@ -88,7 +97,7 @@ export function paperOf(language: string): SheetChoices['paper'] {
   }
 }
 
-/** Takes kept choices as far as they are such; the rest is as usual. Any value may be given. */
+/** Returns the saved choices that are valid, and the usual value for every other choice. `kept` may be any value. */
 export function parseChoices(kept: unknown, usual: SheetChoices = usualChoices): SheetChoices {
   const given = (typeof kept === 'object' && kept !== null ? kept : {}) as Record<string, unknown>;
   const taken = Object.entries(usual).map(([key, otherwise]) => {

@@ -3,13 +3,14 @@ import bold from '@fontsource/andika/files/andika-latin-700-normal.woff2?url';
 import marked from '@fontsource/andika/files/andika-latin-ext-400-normal.woff2?url';
 
 /**
- * The typeface of sheets that comes with the package: Andika, by SIL, under the Open Font Licence. `marked` has the vowels with macron or
- * breve. The ranges are from its package.
+ * The font of sheets that comes with the package: Andika, by SIL, under the Open Font Licence. `marked` contains the
+ * vowels with a macron or breve. The ranges are from the font's package.
  */
 const FACES = [
   { url: regular, weight: '400', range: 'U+0000-00FF, U+0131, U+0152-0153, U+2000-206F, U+20AC' },
   { url: bold, weight: '700', range: 'U+0000-00FF, U+0131, U+0152-0153, U+2000-206F, U+20AC' },
-  // One weight: with a range of them a browser takes this face for all letters, and finds none in it.
+  // This face has a single weight. With a range of weights, a browser takes this face for all letters and finds none in
+  // it.
   { url: marked, weight: '400', range: 'U+0100-0130, U+0132-0151, U+0154-02BA, U+1E00-1E9F' },
 ] as const;
 const MARKED = /[\u0100-\u0130\u0132-\u0151\u0154-\u02ba\u1e00-\u1e9f]/;
@@ -17,12 +18,12 @@ const MARKED = /[\u0100-\u0130\u0132-\u0151\u0154-\u02ba\u1e00-\u1e9f]/;
 let loading: Promise<void> | undefined;
 let isLoaded = false;
 
-/** Whether the typeface is there, so that a measure taken now holds in print. */
+/** Returns whether the font is loaded, so that a measurement taken now is right in print. */
 export function isSheetFontLoaded(): boolean {
   return isLoaded;
 }
 
-/** Loads the typeface for this page, once. Never rejects: without it sheets are set in a font of the machine. */
+/** Loads the font for this page, once. Never rejects: without this font, sheets are set in a font of the machine. */
 export function loadSheetFont(): Promise<void> {
   loading ??= Promise.all(
     FACES.map(async ({ url, weight, range }) => {
@@ -38,7 +39,10 @@ export function loadSheetFont(): Promise<void> {
   return loading;
 }
 
-/** A page with the typeface in it, where it is set in that, so that it looks the same on any machine. Rejects when the package's file is not read. */
+/**
+ * Adds the font to a page that is set in it, so that the page looks the same on any machine. Rejects if the font file
+ * in the package cannot be read.
+ */
 export async function withSheetFont(markup: string): Promise<string> {
   if (!markup.includes('Andika')) return markup;
   const faces = FACES.filter(({ url }) => url !== marked || MARKED.test(markup));

@@ -1,7 +1,7 @@
 import type { StoryWord } from '../kept/passage.ts';
 import type { Sheet, SheetLine, SheetRun } from './make-sheet.ts';
 
-/** One part of a sheet, in the order of its text. */
+/** One part of a sheet. Parts have the same order as the sheet's text. */
 export type SheetPart =
   | { readonly kind: 'title'; readonly text: string }
   | { readonly kind: 'name' }
@@ -17,13 +17,13 @@ export interface SetLine {
 /** The rows of a part on one page. */
 export interface SheetPiece {
   readonly part: SheetPart;
-  /** The lines on this page; null while the browser breaks them itself, and for a part that is never broken. */
+  /** The lines on this page. Null while the browser breaks the lines itself, and for a part that is never broken. */
   readonly lines: readonly SetLine[] | null;
   /** Whether the part began on the page before. */
   readonly goesOn: boolean;
 }
 
-/** All parts of a sheet but its source, which is on each page. */
+/** Lists all parts of a sheet except the source, which is on each page. */
 export function listParts({ title, nameLine, storyWords, lines }: Sheet): SheetPart[] {
   return [
     ...(title ? [{ kind: 'title', text: title } as const] : []),

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { paperOf, parseChoices, type SheetChoices, usualChoices } from './sheet-choices.ts';
 
-/** How sheets are set, as chosen the last time, and a way to choose otherwise, which is kept. */
+/** Returns the last choices for sheets, and a function that changes and saves these choices. */
 export function useChoices(): readonly [SheetChoices, (choices: SheetChoices) => void] {
   const [choices, setChoices] = useState(loadChoices);
   return [
@@ -15,7 +15,10 @@ export function useChoices(): readonly [SheetChoices, (choices: SheetChoices) =>
 
 const KEY = 'sheet-choices';
 
-/** How sheets were set the last time; as usual where nothing was kept, on the paper of the browser's language. */
+/**
+ * Loads the last choices for sheets. If no choices were saved, returns the usual choices with the paper size for the
+ * browser's language.
+ */
 function loadChoices(): SheetChoices {
   const usual = { ...usualChoices, paper: paperOf(navigator.language) };
   try {

@@ -21,14 +21,14 @@ import {
 import type { Sheet, SheetLine } from './make-sheet.ts';
 import { FONTS, GAPS, type SheetChoices } from './sheet-choices.ts';
 
-/** In twentieths of a point, as documents measure. */
+/** Lengths in twentieths of a point, the unit of documents. */
 const MM = 1440 / 25.4;
 const PAPERS = { a4: { width: 210 * MM, height: 297 * MM }, letter: { width: 12_240, height: 15_840 } };
 const SIDE = 20 * MM;
 
 /**
- * A sheet as a document for word processors. They count lines themselves, but not words at the end of each, so that
- * `counts` is left out.
+ * Writes a sheet as a document for word processors. Word processors count lines themselves, but cannot count the words
+ * up to the end of each line, so `counts` is left out.
  */
 export function writeDocx(sheet: Sheet, choices: SheetChoices): Promise<Blob> {
   const { size, font, gaps, lineSpacing, paper, margin } = choices;
@@ -108,7 +108,7 @@ export function writeDocx(sheet: Sheet, choices: SheetChoices): Promise<Blob> {
   return Packer.toBlob(document);
 }
 
-/** Spacing in lines of the font, which leave about 1.2 of its size. */
+/** Returns the spacing for a number of lines of the font. The height of a line is about 1.2 times the font size. */
 function lines(count: number): { line: number; lineRule: typeof LineRuleType.AUTO } {
   return { line: Math.round(count * 240), lineRule: LineRuleType.AUTO };
 }

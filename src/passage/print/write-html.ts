@@ -2,7 +2,10 @@ import { groupItems } from './group-items.ts';
 import type { Sheet, SheetLine } from './make-sheet.ts';
 import { FONTS, GAPS, type SheetChoices } from './sheet-choices.ts';
 
-/** A sheet as the body of a page: title, story words, text, source, all of it text and nothing of it markup. */
+/**
+ * Writes a sheet as the body of a web page: title, story words, text and source. All content is written as text and
+ * never as markup.
+ */
 export function writeHtmlBody({ title, storyWords, lines, source, nameLine }: Sheet): string {
   const box = storyWords.map(
     ({ word, meaning }) => `<dt>${escapeText(word)}</dt>${meaning ? `<dd>${escapeText(meaning)}</dd>` : ''}`,
@@ -22,7 +25,7 @@ export function writeHtmlBody({ title, storyWords, lines, source, nameLine }: Sh
     .join('\n');
 }
 
-/** A sheet as one file that needs no other: set as chosen, to be read on a screen or printed. */
+/** Writes a sheet as one file that needs no other file. It is set as chosen, for reading on a screen or printing. */
 export function writeHtml(sheet: Sheet, { font, gaps, size, lineSpacing, paper }: SheetChoices): string {
   const { letters, words } = GAPS[gaps];
   return `<!doctype html>

@@ -39,7 +39,7 @@ const sheet = makeSheet(passage, version, plainContent, null);
 const source = 'Source: Wilma Falk, https://tarn-quay.example/a?b=1&c=2, 3 May';
 
 describe('a sheet', () => {
-  test('has the title once, though the text begins with it', () => {
+  test('has the title once, even if the text begins with the title', () => {
     expect(sheet.lines.map(({ kind, level, runs }) => [kind, level, textOfRuns(runs)])).toEqual([
       ['paragraph', 0, 'Bram ran to the <b>dock</b>.'],
       ['item', 0, 'rope'],
@@ -51,7 +51,7 @@ describe('a sheet', () => {
     expect(textOfRuns(other.lines[0]!.runs)).toBe('The ferry <Marigold> & "co."');
   });
 
-  test('marks words where it is asked to, and knows the title under marks', () => {
+  test('marks words on request, and still drops a heading that repeats the title', () => {
     const words: SheetWords = {
       shade: (line) => ({
         words: [...line.matchAll(/[a-z]+/gi)].map(({ index, 0: word }) => ({
@@ -102,7 +102,7 @@ describe('a sheet', () => {
     expect(writeHtml(marked, usualChoices)).toContain('<li>Th·e <u>la·mp</u>, li·t!</li>');
   });
 
-  test('has no source line where no source is known, nor story words where they are not wanted', () => {
+  test('has no source line if no source is known, and no story words if they are not wanted', () => {
     const bare = makeSheet(
       { ...passage, source: { url: null, byline: null, date: null } },
       version,
@@ -113,7 +113,7 @@ describe('a sheet', () => {
   });
 });
 
-test('plain text has all parts, the source last', () => {
+test('plain text has all parts of a sheet, with the source last', () => {
   expect(writeText(sheet)).toBe(
     [
       'The Ferry <Marigold> & "Co."',
@@ -127,7 +127,7 @@ test('plain text has all parts, the source last', () => {
   );
 });
 
-test('a web page has markup for structure and none from the text', () => {
+test('a web page has markup for its structure, and escapes the markup in the text', () => {
   const html = writeHtml(sheet, usualChoices);
   const body = html.slice(html.indexOf('<body>'));
   expect(body).toContain('<h1>The Ferry &lt;Marigold&gt; &amp; &quot;Co.&quot;</h1>');
@@ -148,7 +148,7 @@ async function open(written: Sheet, choices = usualChoices) {
 }
 
 describe('a document', () => {
-  test('opened again has the same text, headings, list and box', async () => {
+  test('has the same text, headings, list and box when it is opened again', async () => {
     const { paragraphs, html } = await open(sheet);
     expect(paragraphs.filter((text) => text !== '')).toEqual([
       'The Ferry <Marigold> & "Co."',
@@ -187,7 +187,7 @@ describe('a document', () => {
   });
 });
 
-test('any text comes out of a document as it went in', { timeout: 60_000 }, async () => {
+test('a document contains any text exactly as it was after cleaning', { timeout: 60_000 }, async () => {
   const many = fc.array(nastyText, { minLength: 40, maxLength: 40 });
   await fc.assert(
     fc.asyncProperty(many, nastyText, async (texts, byline) => {
@@ -210,7 +210,7 @@ test('any text comes out of a document as it went in', { timeout: 60_000 }, asyn
   );
 });
 
-/** The text of a part, its entities read. */
+/** Returns the text of an XML part, with its entities decoded. */
 function readXml(xml: string): string {
   return [...xml.matchAll(/<w:t(?: [^>]*)?>([^<]*)<\/w:t>/g)]
     .map(([, text]) => text)
@@ -219,7 +219,7 @@ function readXml(xml: string): string {
 }
 const NAMED: Readonly<Record<string, string>> = { lt: '<', gt: '>', quot: '"', apos: "'", amp: '&' };
 
-test('clean text is one line of whole characters, and clean stays as it is', () => {
+test('cleaned text is one line of whole characters, and cleaning it again changes nothing', () => {
   fc.assert(
     fc.property(nastyText, (text) => {
       const clean = cleanText(text);
@@ -231,7 +231,7 @@ test('clean text is one line of whole characters, and clean stays as it is', () 
   expect(cleanText('a\tb\u0007c\uD83D\uDE00\uD83D')).toBe('a bc\uD83D\uDE00');
 });
 
-test('kept choices are taken as far as they are choices', () => {
+test('saved choices are used only if they are valid', () => {
   expect(parseChoices({ size: 26, font: 'toString', dots: true, paper: 4, extra: 1 })).toEqual({
     ...usualChoices,
     size: 26,
@@ -252,11 +252,11 @@ test.each([
   ['fr', 'a4'],
   ['', 'a4'],
   ['no language', 'a4'],
-])('a browser in "%s" is given %s paper', (language, paper) => {
+])('a browser with the language "%s" gets %s paper', (language, paper) => {
   expect(paperOf(language)).toBe(paper);
 });
 
-test('the usual choices go by the browser, and the teacher’s choices are kept', () => {
+test('saved choices replace the usual choices, and all others stay as the browser suggests', () => {
   const usual = { ...usualChoices, paper: 'letter' } as const;
   expect(parseChoices({ size: 26 }, usual)).toEqual({ ...usual, size: 26 });
   expect(parseChoices({ paper: 'a4', font: 'round' }, usual)).toMatchObject({ paper: 'a4', font: 'round' });
