@@ -1,4 +1,4 @@
-/** An error as text, with its stack where it has one (in which some browsers repeat the message, others do not). */
+/** Returns an error as text, with its stack if it has one. The stack contains the message in some browsers only. */
 export function describeError(error: unknown): string {
   if (!(error instanceof Error)) return String(error);
   const { name, message, stack = '' } = error;

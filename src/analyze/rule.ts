@@ -1,9 +1,9 @@
 /**
- * A rule of language, one row of an ordered list: the first rule that applies counts. Tests read the lists (each example meets its
- * rule, each counter-example does not), and so does `npm run rules`, which writes RULES.md.
+ * A language rule in an ordered list. The first rule that applies counts. Tests check every list: each example must
+ * meet its rule, and each counter-example must not. `npm run rules` also reads the lists and writes RULES.md.
  */
 export interface Rule<Place> {
-  /** The rule in words, unlike every other of its list. */
+  /** The rule in words. No other rule in the list has the same name. */
   readonly name: string;
   /** A case of the rule, in the form its list says: a word, a word with its cuts, a sentence. */
   readonly example: string;
@@ -12,7 +12,7 @@ export interface Rule<Place> {
   readonly applies: (place: Place) => boolean;
 }
 
-/** The first rule of a list that applies to a place; undefined where none does. */
+/** Returns the first rule of a list that applies to a place, or undefined if none applies. */
 export function findRule<Place, One extends Rule<Place>>(
   rules: readonly One[],
   place: Place,

@@ -1,4 +1,4 @@
-/** The shared vocabulary of the engine. Nothing here knows a page, a browser or a clock. */
+/** The shared vocabulary of the engine. Nothing here depends on a page, a browser or a clock. */
 
 /** Half-open range of UTF-16 units, always into the original text. */
 export interface Span {
@@ -23,13 +23,13 @@ export interface Token extends Span {
   readonly key: WordKey;
 }
 
-/** Where a reading comes from, surest first. `rule` and `guess` are never shown as facts. */
+/** The source of a reading, surest first. `rule` and `guess` are never shown as facts. */
 export type ReadingSource = 'dictionary' | 'derived' | 'rule' | 'guess' | 'none';
 
-/** Letters that stand for a sound together. `a_e` is where the vowel is; its e is not listed again. */
+/** Letters that represent a sound together. `a_e` is listed where the vowel is; its e is not listed again. */
 export interface Unit {
   readonly letters: string;
-  /** ARPAbet without stress, several joined by a dot, `AX` for schwa, `-` for silent. */
+  /** ARPAbet without stress. Several sounds are joined by a dot. `AX` is schwa, and `-` is silent. */
   readonly sound: string;
   readonly pattern: PatternId;
   readonly affix?: 'prefix' | 'suffix';
@@ -50,7 +50,7 @@ export interface Syllable {
   readonly type: SyllableType;
 }
 
-/** One way to say a word, and everything a reader needs to get there from its letters. */
+/** One way to pronounce a word, with everything that a reader needs to get from its letters to its sound. */
 export interface Reading {
   /** ARPAbet without stress, sounds joined by spaces. */
   readonly pronunciation: string;
@@ -63,9 +63,9 @@ export interface Reading {
   readonly syllables: readonly Syllable[];
   /** Sorted, no repeats. */
   readonly requires: readonly PatternId[];
-  /** The same told by finer rows; left out where no finer row tells more. */
+  /** The same requirements by finer rows; left out where no finer row adds detail. */
   readonly fine?: FineNeeds;
-  /** Left out for a word that is not made of others. */
+  /** Left out for a word that is not made of other words. */
   readonly madeOf?: MadeOf;
   /** Parts of a word with a root from Latin or Greek, in order: in, spect. */
   readonly roots?: readonly string[];
@@ -78,7 +78,10 @@ export interface FineNeeds {
   readonly finer: readonly FinerNeed[];
 }
 
-/** A finer row, and the rows in its place for a group that does not count it by itself: of ring `rime-ing` or `short-i` and `ng`. */
+/**
+ * A finer row, and the rows that replace it for a group that does not count the finer row by itself. For ring these are
+ * `rime-ing`, or `short-i` and `ng`.
+ */
 export interface FinerNeed {
   readonly row: PatternId;
   readonly of: readonly PatternId[];
@@ -87,13 +90,13 @@ export interface FinerNeed {
 /** The parts of a word, one step down, and the patterns that join them: some and one for someone, and compound. */
 export interface MadeOf {
   readonly parts: readonly PartNeeds[];
-  /** Sorted. Ending, spelling change, kind of word, and letters that say another sound than in the parts. */
+  /** Sorted. Ending, spelling change, kind of word, and letters pronounced differently than in the parts. */
   readonly joint: readonly PatternId[];
-  /** The joint by finer rows: of can't `contraction-not`. */
+  /** The joint by finer rows: `contraction-not` for can't. */
   readonly fineJoint?: FineNeeds;
 }
 
-/** A word that another is made of, with what it requires itself. */
+/** A word that is a part of another word, with its own requirements. */
 export interface PartNeeds {
   /** Lower case. */
   readonly word: string;
@@ -103,8 +106,10 @@ export interface PartNeeds {
 }
 
 /**
- * `common`: an ordinary word that a capital does not make a name (among the commonest, or a form of an ordinary word: banners);
- * `name`: met only as a name (Wilma); `rare`: any other (kelp, marigold).
+ * `common`: an ordinary word that a capital does not make a name (among the commonest words, or a form of an ordinary
+ * word: banners).
+ * `name`: a word found only as a name (Wilma).
+ * `rare`: any other word (kelp, marigold).
  */
 export type Usage = 'common' | 'rare' | 'name';
 
@@ -112,11 +117,11 @@ export type Usage = 'common' | 'rare' | 'name';
 export interface WordAnalysis {
   readonly word: string;
   readonly readings: readonly Reading[];
-  /** The readings are different words: lead, bow. Not so where one word is said in two ways (either). */
+  /** Whether the readings are different words: lead, bow. False where one word is pronounced in two ways (either). */
   readonly homograph: boolean;
-  /** How the word is met; null when the table lacks it. */
+  /** The usage of the word; null when the table lacks the word. */
   readonly usage: Usage | null;
-  /** Only where a fault of ours kept the word from being analysed: the error with its stack. */
+  /** The error with its stack. Present only where a fault of our own kept the word from being analysed. */
   readonly fault?: string;
 }
 
@@ -128,21 +133,23 @@ export interface Pattern {
   readonly label: string;
   readonly letters: string;
   readonly sounds: readonly string[];
-  /** The sounds in British, where they are others. */
+  /** The sounds in British English, where they are different. */
   readonly british?: readonly string[];
   readonly where: string;
   readonly keyWord: string;
   readonly examples: readonly string[];
   /** Left out for rows that every group counts. */
   readonly finer?: Finer;
-  /** The row that counts in place of a `kind` which the group does not name: contraction. */
+  /** The row that counts in place of a `kind` row that the group does not name: contraction. */
   readonly kindOf?: PatternId;
 }
 
 /**
- * A row that counts by itself only for groups that are held to it, so that others read as they did before it was there.
- * `kind` and `root`: where the group's sequence or its own lists name it; `unit`: where they do, and the group takes endings
- * as units; `division`: where the group's options count divisions.
+ * The kind of a row that counts by itself only for groups that are held to it. Other groups read as they did before the
+ * row was added.
+ * - `kind` and `root` count where the group's sequence or its own lists name the row.
+ * - `unit` counts where these name the row and the group takes endings as units.
+ * - `division` counts where the group's options count divisions.
  */
 export type Finer = 'kind' | 'unit' | 'division' | 'root';
 
@@ -153,8 +160,9 @@ export interface SequenceStep {
 }
 
 /**
- * The English of a group. `american`: General American, with an r wherever one is spelt. `british`: that of southern England,
- * which says an r only before a vowel.
+ * The English of a group.
+ * `american`: General American, which pronounces every r that is spelt.
+ * `british`: the English of southern England, which pronounces an r only before a vowel.
  */
 export type Accent = 'american' | 'british';
 
@@ -165,7 +173,7 @@ export interface Sequence {
   readonly source: string;
   readonly licence: string;
   readonly note?: string;
-  /** The accent it is made for; left out where it serves both. */
+  /** The accent the sequence is made for; left out where the sequence serves both accents. */
   readonly accent?: Accent;
   readonly steps: readonly SequenceStep[];
 }
@@ -177,30 +185,39 @@ export interface GroupOptions {
   readonly schwa?: SchwaPolicy;
   /** Short o and aw count as one sound before f, s, th, ng, g (default true). */
   readonly shortOMerged?: boolean;
-  /** `counted`: wh must be taught; `free`: it is known once w is, where both sound alike. Default counted. */
+  /** `counted`: wh must be taught. `free`: wh is known once w is known, where both sound alike. Default counted. */
   readonly wh?: 'counted' | 'free';
   /** `counted`: a blend must be taught; `free`: knowing its letters is enough. Default counted. */
   readonly blends?: 'counted' | 'free';
-  /** Same for the types of the syllables in longer words. Default free. */
+  /** `counted`: the types of the syllables in longer words must be taught. `free`: they need not be. Default free. */
   readonly syllableTypes?: 'counted' | 'free';
-  /** Same for the ways to divide longer words (VC/CV, V/CV, VC/V, V/V). Default free. */
+  /**
+   * `counted`: the ways to divide longer words (VC/CV, V/CV, VC/V, V/V) must be taught. `free`: they need not be.
+   * Default free.
+   */
   readonly divisions?: 'counted' | 'free';
   /**
    * `units`: endings such as -ang and -el that the sequence names must be taught as units; `parts`: knowing their letters is
    * enough. Default parts.
    */
   readonly endings?: 'parts' | 'units';
-  /** Same for the irregular forms of by-sight words: with go by sight, whether went is too. Default counted. */
+  /**
+   * Whether the irregular forms of by-sight words are counted or free: with go by sight, whether went is by sight too.
+   * Default counted.
+   */
   readonly irregularForms?: 'counted' | 'free';
-  /** The a of bath and grass in British: as in father or as in cat. Default father; American has one way. */
+  /**
+   * The a of bath and grass in British English, as in father or as in cat. Default father. American English has one
+   * way.
+   */
   readonly bath?: 'father' | 'cat';
   /** How sounds are written down: as in dictionaries for children, or in the International Phonetic Alphabet. Default dictionary. */
   readonly soundMarks?: 'dictionary' | 'ipa';
-  /** Longest base word, in syllables, whatever the sequence says. */
+  /** The longest base word, in syllables, regardless of the sequence. */
   readonly maxSyllables?: number;
 }
 
-/** From this day on (`2026-11-25`) the group was at this step of this sequence. */
+/** The step of a sequence at which the group was from this day on (`2026-11-25`). */
 export interface StepMove {
   readonly date: string;
   readonly sequence: string | null;
@@ -210,23 +227,23 @@ export interface StepMove {
 /** The group's own word on a word, which comes before the engine's: `judged` where it has none. */
 export type CountsAs = 'judged' | 'by-sight' | 'name' | 'skip';
 
-/** Some pupils at one step: the taught-pattern profile a text is checked against. */
+/** Some pupils at one step. A text is checked against the patterns they have been taught. */
 export interface Group {
   readonly name: string;
-  /** The English it is taught; left out (by earlier versions): American. */
+  /** The English the group is taught. Left out by earlier versions, which means American. */
   readonly accent?: Accent;
-  /** A starter's id, a path (command line only), or null when `alsoTaught` is all there is. */
+  /** The id of a starter, a path (command line only), or null when the group has only `alsoTaught`. */
   readonly sequence: string | null;
-  /** Steps taught so far, 1-based; the step itself is the one being taught now. */
+  /** The number of steps taught so far, 1-based. The step with this number is being taught now. */
   readonly step: number;
   readonly alsoTaught: readonly PatternId[];
   readonly notYet: readonly PatternId[];
   readonly bySight: readonly string[];
   readonly names: readonly string[];
-  /** Words left out of the count (in lower case or as they are written): no words to read to this group. */
+  /** Words left out of the count, in lower case or as written. For this group they are not words to read. */
   readonly skip?: readonly string[];
   readonly options: GroupOptions;
-  /** When its step changed, the earliest first and one move a day. */
+  /** The changes of the group's step, the earliest first, with one move a day. */
   readonly history?: readonly StepMove[];
 }
 
@@ -236,14 +253,17 @@ export type Standing = 'reads' | 'fresh' | 'by-sight' | 'name' | 'unsure' | 'bey
 export interface Verdict {
   readonly standing: Standing;
   readonly missing: readonly PatternId[];
-  /** Only where a fault of ours kept the word from being judged (it is `unsure` then): the error with its stack. */
+  /**
+   * The error with its stack. Present only where a fault of our own kept the word from being judged; the word is
+   * `unsure` then.
+   */
   readonly fault?: string;
-  /** Why a word is left out, where the group does not say so itself. */
+  /** The reason for leaving a word out, where the group does not leave it out itself. */
   readonly why?: 'initialism';
 }
 
 export interface Tally {
-  /** Words counted towards reach: all but names and skipped. */
+  /** Words counted towards reach: all words except names and skipped words. */
   readonly running: number;
   readonly reads: number;
   readonly fresh: number;
@@ -280,8 +300,8 @@ export interface WordFault {
 export interface Report {
   readonly words: readonly WordEntry[];
   readonly tally: Tally;
-  /** Most opened first. */
+  /** The gaps, with the gap that opens the most words first. */
   readonly gaps: readonly Gap[];
-  /** Words that a fault of ours kept from being judged; none as a rule. */
+  /** Words that a fault of our own kept from being judged; usually none. */
   readonly faults: readonly WordFault[];
 }

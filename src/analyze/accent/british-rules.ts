@@ -2,24 +2,25 @@ import type { WordSpelling } from '../build/built-word.ts';
 import { findRule, type Rule } from '../rule.ts';
 import words from './british-words.json' with { type: 'json' };
 
-/** A spelling in a word as Americans say it. */
+/** A spelling in a word, with its American pronunciation. */
 export interface AmericanPlace {
   readonly word: string;
   readonly unit: WordSpelling;
-  /** Letters and sound: a:EH. */
+  /** The letters and the sound of the spelling: a:EH. */
   readonly spelling: string;
   readonly before: WordSpelling | undefined;
   readonly after: WordSpelling | undefined;
-  /** The letters of the spellings before and behind it, without a silent e. */
+  /** The letters of the spellings before (`ahead`) and after (`rest`) this spelling, without a silent e. */
   readonly ahead: string;
   readonly rest: string;
-  /** The a of bath as in father. */
+  /** Whether the a of bath is pronounced as in father. */
   readonly broadBath: boolean;
 }
 
 /**
- * Says that the British reading has other sounds than the American one. The sounds are still written as in the table (an r is written where
- * it is spelt), so that the spelling is named as any other; how they are heard is told by british-sounds.ts. Examples have their spelling.
+ * A rule for spellings whose British sounds differ from the American sounds. The sounds are still written as in the
+ * table, with an r wherever the spelling has one, so that the spelling gets its usual name. `british-sounds.ts` finds
+ * the sounds that are heard. Each example gives its spelling.
  */
 export interface BritishRule extends Rule<AmericanPlace> {
   readonly gives: (place: AmericanPlace) => readonly WordSpelling[];
@@ -29,7 +30,7 @@ const bath: ReadonlySet<string> = new Set(words.bath);
 const wideA: ReadonlySet<string> = new Set(words.wideA);
 const shortOral: ReadonlySet<string> = new Set(words.shortOral);
 const VOWEL = /^[aeiouy]/;
-/** An r with a vowel behind it. */
+/** An r followed by a vowel. */
 const R_VOWEL = /^rr?h?[aeiouy]/;
 const HAS_VOWEL = /[aeiouy]/;
 
@@ -40,7 +41,7 @@ const hear =
   (heard: string) =>
   ({ unit }: AmericanPlace): WordSpelling[] => [{ ...unit, heard }];
 
-/** The vowel and the r of or, our and irr apart: o and r in orange. */
+/** Separates the vowel and the r of or, our and irr: o and r in orange. */
 const apart =
   (sound: string) =>
   ({ unit: { letters } }: AmericanPlace): WordSpelling[] => {
@@ -51,7 +52,10 @@ const apart =
     ];
   };
 
-/** The o of story, memorial and chorus, before r: at the end of its syllable, and not short. */
+/**
+ * Returns whether an o before r is long, as in story, memorial and chorus. Such an o is at the end of its syllable and
+ * is not short.
+ */
 function isLongO({ word, unit, rest, ahead }: AmericanPlace): boolean {
   if (shortOral.has(word) || unit.letters === 'orr') return false;
   if (/^(y|ie[sd]?)$/.test(rest)) return true;
@@ -63,7 +67,7 @@ function isLongO({ word, unit, rest, ahead }: AmericanPlace): boolean {
   );
 }
 
-/** The a of parent, various and Mary, before r: as in air. */
+/** Returns whether an a before r is pronounced as in air: parent, various and Mary. */
 function isWideA({ word, ahead, rest }: AmericanPlace): boolean {
   if (wideA.has(word)) return true;
   return /^r(e?[aou]|i[aou]|ea)/.test(rest)
@@ -74,7 +78,10 @@ function isWideA({ word, ahead, rest }: AmericanPlace): boolean {
 const isFirst = (ahead: string): boolean => !HAS_VOWEL.test(ahead);
 const soundBefore = ({ before }: AmericanPlace): string => before?.sound.split('.').at(-1) ?? '';
 
-/** In the order they are asked; the first that applies counts, and a spelling that none applies to is said alike. */
+/**
+ * The rules in the order in which they are tried. The first rule that applies is used. A spelling without such a rule
+ * is pronounced alike in both accents.
+ */
 export const BRITISH_RULES: readonly BritishRule[] = [
   {
     name: 'or before a vowel is short o and r',
@@ -313,7 +320,7 @@ export const BRITISH_RULES: readonly BritishRule[] = [
   },
 ];
 
-/** Sounds that a rule may be about; the others have no need to ask. */
+/** The spellings and sounds that a rule may apply to. All others skip the rules. */
 const RULED =
   /^(orr?:AO\.R|(o|o_e|ou|ho):AO|(our|urr|irr|err):ER|a:(EH|AE|AA|AO|AH)|e:EH|al:AE|a[uw]:(AE|AA|AO)|ire:AY\.R|(u|u_e|ue|ew|eu|ui):UW|u:UH|ure:UH\.R|i:[AI]X|i_e:[AI][XH]|(tion|sion):CH.*|o:OW|.*:ER)$/;
 
@@ -321,7 +328,10 @@ export interface BritishWays {
   readonly broadBath: boolean;
 }
 
-/** A word's own spellings (not the spellings of the words it is made of) as the British say it. */
+/**
+ * Converts a word's own spellings to their British pronunciation. The spellings of the words that it is made of are
+ * left out.
+ */
 export function toBritish(
   word: string,
   spellings: readonly WordSpelling[],
@@ -331,7 +341,10 @@ export function toBritish(
   return spellings.flatMap((_, i) => sayUnit(word, spellings, i, { broadBath }));
 }
 
-/** One of a word's spellings as the British say it; two where its vowel and its r are told apart. */
+/**
+ * Converts one of a word's spellings to its British pronunciation. Returns two spellings if the vowel and the r are
+ * separated.
+ */
 export function sayUnit(
   word: string,
   spellings: readonly WordSpelling[],
@@ -363,5 +376,5 @@ function isRuled(unit: WordSpelling): boolean {
   }
   return is;
 }
-/** The table has each spelling once, however many words share it. */
+/** Remembers whether a rule may apply to a spelling. The table has each spelling once, however many words share it. */
 const ruled = new WeakMap<WordSpelling, boolean>();

@@ -1,7 +1,7 @@
 import { hasVowel } from '../alignment/sounds.ts';
 import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
 
-/** Vowels before r as they are heard when the r is not. */
+/** The sounds of vowels before an r that is not heard. */
 const WITHOUT_R: Readonly<Record<string, string>> = {
   AA: 'AR',
   AO: 'OR',
@@ -13,11 +13,14 @@ const WITHOUT_R: Readonly<Record<string, string>> = {
   AW: 'AWA',
 };
 
-/** How each spelling of a whole word is heard in British: r only before a vowel, and its vowels as they are without it. */
+/**
+ * Returns the sound that is heard in British for each spelling of a whole word. An r is heard only before a vowel, and
+ * its vowel changes if the r is not heard.
+ */
 export function hearBritish({ parts }: BuiltWord): string[] {
   const spellings = parts.flatMap(({ role, spellings: own }, i) => {
     if (role === 'base') return own;
-    // are and n't are one syllable where the r is not heard; so are were and n't.
+    // If the r is not heard, aren't and weren't have one syllable each.
     const afterR = /R$/.test(parts[i - 1]?.spellings.at(-1)?.sound ?? '');
     return own.map((one) => {
       if (role === 'clitic' && afterR && one.letters === "n't") return { ...one, heard: 'N.T' };
@@ -35,25 +38,25 @@ export function hearBritish({ parts }: BuiltWord): string[] {
   return heard;
 }
 
-/** A spelling among its neighbours. */
+/** A spelling and its neighbours. */
 interface Place extends WordSpelling {
   readonly before: WordSpelling | undefined;
   readonly after: WordSpelling | undefined;
-  /** A vowel is heard next. */
+  /** Whether a vowel is heard next. */
   readonly beforeVowel: boolean;
   /** The next letters are not heard. */
   readonly beforeSilent: boolean;
-  /** The r that is heard between it and a vowel: `.R`, or nothing. */
+  /** The r that is heard between this spelling and a vowel: `.R`, or an empty string. */
   readonly r: string;
 }
 
-/** Spellings whose sound depends on their neighbours; the first that applies counts. */
+/** Rules for spellings whose sound depends on their neighbours. The first rule that applies is used. */
 const BY_PLACE: readonly {
   readonly applies: (place: Place) => boolean;
   readonly hears: (place: Place) => string;
 }[] = [
   { applies: ({ heard }) => heard !== undefined, hears: ({ heard, r }) => heard! + r },
-  // bury, irregular: a short vowel and the r of the next syllable.
+  // In bury and irregular, a short vowel and the r of the next syllable are heard.
   {
     applies: ({ letters, sound }) => /^(ur:EH|ir:IH)\.R$/.test(`${letters}:${sound}`),
     hears: ({ sound }) => sound,
@@ -79,7 +82,7 @@ const BY_PLACE: readonly {
       /^(u|eu|ou):(Y\.)?UH$/.test(`${letters}:${sound}`) && after?.sound === 'R',
     hears: ({ sound }) => sound.replace('UH', 'UA'),
   },
-  // souvenir, and where: the vowel and an r that is not heard.
+  // In souvenir and where, the vowel is heard without the r.
   {
     applies: ({ sound, after, beforeSilent }) =>
       beforeSilent && after?.sound === 'R' && WITHOUT_R[sound] !== undefined,
@@ -106,7 +109,7 @@ function hearOne(
   return known ? known.hears(place) : hearParts(place);
 }
 
-/** Sound by sound: an r is heard before a vowel only. */
+/** Converts a spelling sound by sound. An r is heard only before a vowel. */
 function hearParts({ letters, sound, before, beforeVowel }: Place): string {
   const parts = sound.split('.');
   const said: string[] = [];
@@ -126,13 +129,19 @@ function hearParts({ letters, sound, before, beforeVowel }: Place): string {
   return said.join('.');
 }
 
-/** The sound AA is that of dock where an o or a w spells it, else that of father: swan, knowledge; not spa. */
+/**
+ * Returns whether the sound AA is pronounced as in dock. This is so if an o or a w spells the sound (swan, knowledge).
+ * Otherwise the sound is pronounced as in father (spa).
+ */
 function isShortO(letters: string, before: WordSpelling | undefined): boolean {
   if (/o/.test(letters) && !letters.startsWith('oi')) return true;
   return letters === 'a' ? /(^|\.)W$/.test(before?.sound ?? '') : /^(au|en|e)/.test(letters);
 }
 
-/** Whether a sound has nothing that is heard otherwise: no r, and none of the vowels it changes. */
+/**
+ * Returns whether a sound is pronounced alike in both accents. Such a sound has no r and none of the vowels that
+ * change.
+ */
 function isSaidAlike(sound: string): boolean {
   let is = alike.get(sound);
   if (is === undefined) {
@@ -141,5 +150,5 @@ function isSaidAlike(sound: string): boolean {
   }
   return is;
 }
-/** The few hundred sounds of units. */
+/** The results for the few hundred sounds of units. */
 const alike = new Map<string, boolean>();

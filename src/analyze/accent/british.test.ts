@@ -13,7 +13,7 @@ function unitsOf(word: string, analyzer = british): string {
     .join(' ');
 }
 
-describe('an r is heard only before a vowel, also where words and endings meet', () => {
+describe('a British r is heard only before a vowel, within a word and where a word meets an ending', () => {
   test.each([
     ['car', 'c:K ar:AR'],
     ['fork', 'f:F or:OR k:K'],
@@ -31,10 +31,10 @@ describe('an r is heard only before a vowel, also where words and endings meet',
     ['irregular', 'ir:IH.R r:- e:EH g:G u:Y.AX l:L ar:AX'],
     ["aren't", "are:AR n't:N.T"],
     ["they're", "th:DH ey:EA 're:-"],
-  ])('%s is %s', (word, units) => expect(unitsOf(word)).toBe(units));
+  ])('%s is spelled and pronounced %s', (word, units) => expect(unitsOf(word)).toBe(units));
 });
 
-describe('what a word asks of a group goes by its British sound', () => {
+describe('the patterns a word requires follow its British pronunciation', () => {
   test.each([
     ['carry', 'short-a', 'a-air'],
     ['very', 'short-e', 'a-air'],
@@ -52,13 +52,13 @@ describe('what a word asks of a group goes by its British sound', () => {
     ['fragile', 'i_e', 'i_e-weak'],
     ['tomato', 'a-ah', 'long-a'],
     ['aunt', 'irregular', 'au'],
-  ])('%s needs %s and not %s', (word, needed, other) => {
+  ])('%s requires %s and not %s', (word, needed, other) => {
     const { requires } = british.analyze(word).readings[0]!;
     expect(requires).toContain(needed);
     expect(requires).not.toContain(other);
   });
 
-  test('and its letters keep their row where only the r is lost', () => {
+  test('a word requires the same patterns as in American where British only drops the r', () => {
     for (const word of [
       'star',
       'fork',
@@ -77,7 +77,7 @@ describe('what a word asks of a group goes by its British sound', () => {
   });
 });
 
-test('bath and grass have the a of cat where the group says so', () => {
+test('bath and grass have the a of cat in a group with the northern option', () => {
   for (const word of ['bath', 'grass', 'half', 'dance', 'bathtub', 'glassy'])
     expect(northern.analyze(word).readings[0]!.requires, word).toEqual(
       american.analyze(word).readings[0]!.requires,
@@ -86,7 +86,7 @@ test('bath and grass have the a of cat where the group says so', () => {
   expect(unitsOf('car', northern)).toBe('c:K ar:AR');
 });
 
-test('words no table has are read as in American and said by the same rules', () => {
+test('words missing from the table are read as in American and pronounced by the British rules', () => {
   expect(unitsOf('snarb')).toBe('s:S n:N ar:AR b:B');
   expect(unitsOf('dragonbath')).toMatch(/b:B a:AR th:TH$/);
   for (const word of ['glorpster', 'smeech', 'quaynote', "Mariglow's", 'blorfing']) {
@@ -97,14 +97,14 @@ test('words no table has are read as in American and said by the same rules', ()
   }
 });
 
-test('the analyser of an accent is made once, and each leads back to the others', () => {
+test('each accent has one analyser, and every analyser leads to those of the other accents', () => {
   expect(british.speaking({ accent: 'british', bath: 'father' })).toBe(british);
   expect(british.speaking(AMERICAN)).toBe(american.speaking(AMERICAN));
   expect(northern).not.toBe(british);
   expect(unitsOf('car', british.speaking(AMERICAN))).toBe('c:K ar:AA.R');
 });
 
-test('all letters of a word are in its units, as in American', () => {
+test('the units of a British reading contain all letters of the word', () => {
   for (const word of ['orange', 'courage', 'squirrel', 'schedule', 'lieutenant', 'plantation', 'water']) {
     const [reading] = british.analyze(word).readings;
     expect(reading!.units.map(({ letters }) => letters.replace('_', '')).join('').length, word).toBe(

@@ -9,18 +9,21 @@ import type { Speech } from './speech.ts';
 
 /** The parts that an analyser needs to speak British over the American table. */
 export interface British {
-  /** The table as the British say its words: those with units of their own by rule, the others are made of them. */
+  /** The table with British pronunciation. Some words have British units of their own; the others are converted by rule. */
   readonly lexicon: Pick<Lexicon, 'find'>;
   readonly findAmerican: FindBuilt;
-  /** A word that no table has, read as Americans would, as the British say it. */
+  /** Converts the American reading of a word that is missing from the table to British pronunciation. */
   say(word: string, built: BuiltWord): BuiltWord;
-  /** How each spelling is heard. */
+  /** Returns the sound heard for each spelling. */
   readonly hear: (built: BuiltWord) => readonly string[];
 }
 
 type AnyLexicon = Pick<Lexicon, 'find'> & Partial<Pick<Lexicon, 'findBritish'>>;
 
-/** The British way to say the words of a table; `findBritish` of the table has what no rule knows of a word. */
+/**
+ * Creates the British pronunciation of a table. The table's `findBritish` returns the facts about a word that no rule
+ * can give.
+ */
 export function createBritish(american: AnyLexicon, { bath }: Speech): British {
   const ways = { broadBath: bath === 'father' };
   const known = new Map<string, readonly BuiltWord[]>();
@@ -69,10 +72,13 @@ export function createBritish(american: AnyLexicon, { bath }: Speech): British {
   };
 }
 
-/** Words unlisted ones are weighed against: few. */
+/** Upper limit of the cache of American readings. Unlisted words are compared with few words. */
 const CACHED_WORDS = 2_000;
 
-/** `2w 4f`: the er of the third unit is weak, that of the fifth full. */
+/**
+ * Marks the sounds of er from a text such as `2w 4f`: the er of the third unit is weak, and the er of the fifth is
+ * full.
+ */
 function markStress(units: readonly WordSpelling[], marks: string): readonly WordSpelling[] {
   if (marks === '' || marks.includes(':')) return units;
   const heard = new Map(marks.split(' ').map((mark) => [Number.parseInt(mark, 10), mark.endsWith('w')]));
@@ -83,7 +89,10 @@ function markStress(units: readonly WordSpelling[], marks: string): readonly Wor
   });
 }
 
-/** `t:T o:AX m:M a:AA t:T o:OW`; the a of `a:AH=AA` is named as that of AH and heard as AA. */
+/**
+ * Reads units from a text such as `t:T o:AX m:M a:AA t:T o:OW`. The a of `a:AH=AA` is named by the sound AH and heard
+ * as AA.
+ */
 function readUnits(text: string): WordSpelling[] {
   return text.split(' ').map((one): WordSpelling => {
     const [spelling, heard] = one.split('=') as [string, string | undefined];

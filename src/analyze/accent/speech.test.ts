@@ -13,18 +13,18 @@ test.each([
   ['es-ES', 'american'],
   ['fr-IE', 'american'],
   ['', 'american'],
-])('a browser in %j begins with a group in %s', (locale, accent) =>
+])('in a browser set to %j a new group starts with the %s accent', (locale, accent) =>
   expect(defaultAccent(locale)).toBe(accent),
 );
 
-test('the accent of a sequence goes before that of the browser', () => {
+test('the accent of a sequence takes precedence over that of the browser', () => {
   expect(defaultAccent('en-US', { accent: 'british' })).toBe('british');
   expect(defaultAccent('en-GB', { accent: 'american' })).toBe('american');
   expect(defaultAccent('en-GB', {})).toBe('british');
   expect(defaultAccent('en-GB', null)).toBe('british');
 });
 
-test('a group that says nothing is American, and a British one says bath as in father unless it says otherwise', () => {
+test('a group is American by default, and a British group says bath as in father by default', () => {
   expect(accentOf({})).toBe('american');
   expect(speechOf({ options: {} })).toEqual({ accent: 'american', bath: 'cat' });
   expect(speechOf({ accent: 'british', options: {} })).toEqual({ accent: 'british', bath: 'father' });

@@ -1,38 +1,38 @@
 import type { Accent, Group, Pattern, Sequence } from '../types.ts';
 
-/** How words are said to a group. */
+/** The pronunciation used for a group. */
 export interface Speech {
   readonly accent: Accent;
   /** The a of bath and grass in British: as in father (the south of England) or as in cat (the north). */
   readonly bath: 'father' | 'cat';
 }
 
-/** How words are said where nobody says otherwise. */
+/** The default pronunciation. */
 export const AMERICAN: Speech = { accent: 'american', bath: 'cat' };
 
-/** The accent of a group; a group that does not say it (stored or saved by an earlier version) is American. */
+/** Returns the accent of a group. A group without one was stored or saved by an earlier version and is American. */
 export function accentOf({ accent = 'american' }: Pick<Group, 'accent'>): Accent {
   return accent;
 }
 
-/** How words are said to a group. American has one way to say bath. */
+/** Returns the pronunciation used for a group. American has only one way to say bath. */
 export function speechOf(group: Pick<Group, 'accent' | 'options'>): Speech {
   if (accentOf(group) === 'american') return AMERICAN;
   return { accent: 'british', bath: group.options.bath ?? 'father' };
 }
 
-/** Whose sounds are written down, and how. */
+/** The accent whose sounds are written down, and the notation. */
 export interface SoundStyle {
   readonly accent: Accent;
   readonly marks: 'dictionary' | 'ipa';
 }
 
-/** How sounds are written down for a group. */
+/** Returns the notation of sounds for a group. */
 export function soundStyleOf(group: Pick<Group, 'accent' | 'options'>): SoundStyle {
   return { accent: accentOf(group), marks: group.options.soundMarks ?? 'dictionary' };
 }
 
-/** The sounds of a row of the catalogue, that of its key word first. */
+/** Returns the sounds of a catalogue row in an accent. The sound of the row's key word comes first. */
 export function soundsIn(
   { sounds, british }: Pick<Pattern, 'sounds' | 'british'>,
   accent: Accent,
@@ -41,8 +41,8 @@ export function soundsIn(
 }
 
 /**
- * The accent a new group has at first: that of its sequence, where it says one, or else that of the reader's language
- * (`en-GB`): British in Britain, Ireland, Australia and New Zealand, American everywhere else.
+ * Returns the first accent of a new group. It is the accent of the sequence if that names one. Otherwise it follows the
+ * language of the reader (`en-GB`): British in Britain, Ireland, Australia and New Zealand, American everywhere else.
  */
 export function defaultAccent(locale: string, sequence?: Pick<Sequence, 'accent'> | null): Accent {
   if (sequence?.accent) return sequence.accent;

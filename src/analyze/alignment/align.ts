@@ -8,8 +8,8 @@ export interface WeighedUnit extends UnitForm {
 }
 
 /**
- * Where the path is between two units. A split vowel (`a_e`) is open until its silent e is met;
- * after a long single vowel no unit that ends in a silent e may follow, so that `face` is f-a_e-c.
+ * State of the path between two units. A split vowel (`a_e`) is open until its silent e is found. After a long single
+ * vowel, no unit that ends in a silent e may follow, so `face` is f-a_e-c.
  */
 const FREE = 0;
 const OPEN = 1;
@@ -18,12 +18,12 @@ const TWO_CONSONANTS = 3;
 const AFTER_LONG = 4;
 const STATES = 5;
 
-/** Consonants that may stand together before a silent e and leave the vowel long: taste, change, table-like bathe. */
+/** Consonant pairs that may come before a silent e after a long vowel: taste, change, table-like bathe. */
 const PAIRS_BEFORE_E = new Set(['st', 'ng', 'gu', 'qu', 'th']);
-/** With these the silent e belongs to the consonant unless the vowel is long: have, office, promise. */
+/** After these consonants, the silent e belongs to the consonant unless the vowel is long: have, office, promise. */
 const KEEPS_OWN_E = new Set(['c', 's', 'v', 'g', 'z']);
 const ENDS_IN_SILENT_E = /^[^aeiou]+e$/;
-/** Any spelling whose last letter is an e that keeps silent: the se of horse, the ore of shore, the que of unique. */
+/** Matches a spelling that ends in a silent e: the se of horse, the ore of shore, the que of unique. */
 const CLOSES_WITH_E = /[^aeiou]e$|[gq]ue$/;
 
 interface Prepared extends WeighedUnit {
@@ -36,16 +36,19 @@ interface Prepared extends WeighedUnit {
   readonly closesWithE: boolean;
 }
 
-/** An aligner over fixed unit costs. */
+/** An aligner with fixed unit costs. */
 export interface Aligner {
-  /** The cheapest units that rebuild both spelling and sounds, with their cost; null when there are none. */
+  /**
+   * Returns the cheapest units that give both the spelling and the sounds, with their cost. Returns null if there are
+   * no such units.
+   */
   align(spelling: string, sounds: readonly string[]): { units: WeighedUnit[]; cost: number } | null;
 }
 
 /**
- * Builds an aligner: a dynamic programme over letter, sound and state (engine study, part 1).
- * A split vowel's e may be at the end of the word or before a consonant (safety), never before a
- * vowel letter (ceiling is c-ei, not c-e_i).
+ * Builds an aligner: a dynamic programme over letter, sound and state (engine study, part 1). The e of a split vowel
+ * may be at the end of the word or before a consonant (safety). It is never before a vowel letter: ceiling is c-ei, not
+ * c-e_i.
  */
 export function createAligner(units: readonly WeighedUnit[]): Aligner {
   const byFirst = new Map<string, Prepared[]>();
@@ -129,7 +132,7 @@ function soundsMatch(sounds: readonly string[], at: number, wanted: readonly str
   return true;
 }
 
-/** The state after a unit, or -1 where it may not stand. */
+/** Returns the state after a unit, or -1 where the unit is not allowed. */
 function follow(
   state: number,
   unit: Prepared,
@@ -160,19 +163,23 @@ function ownsSilentE(unit: Prepared, vowel: Prepared): boolean {
   return KEEPS_OWN_E.has(unit.text) && !isLong(vowel.sound) && vowel.sound !== 'UW';
 }
 
-/** A silent e is never before a vowel letter (ceiling is c-ei), except one that keeps c or g soft before a, o: pigeon; not berceuse. */
+/**
+ * True where a silent e would come before a vowel letter, which is not allowed (ceiling is c-ei). The exception is an e
+ * that keeps c or g soft before a or o: pigeon, but not berceuse.
+ */
 function runsIntoVowel(text: string, next: string | undefined): boolean {
   if (next === undefined || !/[aeiouy]/.test(next)) return false;
   return !(/^(ce|ge)$/.test(text) && /[ao]/.test(next));
 }
 
 /**
- * Spellings that only fit by their sounds:
+ * Rejects spellings whose sounds fit but whose place in the word is wrong:
  *
- * - the ous of famous and famously, which is an ending; not that of carousel
- * - a silent i before y, whose sound is that of the i: sukiyaki; the i of family may be silent
- * - a silent h after c, with which it makes one sound: zucchini; that of exhibit may be silent
- * - ci and ti before an e that says IY, since the sound is that of ie: species; not so in ancient
+ * - ous is an ending in famous and famously, but not in carousel.
+ * - A silent i is not allowed before y, because the y has the sound of the i: sukiyaki. The i of family may be silent.
+ * - A silent h is not allowed after c, because the two make one sound: zucchini. The h of exhibit may be silent.
+ * - ci and ti are not allowed before an e pronounced IY, because the sound belongs to ie: species. They are allowed in
+ * ancient.
  */
 function isMisplaced(unit: Prepared, before: Prepared | undefined, next: string | undefined): boolean {
   switch (`${unit.letters}:${unit.sound}`) {

@@ -2,18 +2,18 @@ import { coarseRows } from '../catalogue/catalogue.ts';
 import { pairSpellings } from '../catalogue/pair-spellings.ts';
 import irregularUnits from './irregular-units.json' with { type: 'json' };
 
-/** One way letters may stand for sound, before any word is looked at. */
+/** One way in which letters may spell a sound, independent of any word. */
 export interface UnitForm {
-  /** `ai`, or `a_e` for a vowel whose silent e is behind the next consonant. */
+  /** The letters, such as `ai`, or `a_e` for a vowel whose silent e comes after the next consonant. */
   readonly letters: string;
-  /** Sounds joined by dots; `-` for silent. */
+  /** Sounds joined by dots; `-` for silent letters. */
   readonly sound: string;
   readonly irregular: boolean;
 }
 
 const NOT_SPELLINGS = new Set(['suffix', 'prefix', 'initial blend', 'final blend']);
 
-/** Every unit the catalogue names, then the irregular ones; each pair of letters and sound once. */
+/** All units that the catalogue names, followed by the irregular ones. Each pair of letters and sound occurs once. */
 export const inventory: readonly UnitForm[] = listUnits();
 
 function listUnits(): UnitForm[] {

@@ -1,7 +1,9 @@
 /**
- * Sounds inside the engine are ARPAbet without stress, with two weak vowels set apart: `AX` for schwa
- * (CMUdict's AH0) and `IX` for a weak /i/ (its IH0). `IX` is shown as IH. A British reading has seven more vowels: `AR` (car,
- * father), `OR` (fork, saw), `EA` (chair), `IA` (deer), `UA` (cure), `AYA` (fire), `AWA` (flour); `AA` is only that of dock there.
+ * The engine writes sounds in ARPAbet without stress. Two weak vowels have symbols of their own: `AX` for schwa (AH0 in
+ * CMUdict) and `IX` for a weak /i/ (IH0 in CMUdict). `IX` is shown as IH.
+ *
+ * A British reading has seven more vowels: `AR` (car, father), `OR` (fork, saw), `EA` (chair), `IA` (deer), `UA`
+ * (cure), `AYA` (fire), `AWA` (flour). In British, `AA` is only the vowel of dock.
  */
 const VOWELS = new Set(
   'AA AE AH AO AW AX AY EH ER EY IH IX IY OW OY UH UW AR OR EA IA UA AYA AWA'.split(' '),
@@ -14,7 +16,7 @@ export function hasVowel(sound: string): boolean {
   return countVowels(sound) > 0;
 }
 
-/** How many syllables a unit makes: 2 for `AX.B.AX.L`. */
+/** Counts the syllables of a unit: 2 for `AX.B.AX.L`. */
 export function countVowels(sound: string): number {
   let vowels = counted.get(sound);
   if (vowels === undefined) {
@@ -23,26 +25,26 @@ export function countVowels(sound: string): number {
   }
   return vowels;
 }
-/** The few hundred sounds of units, each counted once. */
+/** A cache of the syllable counts of a few hundred unit sounds. */
 const counted = new Map<string, number>();
 
-/** The long vowel sounds a single letter can stand for (name, he, hi, go, unit). */
+/** True for the long vowel sounds that a single letter can spell (name, he, hi, go, unit). */
 export function isLong(sound: string): boolean {
   return LONG.has(sound);
 }
 
-/** The sound as it is shown: the weak /i/ is not told apart from the full one. */
+/** Returns the sound as it is shown, with the weak /i/ written like the full one. */
 export function shownSound(sound: string): string {
   return sound.includes('IX') ? sound.replaceAll('IX', 'IH') : sound;
 }
 
-/** Sounds with the schwa as AH and the weak i as IH, since sources differ in which weak vowels they tell apart. */
+/** Writes schwa as AH and the weak i as IH, because sources differ in the weak vowels they distinguish. */
 export function mergeWeak(sounds: string): string {
   return sounds.replaceAll('AX', 'AH').replaceAll('IX', 'IH');
 }
 
-/** Sounds made without the voice: after them -s says S and -ed says T. */
+/** Voiceless sounds. After them, -s is pronounced S and -ed is pronounced T. */
 export const VOICELESS: ReadonlySet<string> = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
 
-/** Hissing sounds: after them -s is a syllable (foxes). */
+/** Hissing sounds. After them, -s is a syllable (foxes). */
 export const SIBILANT: ReadonlySet<string> = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);

@@ -38,8 +38,8 @@ const by = (kind: AffixForm['kind'], correspondence: string, stem = 0, lessened 
   affix: { kind, ...readCorrespondence(correspondence) },
 });
 
-describe('a word is put together', () => {
-  test('from base and suffix, the last consonant doubled', () => {
+describe('buildRecord puts a word together', () => {
+  test('from base and suffix, with the last consonant doubled', () => {
     const built = build('hopping', { kind: 'affixed', madeBy: by('suffix', 'ing:IH.NG', 2) });
     expect(built).toEqual({ spelt: 'h o pp ing', from: ['hop'], base: 'hop', roles: 'base suffix' });
   });
@@ -59,14 +59,14 @@ describe('a word is put together', () => {
     });
   });
 
-  test('not from parts that are missing', () => {
+  test('only if all its parts are in the table', () => {
     expect(build('gullman', { kind: 'compound', cut: 4, left: 0, right: 0 })).toBeUndefined();
     expect(build('regull', { kind: 'affixed', madeBy: by('prefix', 're:R.IY') })).toBeUndefined();
   });
 });
 
-describe('a word told by its own units', () => {
-  test('comes from a word and a weak second one: postman', () => {
+describe('a word that the table lists with its own units', () => {
+  test('comes from its first word and a weak second word: postman', () => {
     const units = spell('p:P o:OW s:S t:T m:M a:AX n:N');
     const built = build('postman', { kind: 'whole', units, madeBy: by('compound', 'man:M.AX.N') });
     expect(built).toEqual({
@@ -77,13 +77,13 @@ describe('a word told by its own units', () => {
     });
   });
 
-  test('comes from prefix and base: replay', () => {
+  test('comes from its prefix and base: replay', () => {
     const units = spell('re:R.IY p:P l:L ay:EY');
     const built = build('replay', { kind: 'whole', units, madeBy: by('prefix', 're:R.IY') });
     expect(built).toEqual({ spelt: 're p l ay', from: ['play'], base: 'play', roles: 'prefix base' });
   });
 
-  test('comes from none where the table names none', () => {
+  test('comes from no other word where the table names none', () => {
     const built = build('play', { kind: 'whole', units: spell('p:P l:L ay:EY'), madeBy: null });
     expect(built).toEqual({ spelt: 'p l ay', from: undefined, base: null, roles: 'base' });
   });

@@ -5,10 +5,10 @@ import { type BuiltWord, spellingsOf, type WordPart, type WordSpelling } from '.
 import { changeEnding } from './change-ending.ts';
 import { placeSpellings } from './place-spellings.ts';
 
-/** Gives the built readings of a word the table holds; empty when it does not. */
+/** Returns the built readings of a word in the table. The list is empty if the table does not have the word. */
 export type FindBuilt = (word: string) => readonly BuiltWord[];
 
-/** Every reading of a record put together from the readings of its parts; a part that is missing loses its reading. */
+/** Builds every reading of a record from the readings of its parts. A reading with a missing part is left out. */
 export function buildRecord(word: string, record: WordRecord, find: FindBuilt): BuiltWord[] {
   return record.readings
     .map((reading) => buildReading(word, reading, find))
@@ -35,7 +35,7 @@ function buildReading(word: string, record: ReadingRecord, find: FindBuilt): Bui
   }
 }
 
-/** base + suffix; null when the letters do not come out as `word`. */
+/** Joins base and suffix. Returns null if the resulting letters differ from `word`. */
 export function addSuffixTo(word: string, madeBy: MadeBy, find: FindBuilt): BuiltWord | null {
   const { affix, stem, reading, lessened } = madeBy;
   const made = restoreStem(word, affix.letters)[stem];
@@ -44,7 +44,7 @@ export function addSuffixTo(word: string, madeBy: MadeBy, find: FindBuilt): Buil
   const inner = asBase(made.stem, base);
   const last = inner.parts.at(-1)!;
   const before = inner.parts.slice(0, -1);
-  // The s of horses is a syllable, and the e of horse is its vowel.
+  // The s of horses is a syllable, and its vowel is the e of horse.
   const ways =
     affix.letters === 's' && affix.sound === 'IH.Z'
       ? changeEnding(last.spellings, 'drop-e', 'es')
@@ -67,7 +67,10 @@ export function addSuffixTo(word: string, madeBy: MadeBy, find: FindBuilt): Buil
   return null;
 }
 
-/** The y of happy in happily, the l of final in finally, the cial of special in specially: the spelling is the same one. */
+/**
+ * Weakens the sound of the last spelling and keeps its pattern: the y of happy in happily, the l of final in finally,
+ * the cial of special in specially.
+ */
 function lessenLast(spellings: readonly WordSpelling[]): WordSpelling[] {
   const last = spellings.at(-1)!;
   const spells = last.spells ?? last.letters;
@@ -90,7 +93,7 @@ export function addPrefix(word: string, affix: AffixForm, base: BuiltWord | unde
   };
 }
 
-/** Two whole words in one: pan + cake. */
+/** Joins two whole words: pan + cake. */
 export function joinWords(word: string, cut: number, left: BuiltWord, right: BuiltWord): BuiltWord {
   const [first, second] = [word.slice(0, cut), word.slice(cut)];
   const inner = asBase(first, left);
@@ -105,7 +108,10 @@ export function joinWords(word: string, cut: number, left: BuiltWord, right: Bui
   };
 }
 
-/** A word told by its own units that still comes from another: confusion from confuse, postman from post. */
+/**
+ * Builds a word that has its own units in the table and still comes from another word: confusion from confuse, postman
+ * from post.
+ */
 function recordOrigin(
   word: string,
   units: readonly WordSpelling[],
@@ -134,7 +140,7 @@ function recordOrigin(
   };
 }
 
-/** The o of supposed to, whose s is said otherwise than in suppose, is still that of o_e. */
+/** Keeps `o_e` as the spelling of the o in supposed to, although its s is pronounced differently than in suppose. */
 function keepSilentE(units: readonly WordSpelling[], base: readonly WordSpelling[]): readonly WordSpelling[] {
   return units.map((unit, i) => {
     const { letters, sound } = base[i] ?? unit;
@@ -169,7 +175,7 @@ function splitOffAffix(
   return affix.kind === 'prefix' ? [own, rest] : [rest, own];
 }
 
-/** The last spelling before a suffix as what it was in the base: pp spells p after doubling. */
+/** Marks the last spelling before a suffix with its letters in the base: after doubling, pp spells p. */
 function markChange(units: readonly WordSpelling[], change: SpellingChange): WordSpelling[] {
   const last = units.at(-1)!;
   const { letters } = last;
@@ -179,8 +185,8 @@ function markChange(units: readonly WordSpelling[], change: SpellingChange): Wor
 }
 
 /**
- * A word as the base of another. What it is made of stays visible (careless in carelessness), but an
- * adjective in -y counts as one piece: luckiest is lucky + est, not luck + y + est (common practice, no source).
+ * Returns a word as the base of another word. Its own parts stay visible (careless in carelessness). An adjective in -y
+ * counts as one piece: luckiest is lucky + est, not luck + y + est (common practice, no source).
  */
 function asBase(word: string, built: BuiltWord): BuiltWord & { readonly base: string } {
   const outer = built.affixes.at(-1);

@@ -8,34 +8,34 @@ export interface WordSpelling extends Correspondence {
    * of these letters.
    */
   readonly spells?: string;
-  /** The sound they had before an ending weakened it: the y of happy in happily, the cial of special in specially. */
+  /** The sound of the letters before an ending weakened it: the y of happy in happily, the cial of special in specially. */
   readonly said?: string;
-  /** How it is heard in British where its place does not tell: the weak er of sister. */
+  /** The British sound where the position in the word does not decide it: the weak er of sister. */
   readonly heard?: string;
   /** These letters were an ending once, and are named as one: the i of funnier, from -y. */
   readonly wasSuffix?: true;
 }
 
-/** Spellings that belong together: a base (cup and cake are two), an affix, what follows an apostrophe. */
+/** Spellings that form one part of a word: a base (cup and cake are two), an affix, or the letters after an apostrophe. */
 export interface WordPart {
   readonly role: 'base' | 'prefix' | 'suffix' | 'clitic';
   readonly spellings: readonly WordSpelling[];
 }
 
-/** One way to say a word, before patterns and syllables are named. */
+/** One way to say a word, before its patterns and syllables are named. */
 export interface BuiltWord {
   readonly parts: readonly WordPart[];
   /** The innermost base, or null. */
   readonly base: string | null;
-  /** From the base outwards. */
+  /** The affixes, from the base outwards. */
   readonly affixes: readonly Affix[];
-  /** The listed words it is put together from, one step down: unwanted from wanted, someone from some and one. */
+  /** The listed words that this word is directly built from: unwanted from wanted, someone from some and one. */
   readonly from?: readonly SourceWord[];
   /** The word has spellings of its own and only comes from those words: confusion from confuse. */
   readonly ownSpellings?: true;
 }
 
-/** A word that another one is made of. */
+/** A word that another word is made of. */
 export interface SourceWord {
   readonly word: string;
   readonly built: BuiltWord;

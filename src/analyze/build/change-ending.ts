@@ -1,21 +1,26 @@
 import type { SpellingChange } from '../types.ts';
 import type { WordSpelling } from './built-word.ts';
 
-/** Vowel teams that keep their e before an ending that starts with e: agreed is agree + d. */
+/** Vowel teams that keep their e before an ending with an initial e: agreed is agree + d. */
 const TEAM_WITH_E = /^(ee|ie|oe|ue|ye|eye|owe)$/;
 
 export interface ChangedEnding {
   readonly base: readonly WordSpelling[];
-  /** The letters of the suffix that are left for it. */
+  /** The letters left for the suffix. */
   readonly suffix: string;
 }
 
 /**
- * The ways the spellings of a base may be before a suffix, the likeliest first; which one is meant, the
- * letters of the word tell.
+ * Returns the possible spellings of a base before a suffix, the likeliest first. The letters of the word decide which
+ * of them is meant.
  *
- * hop, double: h-o-pp; hope, drop-e: h-o-p, the o still spelling `o_e`; pony, y-to-i: p-o-n-i, the i spelling
- * `y`; agree + ed: a-g-r-ee + d; leaf, f-to-v: l-ea-v. Not so for die + ing, whose y spells itself.
+ * - hop, double: h-o-pp
+ * - hope, drop-e: h-o-p, where the o still spells `o_e`
+ * - pony, y-to-i: p-o-n-i, where the i spells `y`
+ * - agree + ed: a-g-r-ee + d
+ * - leaf, f-to-v: l-ea-v
+ *
+ * In die + ing the y spells itself.
  */
 export function changeEnding(
   base: readonly WordSpelling[],
@@ -75,7 +80,7 @@ const WAYS: Readonly<Record<SpellingChange, (ending: Ending) => Iterable<Changed
   },
 };
 
-/** A spelling with other letters, which still spell what it did unless `as` says otherwise. */
+/** Returns a spelling with other letters. It keeps the pattern it spelled before unless `as` gives another. */
 function respelt(last: WordSpelling, letters: string, as = last.spells ?? last.letters): WordSpelling {
   const { spells: _, ...kept } = last;
   return { ...kept, letters, ...(as === letters ? {} : { spells: as }) };

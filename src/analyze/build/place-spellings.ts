@@ -1,9 +1,9 @@
 import type { Correspondence } from '../lexicon/word-record.ts';
 
 /**
- * Where each spelling starts in the word, with the word's length at the end; null when together they are not
- * this word. A split vowel starts where its vowel letter is, and its e counts to the consonant before:
- * h, o_e, p in hope give 0, 1, 2, 4.
+ * Returns the start of each spelling in the word, followed by the length of the word. Returns null if the spellings do
+ * not make up this word. A split vowel starts at its vowel letter, and its e counts as part of the consonant before: h,
+ * o_e, p in hope give 0, 1, 2, 4.
  */
 export function placeSpellings(word: string, spellings: readonly Correspondence[]): number[] | null {
   const starts: number[] = [];

@@ -3,8 +3,8 @@ import rows from './catalogue.json' with { type: 'json' };
 import { patternNames } from './names.ts';
 
 /**
- * All patterns, in the order their bits have in a requirement set. Edited by hand in catalogue.json; their names stand
- * apart in names.json, because pages that only name patterns need no more. A test holds the two together.
+ * All patterns, in the order of their bits in a requirement set. catalogue.json is edited by hand. The names are in a
+ * separate file, names.json, because some pages need only the names. A test checks that the two files match.
  */
 export const catalogue: readonly Pattern[] = rows.map((row, i) => {
   const name = patternNames[i];
@@ -15,8 +15,11 @@ export const catalogue: readonly Pattern[] = rows.map((row, i) => {
   return { ...name, ...(row as Omit<Pattern, 'label' | 'keyWord'> & { finer?: Finer }) };
 });
 
-/** The rows that every group counts, without the finer ones: what letters are taken for, and what a pasted sequence may teach. */
+/**
+ * The rows that count for every group, without the finer ones. They decide how letters are read and what a pasted
+ * sequence may teach.
+ */
 export const coarseRows: readonly Pattern[] = catalogue.filter(({ finer }) => finer === undefined);
 
-/** The finer rows, each of which counts by itself only for groups that are held to it. */
+/** The finer rows. Each counts separately only for groups that are held to it. */
 export const finerRows: readonly Pattern[] = catalogue.filter(({ finer }) => finer !== undefined);

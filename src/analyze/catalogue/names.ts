@@ -4,5 +4,5 @@ import rows from './names.json' with { type: 'json' };
 /** The name of each pattern among teachers, in the order of the catalogue. Edited by hand in names.json. */
 export const patternNames: readonly Pick<Pattern, 'id' | 'label' | 'keyWord'>[] = rows;
 
-/** Place of each pattern in the catalogue, which is its bit in a requirement set. */
+/** The index of each pattern in the catalogue, which is its bit in a requirement set. */
 export const bitOf: ReadonlyMap<PatternId, number> = new Map(patternNames.map(({ id }, bit) => [id, bit]));

@@ -1,6 +1,6 @@
 /**
- * Letters and sounds of a catalogue row, paired: one by one when there are as many sounds as
- * spellings of different consonants (`ne te` with `N T`), else each spelling with each sound.
+ * Pairs the letters and sounds of a catalogue row. They are paired one to one if there are as many sounds as spellings
+ * of different consonants (`ne te` with `N T`). Otherwise each spelling is paired with each sound.
  */
 export function pairSpellings(letters: string, sounds: readonly string[]): [string, string][] {
   const spellings = letters.split(' ').filter((one) => one !== '');

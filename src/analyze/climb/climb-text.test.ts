@@ -36,25 +36,26 @@ test.each<[WordKey, Partial<Group>, reads: number | null, counts: number | null]
   ['map', {}, 1, 0],
   ['map', { alsoTaught: ['m', 'p', 'short-a'] }, 0, 0],
   ['map', { notYet: ['p'] }, null, 0],
-  // whatever step the group is at
+  // The current step of the group makes no difference.
   ['rain', { step: 4 }, 2, 0],
   ['said', {}, 2, 0],
   ['said', { bySight: ['Said'] }, 0, 0],
-  // two words spelt alike are read when both are; one word said in two ways when either is
+  // Two different words with one spelling can be read once both are readable. One word with two pronunciations can be
+  // read once either is readable.
   ['lead', {}, 4, 0],
   ['either', {}, 1, 0],
-  // names are counted from when they can be read
+  // Names count from the step at which they can be read.
   ['Bram', {}, 2, 2],
   ['Lead', {}, 4, 3],
   ['vop', {}, null, 0],
   ['Vop', {}, null, null],
   ['map', { skip: ['map'] }, null, null],
   ['unheard-of', {}, null, 0],
-])('%s for %j', (key, group, reads, counts) => {
+])('the climber gives the right steps for %s with %j', (key, group, reads, counts) => {
   expect(climberFor(group)(key)).toEqual({ reads, counts });
 });
 
-test('reach by step, counted by hand', () => {
+test('the reach at each step matches a count by hand', () => {
   const words: [WordKey, number][] = [
     ['map', 4],
     ['rain', 3],
@@ -63,7 +64,7 @@ test('reach by step, counted by hand', () => {
     ['vop', 1],
   ];
   const climb = climbText({ words, skipped: 9 }, climberFor({}));
-  // 0 of 10, 4 of 10, then with Bram 14 of 15.
+  // The counts are 0 of 10, 4 of 10, then 14 of 15 with Bram.
   expect(climb).toEqual({
     reach: [0, 40, 93.3, 93.3, 93.3],
     opens: [0, 4, 10, 0, 0],
@@ -73,7 +74,7 @@ test('reach by step, counted by hand', () => {
   });
 });
 
-test('a mark is met at the first step with enough reach, which may be before the first step', () => {
+test('a mark is reached at the first step with enough reach, which may be step 0', () => {
   const words: [WordKey, number][] = [
     ['map', 95],
     ['rain', 4],
@@ -93,13 +94,13 @@ test('a mark is met at the first step with enough reach, which may be before the
   });
 });
 
-test('every step reads an empty text, and a group without a sequence has one step', () => {
+test('an empty text has full reach at every step, and a group without a sequence has one step', () => {
   expect(climbText({ words: [], skipped: 0 }, climberFor({})).reach).toEqual([100, 100, 100, 100, 100]);
   const without = createClimber(analyzer, groupOf({ step: 3 }), null);
   expect(climbText({ words: [['map', 1]], skipped: 0 }, without)).toMatchObject({ reach: [0], opens: [0] });
 });
 
-test('a word is analysed once', () => {
+test('a word is analysed only once', () => {
   const asked: WordKey[] = [];
   const counting = {
     analyze(key: WordKey) {

@@ -2,24 +2,36 @@ import { percentRead, type WordCounts } from '../standing/vet.ts';
 import type { Climber } from './create-climber.ts';
 import { READING_LEVELS } from './reading-levels.ts';
 
-/** A text along a group's sequence. Every list has an entry for each step from 0, before the first, to the last. */
+/**
+ * A text measured along a group's sequence. Every list has one entry for each step, from 0 (before the first step) to
+ * the last.
+ */
 export interface Climb {
-  /** Percent of running words the group can read at the step, one decimal; what `tallyText` says for it there. */
+  /**
+   * Percent of running words the group can read at the step, with one decimal. The same as the result of `tallyText` at
+   * that step.
+   */
   readonly reach: readonly number[];
-  /** Running words the group comes to read at the step; at 0, those it reads before the first step. */
+  /**
+   * Number of running words that become readable at the step. The entry at 0 counts those readable before the first
+   * step.
+   */
   readonly opens: readonly number[];
-  /** The first step with a reach of 95 or more, with which a text is read with help; null if none. */
+  /** The first step with a reach of at least 95, the mark for reading with help. Null if there is none. */
   readonly withHelp: number | null;
-  /** The first step with a reach of 99 or more, with which a text is read alone; null if none. */
+  /** The first step with a reach of at least 99, the mark for reading alone. Null if there is none. */
   readonly alone: number | null;
-  /** The step from 1 on that opens most, the first of equals; null if none opens anything. */
+  /**
+   * The step (from 1) that makes most words readable. The earliest step wins a tie. Null if no step makes any word
+   * readable.
+   */
   readonly opensMost: number | null;
 }
 
 /**
- * Follows a text through all steps, in one pass over its words: `climbText(counts, createClimber(analyzer, group, sequence))`.
- * The step the group is at does not matter. Reach may fall by a little where a name comes to be read as a word
- * that is spelt alike in two ways.
+ * Follows a text through all steps in one pass over its words: `climbText(counts, createClimber(analyzer, group,
+ * sequence))`. The current step of the group makes no difference. Reach may fall slightly at a step where a name begins
+ * to count because the group can read one of two words with its spelling.
  */
 export function climbText({ words }: WordCounts, climber: Climber): Climb {
   const opens = new Array<number>(climber.steps + 1).fill(0);

@@ -8,28 +8,30 @@ import type { Group, Sequence, WordKey } from '../types.ts';
 import type { WordWeigher } from './remember-words.ts';
 import { NO_ROW, needsOfWord, type RowNeeds, type RowParts, type WordNeeds } from './word-needs.ts';
 
-/** When a group comes to a word, as steps of its sequence: 0 is before the first, null never. */
+/** The steps of the sequence at which a group comes to a word. 0 means before the first step, null means never. */
 export interface WordClimb {
-  /** From this step on the group can read the word (reads, fresh or by-sight). */
+  /** The first step at which the group can read the word (as reads, fresh or by-sight). */
   readonly reads: number | null;
   /**
-   * From this step on it is a running word: 0 for most, null for what the group skips. A name is none before it
-   * can be read (or, where two words are spelt alike, before one of them can: then it is unsure).
+   * The first step at which the word counts as a running word: 0 for most words, null for words the group skips. A name
+   * counts once it can be read. If two words have its spelling, the name counts once either can be read, and its
+   * standing is then unsure.
    */
   readonly counts: number | null;
 }
 
-/** Tells of any word key when a group comes to it; remembers what took long to find. */
+/** Tells when a group comes to a word key. Slow results are cached. */
 export interface Climber {
   (key: WordKey): WordClimb;
-  /** How many steps the group's sequence has; 0 without one. */
+  /** Number of steps in the group's sequence; 0 without a sequence. */
   readonly steps: number;
 }
 
 /**
- * Follows one group through all steps of its sequence at once, everything else about it as it is: the word is read from
- * the last of the first steps of what it requires. The same as judging at every step (`createJudge`),
- * because a group that knows more never reads less. The step the group is at does not matter.
+ * Follows one group through all steps of its sequence at once, with everything else about the group unchanged. Each
+ * pattern that a word requires has a first step, and the word can be read from the last of these steps. The result is
+ * the same as judging at every step (`createJudge`), because a group that knows more never reads less. The current step
+ * of the group makes no difference.
  */
 export function createClimber(
   words: WordSource | WordWeigher,
@@ -39,7 +41,8 @@ export function createClimber(
   const steps = sequence?.steps.length ?? 0;
   const path = findPath(group, sequence, steps);
   const speech = speechOf(group);
-  // Who remembers words has done most of the work; remembering once more would take longer than the rest of it.
+  // An analyser with a cache of words has already done most of the work. A second cache here would take longer than the
+  // remaining work.
   if ('weigh' in words) {
     const spoken = words.speaking(speech);
     return Object.assign((key: WordKey) => climbWord(spoken.weigh(key), path), { steps });
@@ -54,17 +57,17 @@ export function createClimber(
 /** Later than any step. */
 const NEVER = 0xffff;
 
-/** The first step of everything, and what no step changes. */
+/** The first step of every pattern and by-sight word, and the data that no step changes. */
 interface Path extends Pick<CompiledGroup, 'names' | 'smallNames' | 'skip'> {
   /** By the row of the pattern; {@link NEVER} for one that no step teaches. */
   readonly patterns: Uint16Array;
   /** By its row whether a finer pattern counts by itself; null where none counts at any step. */
   readonly held: Uint8Array | null;
-  /** Lower case. */
+  /** By-sight words in lower case, with their first step. */
   readonly bySight: ReadonlyMap<string, number>;
 }
 
-/** Compiles the group at every step, so that whatever its options bring along is found where it comes. */
+/** Compiles the group at every step, to find the step at which each pattern or word from its options first counts. */
 function findPath(group: Group, sequence: Sequence | null, steps: number): Path {
   const patterns = new Uint16Array(NO_ROW + 1).fill(NEVER);
   const bySight = new Map<string, number>();
@@ -82,7 +85,10 @@ function findPath(group: Group, sequence: Sequence | null, steps: number): Path 
   }
 }
 
-/** As the judge decides, with steps in place of yes and no: "and" is the later one, "or" the earlier. */
+/**
+ * Follows the same rules as the judge, with steps in place of yes and no: "and" becomes the later step, "or" the
+ * earlier.
+ */
 function climbWord(needs: WordNeeds, path: Path): WordClimb {
   const { word } = needs;
   if (path.skip.has(word) || (needs.isInitialism && !path.names.has(word)))
@@ -116,13 +122,16 @@ function isNameOnPath(
   return isListed ? isListedName : isUnlistedName;
 }
 
-/** With want by sight, wants comes with its ending; with some and one, someone comes with compounds. */
+/**
+ * Returns the step at which a word can be read through a part known by sight. If want is known by sight, wants can be
+ * read once its ending is taught. If some and one are known by sight, someone can be read once compounds are taught.
+ */
 function stepBesideSight(made: RowParts, path: Path): number {
   const first = firstBySight(made, path);
   return first === NEVER ? first : Math.max(first, stepOfParts(made, path));
 }
 
-/** When the first of its parts is known by sight. */
+/** Returns the first step at which any part of the reading is known by sight. */
 function firstBySight({ parts }: RowParts, path: Path): number {
   let first = NEVER;
   for (const part of parts) {

@@ -1,20 +1,23 @@
-/** How likely each kind of bit is, learnt from those seen so far; writer and reader keep the same. */
+/** Estimates the probability of each kind of bit from the bits seen so far. Writer and reader keep the same estimates. */
 export interface BitCounts {
-  /** Probability of a set bit, of 32768. */
+  /** Probability of a set bit, as a fraction of 32768. */
   readonly chances: Uint16Array;
   /** How many bits of a kind were seen, up to {@link STEADY}. */
   readonly seen: Uint8Array;
 }
 
-/** After so many bits of a kind the estimate moves at a constant pace. */
+/** After this many bits of a kind, the estimate moves at a constant pace. */
 const STEADY = 250;
-/** How far the estimate moves, of 65536: at first to the bit seen, later by less and less. */
+/**
+ * The share of the distance by which the estimate moves, as a fraction of 65536. It first moves close to the seen bit,
+ * later less and less.
+ */
 const PACE = Int32Array.from({ length: STEADY + 1 }, (_, seen) => Math.round(65536 / (seen + 1.6)));
-/** No bit is ever certain. */
+/** Limits of the estimate: no bit is ever certain. */
 const SUREST = 32_750;
 const LEAST = 18;
 
-/** Starts with every bit even. */
+/** Creates the counts, with even odds for every bit. */
 export function countBits(slots: number): BitCounts {
   return { chances: new Uint16Array(slots).fill(16384), seen: new Uint8Array(slots) };
 }

@@ -3,8 +3,8 @@ import type { Affix, SpellingChange } from '../types.ts';
 import type { GuessToken } from './guess-token.ts';
 
 /**
- * The word that tokens make: its parts, base, affixes with their spelling changes. The base is what the letters
- * and changes give back: hoping with an o that spells `o_e` is hope + ing, hopping hop + ing.
+ * Builds a word from tokens: its parts, base and affixes with their spelling changes. The base is restored from the
+ * letters and changes: hoping with an o that spells `o_e` is hope + ing, hopping is hop + ing.
  */
 export function buildFromTokens(tokens: readonly GuessToken[]): BuiltWord {
   const parts: WordPart[] = [];
@@ -44,7 +44,7 @@ export function buildFromTokens(tokens: readonly GuessToken[]): BuiltWord {
 function suffixOf(suffix: WordSpelling, before: readonly WordSpelling[]): Affix {
   const text = suffix.spells ?? suffix.letters;
   const change = changeOf(suffix, before);
-  // The e of villages is that of village: it takes -s, and nothing is dropped.
+  // The e of villages belongs to village: the suffix is -s, and nothing is dropped.
   if (suffix.letters === 'es' && change === 'drop-e') return { text: 's', kind: 'suffix', change: 'none' };
   return { text, kind: 'suffix', change };
 }

@@ -1,17 +1,20 @@
 import { hasVowel, mergeWeak } from '../alignment/sounds.ts';
 import type { GuessToken } from './guess-token.ts';
 
-/** How many weights there are; traits that fall on the same slot share one. */
+/** Number of weights. Traits with the same slot share one weight. */
 export const TRAIT_SLOTS = 1 << 16;
 /** The value of one step of a weight, as a natural logarithm. */
 export const TRAIT_STEP = 0.05;
 
-/** A token as its traits are made of it; weak vowels are merged, since sources differ in which they tell apart. */
+/**
+ * The form of a token from which traits are made. Weak vowels are merged, because sources differ in the weak vowels
+ * they distinguish.
+ */
 export interface TraitToken {
   readonly length: number;
   readonly stressed: boolean;
   readonly vowel: boolean;
-  /** Its letters, sound and stress. */
+  /** A hash of the letters, sound and stress. */
   readonly own: number;
   readonly sounds: readonly number[];
 }
@@ -76,7 +79,7 @@ export function traitsOf(word: string, tokens: readonly TraitToken[]): number[] 
   return traits;
 }
 
-/** A number for a text, of 32 bits: FNV-1a. */
+/** Returns a 32-bit hash of a text (FNV-1a). */
 export function hashText(text: string): number {
   let hash = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);

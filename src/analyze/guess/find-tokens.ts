@@ -3,20 +3,23 @@ import type { GuessToken } from './guess-token.ts';
 import { DONE } from './model-format.ts';
 import type { GuessModel } from './open-model.ts';
 
-/** Ways kept at each letter; more read no better (measured on held-out words). */
+/** Number of ways kept at each letter. More ways did not improve the readings (measured on held-out words). */
 const WAYS = 20;
-/** Readings given back at most. */
+/** Maximum number of readings returned. */
 const MOST = 10;
 /** The search drops a path that costs this much more than the cheapest path at the same letter (natural logarithms). */
 const TOO_DEAR = 9;
-/** Longer words are not read. */
+/** Maximum length of a word. Longer words get no reading. */
 export const LONGEST_WORD = 25;
 
-/** Where a way is between the silent e it has met and the vowel that e belongs to. */
+/** The place of a way between a silent e and the vowel that the e belongs to. */
 const FREE = 0;
 const AFTER_E = 1;
 const ONE_MORE = 2;
-/** At the end of the word an e went with its consonant: the vowel before is no long one (have; face is a_e). */
+/**
+ * The e at the end of the word belongs to its consonant, so the vowel before is not long (have, but not face, which has
+ * a_e).
+ */
 const OWN_E = 3;
 
 interface Choice {
@@ -26,11 +29,11 @@ interface Choice {
   readonly vowel: boolean;
   readonly longLetter: boolean;
   readonly ownE: boolean;
-  /** A number for each sound, the last sound first; weak vowels count as full ones. */
+  /** A number for each sound, the last sound first. Weak vowels have the numbers of full ones. */
   readonly sounds: readonly number[];
 }
 
-/** How the letters up to one may be said. */
+/** One way to say the letters up to a certain letter. */
 interface Way {
   readonly state: number;
   readonly place: number;
@@ -43,18 +46,18 @@ interface Way {
 
 /** One way to say a word. */
 export interface FoundTokens {
-  /** Its likeliest tokens, the first letter's first. */
+  /** The likeliest tokens for this way, in the order of the letters. */
   readonly tokens: readonly number[];
-  /** How unlikely the sounds are, by all tokens they may come from (negative natural logarithm). */
+  /** The improbability of the sounds, over all tokens they may come from (negative natural logarithm). */
   readonly cost: number;
 }
 
-/** Finds the likeliest ways to say a word's letters, each once, the best first; none when nothing fits. */
+/** Finds the likeliest ways to say a word. Each occurs once, and the best is first. The list is empty if nothing fits. */
 export type FindTokens = (word: string) => FoundTokens[];
 
 /**
- * Prepares a beam search over a model, from the last letter to the first. A split vowel (`a_e`) is only
- * where a consonant has taken its e along, as in alignment/align.ts.
+ * Prepares a beam search over a model, from the last letter to the first. A split vowel (`a_e`) is allowed only where a
+ * consonant has taken the e with it, as in alignment/align.ts.
  */
 export function createFindTokens(model: GuessModel): FindTokens {
   const byText = new Map<string, Choice[]>();
@@ -67,7 +70,7 @@ export function createFindTokens(model: GuessModel): FindTokens {
     longest = Math.max(longest, told.text.length);
   }
 
-  // The ways at each letter, the cheapest first: row = letter * WAYS + rank.
+  // The ways at each letter, the cheapest first. The row is letter * WAYS + rank.
   const rows = (LONGEST_WORD + 1) * WAYS;
   const filled = new Int32Array(LONGEST_WORD + 1);
   const costs = new Float64Array(rows);
@@ -75,11 +78,14 @@ export function createFindTokens(model: GuessModel): FindTokens {
   const places = new Uint8Array(rows);
   const tokens = new Int32Array(rows);
   const origins = new Int32Array(rows);
-  /** The sounds up to here, as a hash, and the cost of the likeliest tokens alone. */
+  /** The sounds so far as a hash, and the cost of the likeliest tokens alone. */
   const heard = new Int32Array(rows);
   const leasts = new Float64Array(rows);
 
-  /** Puts a way among those at its letter; two that say the same in the same state become one, as likely as both. */
+  /**
+   * Adds a way to the ways at its letter. Two ways with the same sounds in the same state are merged, and their
+   * probabilities are added.
+   */
   function put(at: number, way: Way): void {
     const { state, place, said } = way;
     let { cost, least, token, origin } = way;
@@ -173,14 +179,14 @@ export function createFindTokens(model: GuessModel): FindTokens {
   };
 }
 
-/** The chance of one or the other, all as negative natural logarithms. */
+/** Adds two probabilities. The arguments and the result are negative natural logarithms. */
 function addChances(one: number, other: number): number {
   return Math.min(one, other) - Math.log1p(Math.exp(-Math.abs(one - other)));
 }
 
 function numberOf(sound: string): number {
   const merged = mergeWeak(sound);
-  // Spread over all bits, or two rows of sounds might have one hash.
+  // The number is spread over all bits. Otherwise two sequences of sounds might have the same hash.
   return Math.imul(merged.charCodeAt(0) * 256 + (merged.charCodeAt(1) || 0), 0x9e3779b1);
 }
 
@@ -198,7 +204,7 @@ function choiceOf(token: number, { text, letters, sound }: GuessToken): Choice {
   };
 }
 
-/** The place after one more token to the left, or -1 where it may not stand. */
+/** Returns the place after one more token to the left, or -1 where that token is not allowed. */
 function follow(place: number, { opens, closes, vowel, longLetter, ownE }: Choice, last: boolean): number {
   if (closes) return place === FREE || place === OWN_E ? AFTER_E : -1;
   if (place === AFTER_E || place === ONE_MORE) {

@@ -1,26 +1,29 @@
 import { type BuiltWord, spellingsOf } from '../build/built-word.ts';
 import { placeSpellings } from '../build/place-spellings.ts';
 
-/** Where a token's spelling belongs: to a base, to one that joins a base before it (the c of pancake), to an affix. */
+/** The part a token belongs to: a base, a base joined to the base before it (the c of pancake), or an affix. */
 export type TokenRole = 'base' | 'joined' | 'prefix' | 'suffix';
 
 /**
- * One step through the letters of a word. Unlike a spelling it says which letters it is on, so that a word
- * is its tokens' texts in a row: the p of hope is on `pe`.
+ * One step through the letters of a word. Unlike a spelling, a token tells which letters it covers, so the texts of all
+ * tokens together give the word: the p of hope covers `pe`.
  */
 export interface GuessToken {
   readonly role: TokenRole;
-  /** The letters of the word it covers, the silent e that closes a split vowel among them. */
+  /** The letters of the word that this token covers, including the silent e that closes a split vowel. */
   readonly text: string;
   readonly letters: string;
   readonly sound: string;
-  /** As in build/built-word.ts: the o of hoping spells `o_e`. */
+  /** The same field as in build/built-word.ts: the o of hoping spells `o_e`. */
   readonly spells?: string;
-  /** The main stress of the word falls on it; only tokens of the model know. */
+  /** Set if the token has the main stress of the word. Only tokens of the model have this field. */
   readonly stressed?: boolean;
 }
 
-/** A built word as tokens, the first first; null when its spellings are not the word or an apostrophe is in it. */
+/**
+ * Returns the tokens of a built word in order. Returns null if the spellings do not make up the word or it contains an
+ * apostrophe.
+ */
 export function tokensOf(word: string, built: BuiltWord): GuessToken[] | null {
   const starts = placeSpellings(word, spellingsOf(built));
   if (!starts || built.parts.some(({ role }) => role === 'clitic')) return null;
@@ -36,7 +39,7 @@ export function tokensOf(word: string, built: BuiltWord): GuessToken[] | null {
   );
 }
 
-/** One string for each token, to tell tokens apart, stress aside. */
+/** Returns a string that identifies a token, without its stress. */
 export function nameOfToken({ role, text, letters, sound, spells }: GuessToken): string {
   return `${role} ${text} ${letters} ${sound} ${spells ?? ''}`;
 }

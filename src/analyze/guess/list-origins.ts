@@ -3,22 +3,25 @@ import type { BuiltWord } from '../build/built-word.ts';
 import { PREFIXES, SUFFIXES } from '../morphology/affixes.ts';
 import { restoreStem } from '../morphology/restore-stem.ts';
 
-/** One way an unlisted word may come from listed ones. */
+/** One derivation of an unlisted word from listed words. */
 export interface Origin {
   readonly kind: 'suffix' | 'prefix' | 'compound';
   readonly built: BuiltWord;
-  /** The listed words it is made of. */
+  /** The listed words that the word is made of. */
   readonly from: readonly string[];
 }
 
-/** Bases and halves of compounds have at least so many letters; shorter ones are mostly chance (be + an). */
+/** Minimum length of bases and halves of compounds. Shorter ones are mostly chance (be + an). */
 const SHORTEST = 3;
-/** Endings on three letters that end in a vowel are chance too (the + en), save -s (pea + s); hoed, goer and the like are listed. */
+/**
+ * Matches a base of three letters with a vowel at the end. Endings on such a base are also chance (the + en), except -s
+ * (pea + s). Words such as hoed and goer are listed.
+ */
 const OPEN_STUMP = /^..[aeiou]$/;
 
 /**
- * Every way letters and spelling rules allow, with each sounding of an affix: showing from show + ing, and from
- * show + wing were it spelt showwing. Which of them is meant is for the caller to weigh.
+ * Lists every derivation that letters and spelling rules allow, with each pronunciation of an affix. Showing comes from
+ * show + ing, and would come from show + wing if it were spelt showwing. The caller chooses the right derivation.
  */
 export function listOrigins(word: string, find: FindBuilt): Origin[] {
   return [...bySuffix(word, find), ...byPrefix(word, find), ...byHalves(word, find)];

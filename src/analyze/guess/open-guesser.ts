@@ -6,17 +6,20 @@ import { nameOfToken, tokensOf } from './guess-token.ts';
 import { DONE } from './model-format.ts';
 import { type GuessModel, openModel } from './open-model.ts';
 
-/** Reads words nobody has listed, as likely as a model learnt from the listed ones finds them. */
+/** Reads unlisted words with a model trained on the listed ones. */
 export interface Guesser {
-  /** The likeliest reading of 2 to 25 letters a-z, with its cost (negative natural logarithm); null for any other. */
+  /**
+   * Returns the likeliest reading of a word with 2 to 25 letters a-z, with its cost (negative natural logarithm).
+   * Returns null for any other word.
+   */
   guess(word: string): { readonly built: BuiltWord; readonly cost: number } | null;
   /** The model's cost of a reading made in another way; infinite where it has a spelling that the model never met. */
   costOf(word: string, built: BuiltWord): number;
 }
 
 /**
- * A guesser over the file that `npm run data` makes. The file is decoded when the first word is asked for.
- * The first question throws when the bytes are not such a file.
+ * Opens a guesser over the file made by `npm run data`. The file is decoded at the first request for a word. That
+ * request throws if the bytes are not such a file.
  */
 export function openGuesser(bytes: Uint8Array): Guesser {
   // What is made of the bytes takes their place.
@@ -81,7 +84,10 @@ function open(bytes: Uint8Array) {
   };
 }
 
-/** Which of the tokens that differ by their stress are likeliest for a word, its first letter's first; null when one has none. */
+/**
+ * Chooses the likeliest stress for the spellings of a word, among tokens that differ only in stress. The tokens are
+ * returned in the order of the letters. Returns null if a spelling has no token.
+ */
 function placeStress(
   model: GuessModel,
   spelt: readonly (readonly number[])[],

@@ -18,15 +18,18 @@ import {
 } from './model-format.ts';
 import { createBitReader } from './read-bits.ts';
 
-/** An n-gram model: how likely a token is after those before it, a word running from its last letter to its first. */
+/**
+ * An n-gram model. It gives the probability of a token after the tokens before it. A word runs from its last letter to
+ * its first.
+ */
 export interface GuessModel {
-  /** Tokens by their number; the first two are edges and are on no letters. */
+  /** Tokens by their number. The first two are the edges of a word and cover no letters. */
   readonly tokens: readonly GuessToken[];
   /** The state at a word's last letter. */
   readonly start: number;
   /**
-   * Goes on by one token from a state: the cost (negative natural logarithm) is left in `cost`, the new state
-   * given back.
+   * Advances from a state by one token. Returns the new state and leaves the cost (negative natural logarithm) in
+   * `cost`.
    */
   step(state: number, token: number): number;
   /** Cost of the last step. */
@@ -37,7 +40,7 @@ export interface GuessModel {
 
 const MESSAGE = 'The guessing model cannot be read: build it again with `npm run data`.';
 
-/** Opens the file made by `npm run data`; takes some fifty milliseconds. Throws when the bytes are not such a file. */
+/** Opens the file made by `npm run data`. This takes some fifty milliseconds. Throws if the bytes are not such a file. */
 export function openModel(bytes: Uint8Array): GuessModel {
   if (bytes.length < 8) throw new Error(MESSAGE);
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -57,15 +60,15 @@ export function openModel(bytes: Uint8Array): GuessModel {
 }
 
 interface Trie {
-  /** Last token of each node. */
+  /** The last token of each node. */
   readonly token: Uint16Array;
   readonly suffix: Int32Array;
-  /** First child; the next node's first child is the end. */
+  /** The index of each node's first child. The children end at the first child of the next node. */
   firstOf(node: number): number;
   readonly level: Uint8Array;
   readonly backoff: Uint8Array;
   readonly order: number;
-  /** Nodes from here on have the full length and no children. */
+  /** The index of the first node with the full length. From there on no node has children. */
   readonly longest: number;
 }
 
@@ -167,7 +170,7 @@ function createStepper(
     },
   };
 
-  /** The longest end of a run that can be gone on from. */
+  /** Returns the longest end of a run that has a continuation in the trie. */
   function context(node: number): number {
     let at = node;
     while (at !== 0 && (at >= longest || firstOf(at) === firstOf(at + 1))) at = suffix[at]!;

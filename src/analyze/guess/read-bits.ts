@@ -1,9 +1,9 @@
 import { countBits, learnBit } from './bit-counts.ts';
 
-/** Gives the bits of an arithmetically coded stream; `slot` is the kind of bit asked for. */
+/** Reads the bits of an arithmetically coded stream. `slot` is the kind of bit to read. */
 export interface BitReader {
   bit(slot: number): number;
-  /** A number below 128, its highest bit first; uses the 128 slots from `slot` on. */
+  /** Reads a number below 128, the highest bit first. The 128 slots from `slot` on are used. */
   level(slot: number): number;
 }
 
@@ -12,12 +12,12 @@ const HIGH = 1;
 const VALUE = 2;
 
 /**
- * Reads what data/guess/write-bits.ts wrote: a binary arithmetic coder over 32 bits. Beyond the end of the
- * bytes it reads zeros.
+ * Reads the output of data/guess/write-bits.ts: a binary arithmetic coder over 32 bits. Past the end of the bytes, the
+ * reader gets zeros.
  */
 export function createBitReader(bytes: Uint8Array, start: number, slots: number): BitReader {
   const { chances, seen } = countBits(slots);
-  // An array, because a plain variable above 2^31 is a new object at each change.
+  // The state is an array, because each change to a plain variable above 2^31 makes a new object.
   const at = Uint32Array.of(0, 0xffffffff, 0);
   let next = start;
   for (let i = 0; i < 4; i++) at[VALUE] = (at[VALUE]! << 8) | (bytes[next++] ?? 0);

@@ -5,7 +5,7 @@ import type { Usage } from '../types.ts';
 import { listOrigins, type Origin } from './list-origins.ts';
 import type { Guesser } from './open-guesser.ts';
 
-/** An unlisted word read one way or the other; the other list is empty. */
+/** The readings of an unlisted word. One list has its readings, and the other is empty. */
 export interface Unlisted {
   /** The ways to build the word from listed words. */
   readonly derived: readonly BuiltWord[];
@@ -14,9 +14,9 @@ export interface Unlisted {
 }
 
 /**
- * How much likelier a word made of listed words is than its spellings alone let the model think, as natural
- * logarithms; by the least common of the listed words. Fitted to held-out CMUdict words (tests/accuracy).
- * tidepool is tide + pool; company is not comp + any.
+ * The extra probability of a word made of listed words, beyond what the model gives its spellings. The unit is natural
+ * logarithms. The value depends on the least common of the listed words. Fitted to held-out CMUdict words
+ * (tests/accuracy). tidepool is tide + pool; company is not comp + any.
  */
 const CREDIT: Readonly<Record<Origin['kind'], Readonly<Record<Usage, number>>>> = {
   suffix: { name: 3, rare: 5, common: 6 },
@@ -26,9 +26,9 @@ const CREDIT: Readonly<Record<Origin['kind'], Readonly<Record<Usage, number>>>> 
 const USAGES: readonly Usage[] = ['name', 'rare', 'common'];
 
 /**
- * Reads a word the table lacks: weighs every way it may come from listed words against the model's own reading.
- * Null for anything but 2 to 25 letters a-z.
- * @param say Finds the words it is made of as they are said, where that is another accent than the model's.
+ * Reads a word that is missing from the table. Every derivation from listed words is weighed against the model's own
+ * reading. Returns null for anything but 2 to 25 letters a-z.
+ * @param say Finds the parts of the word in the accent of the group, if that differs from the model's accent.
  */
 export function readUnlisted(
   word: string,
@@ -57,8 +57,8 @@ export function readUnlisted(
 }
 
 /**
- * Where a noun in -ion comes from, though its letters run together: strangulation from strangulate. Not nation,
- * whose nate nobody lists.
+ * Records the origin of a noun in -ion, although its letters run together: strangulation from strangulate. Nation has
+ * no origin, because nate is not listed.
  */
 function noteOrigin(word: string, built: BuiltWord, find: FindBuilt): BuiltWord {
   if (built.base !== null || !word.endsWith('ion')) return built;

@@ -2,52 +2,60 @@ import { contextFeatures, TOPIC } from './context-features.ts';
 import { settleByRule } from './settle-by-rule.ts';
 import weights from './weights.json' with { type: 'json' };
 
-/** A reading by its place among the readings of the word, and how sure it is: log odds, 0 is a toss-up. */
+/** A reading by its index among the readings of the word, with its certainty in log odds. 0 is a toss-up. */
 export interface Choice {
   readonly reading: number;
   readonly margin: number;
 }
 
 /**
- * A question that many words share: is it a verb (use) or noun or adjective, a verb with -s (uses) or a plural, a past or participle
- * (wound) or noun or adjective, past or present (read)?
+ * A question shared by many words:
+ *
+ * - Is the word a verb (use), or a noun or adjective?
+ * - Is it a verb with -s (uses) or a plural?
+ * - Is it a past or participle (wound), or a noun or adjective?
+ * - Is it past or present (read)?
  */
 export type Question = 'verb' | 'verb with s' | 'past' | 'tense';
 
-/** The weights of one word: tenths of log odds for its second reading (reading 1). */
+/** The weights of one word, in tenths of log odds for its second reading (reading 1). */
 export interface WordWeights {
   /** The weights of all words with that question then count as well. */
   readonly question?: Question;
-  /** The reading that is the verb or past of the question. */
+  /** The reading that is the verb or the past in the question. */
   readonly yes?: number;
   readonly bias: number;
   readonly own: FeatureWeights;
 }
 
 /**
- * Features of `contextFeatures` with their weights, as `writeFeatures` writes them: `-1=the -4|ab=article is 12`. Text, which the browser
- * has ready with the code; as objects the 12,000 of them took a quarter of the background's start.
+ * Features of `contextFeatures` with their weights, in the format of `writeFeatures`: `-1=the -4|ab=article is 12`. The
+ * format is text, which the browser loads with the code. As objects, the 12,000 features took a quarter of the
+ * background's start.
  */
 export type FeatureWeights = string;
 
 /** All weights. */
 export interface Weights {
   readonly questions: Readonly<Record<Question, FeatureWeights>>;
-  /** How much words of a topic tell, for all words that have topics. */
+  /** The weights of topic words, shared by all words that have topics. */
   readonly topics: FeatureWeights;
   readonly words: Readonly<Record<string, WordWeights>>;
 }
 
 const PARTED = '|';
 
-/** Features as they are kept; none has a bar in it, since no piece of a context is one. */
+/** Writes features in their stored format. No feature contains a bar, because no piece of a context is a bar. */
 export function writeFeatures(
   weights: readonly (readonly [feature: string, weight: number])[],
 ): FeatureWeights {
   return weights.map(([feature, weight]) => `${feature} ${weight}`).join(PARTED);
 }
 
-/** Features are strings put together for the moment, which a map finds far sooner than an object does. */
+/**
+ * Reads features into a map. Their strings are built at run time, and a map finds such strings far sooner than an
+ * object does.
+ */
 function readFeatures(written: FeatureWeights): ReadonlyMap<string, number> {
   if (written === '') return new Map();
   return new Map(
@@ -58,20 +66,24 @@ function readFeatures(written: FeatureWeights): ReadonlyMap<string, number> {
   );
 }
 
-/** Tells the reading of a word from the pieces before and after it (see `readContext`); null for other words. */
+/**
+ * Chooses the reading of a word from the pieces before and after it (see `readContext`). Returns null for words that
+ * are no homographs.
+ */
 export type Chooser = (word: string, before: readonly string[], after: readonly string[]) => Choice | null;
 
-/** A margin from which a choice is right in 98.5 of 100 places (tests/accuracy/measure-homographs.ts). */
+/** The margin from which a choice is right in 98.5 of 100 places (tests/accuracy/measure-homographs.ts). */
 export const SURE = 1.5;
 
 /**
- * Chooses by rule where one is sure, else by learnt weights: what speaks for a verb in general, and what speaks
- * for this word's second reading.
- * A plural or -s form that was not learnt (records) is taken as its base form, and asked whether it is a verb with s.
+ * Creates a chooser. It uses a rule if one is sure, and otherwise learnt weights: the evidence for a verb in general
+ * and the evidence for the word's second reading.
+ * A plural or -s form without weights of its own (records) is treated as its base form, with the question whether it is
+ * a verb with -s.
  */
 export function createChooser({ questions, topics, words }: Weights): Chooser {
   const learnt = new Map(Object.entries(words));
-  // A page has a few of the words; the weights of each are read when it is first met.
+  // A page has only a few of the words. The weights of each word are read at its first occurrence.
   const read = new Map<FeatureWeights, ReadonlyMap<string, number>>();
   const weightsOf = (written: FeatureWeights): ReadonlyMap<string, number> => {
     const known = read.get(written) ?? readFeatures(written);
@@ -105,7 +117,7 @@ export function createChooser({ questions, topics, words }: Weights): Chooser {
 
 let chooser: Chooser | undefined;
 
-/** The reading a homograph has in its place: they `read` the map today, she `read` it last night. */
+/** Chooses the reading of a homograph in its place: they `read` the map today, she `read` it last night. */
 export const chooseReading: Chooser = (word, before, after) => {
   chooser ??= createChooser(weights as Weights);
   return chooser(word, before, after);

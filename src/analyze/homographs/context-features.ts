@@ -2,7 +2,7 @@ import { topicFeatures } from './topic-words.ts';
 import { classOf } from './word-classes.ts';
 import { partsOf } from './word-parts.ts';
 
-/** A feature that starts so tells the topic of a sentence, not the build of it. */
+/** The first character of features that describe the topic of a sentence, not its structure. */
 export const TOPIC = '~';
 
 const PAST = new Set('was were had did said went came took made saw got began'.split(' '));
@@ -10,20 +10,20 @@ const ADVERBS = new Set(['ly', 'often']);
 const BETWEEN = new Set(['subject', 'object', 'owner', 'name', 'other']);
 const ASKING = new Set(['does', 'modal', 'has']);
 
-/** Parts of a word that makes a clause whole, or may do so; `to` ends the search as well. */
+/** Parts of words that are, or may be, the verb of a clause. `to` also ends the search. */
 const VERBS = new Set('d de ed z zN Nz v vn nv va av is has modal does vd dv ve ev anv av to'.split(' '));
 const CERTAIN_VERBS = new Set('d z is has modal does'.split(' '));
 const CLAUSE_START = new Set(['when', 'but']);
 const DETERMINERS = new Set(['article', 'owner', 'pointer']);
-/** Parts of words that are between a determiner and its noun: the `small red fishing` boat. */
+/** Parts of words that come between a determiner and its noun: the `small red fishing` boat. */
 const INSIDE_PHRASE = new Set(
   'a n an na r x name u number e g nv vn va av N ra ar en ne ae ea ng gn'.split(' '),
 );
 const LIST_HEADS = new Set('to modal does subject z d'.split(' '));
-/** How far verbs, determiners and the head of a list are looked for, in pieces. */
+/** Range of the search for verbs, determiners and the head of a list, in pieces. */
 const FAR = { verb: 13, determiner: 5, head: 10 };
 
-/** The pieces around a place, from -1 backwards and from 1 onwards, in small letters and by their parts. */
+/** The pieces around a place, in lower case and by their parts. They are numbered from -1 backwards and from 1 forwards. */
 interface Around {
   readonly word: (n: number) => string;
   readonly part: (n: number) => string;
@@ -104,7 +104,7 @@ function neighbours({ word, part, before }: Around): string[] {
   ];
 }
 
-/** Which verbs the clause has beside the place, and where the noun phrase before it starts. */
+/** Finds the other verbs in the clause and the start of the noun phrase before the place. */
 function clause({ word, part, before, after }: Around): string[] {
   const [a1, a2, b1] = [part(-1), part(-2), part(1)];
   let left = 'no';
@@ -147,14 +147,14 @@ function clause({ word, part, before, after }: Around): string[] {
   ];
 }
 
-/** 0 none, 1 certainly a verb of its clause, 2 `to`, 3 perhaps a verb. */
+/** Returns 0 for no verb, 1 for a certain verb of its clause, 2 for `to` and 3 for a possible verb. */
 function kindOfVerb(part: string): number {
   if (part === 'no') return 0;
   if (part === 'to') return 2;
   return CERTAIN_VERBS.has(part) ? 1 : 3;
 }
 
-/** The word joined to the place by `and` or a comma, and the word that governs the list: to `mend` and —. */
+/** Finds the word joined to the place by `and` or a comma, and the word that governs the list: to `mend` and —. */
 function list({ word, part, before }: Around): string[] {
   const [a1, a2, a3, b1, b2, b3] = [part(-1), part(-2), part(-3), part(1), part(2), part(3)];
   const [w1, v1] = [word(-1), word(1)];
@@ -184,8 +184,8 @@ function list({ word, part, before }: Around): string[] {
 }
 
 /**
- * The class of the word that governs a place, behind adverbs and behind a subject that comes after its verb:
- * `modal` in `can often —`, `modal?` in `can the crew —`; not so in `the crew can see the —`.
+ * Returns the class of the word that governs a place. Adverbs are skipped, and so is a subject that comes after its
+ * verb: `modal` in `can often —`, `modal?` in `can the crew —`. In `the crew can see the —` the governor is not `can`.
  */
 export function governor(before: readonly string[]): string {
   const at = (i: number) => classOf(before[i], i === 0);

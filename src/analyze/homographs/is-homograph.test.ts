@@ -3,7 +3,7 @@ import { HOMOGRAPHS, isHomograph } from './is-homograph.ts';
 import { readingRules } from './settle-by-rule.ts';
 import weights from './weights.json' with { type: 'json' };
 
-test('every word with rules or weights is listed, and no other', () => {
+test('HOMOGRAPHS lists exactly the words that have rules or weights', () => {
   const known = new Set([...Object.keys(weights.words), ...readingRules().byWord.keys()]);
   expect([...HOMOGRAPHS].sort(), 'put what is missing into HOMOGRAPHS').toEqual([...known].sort());
 });
@@ -14,6 +14,6 @@ test.each([
   ['records', true],
   ['red', false],
   ['', false],
-])('%j: %s', (word, expected) => {
+])('isHomograph of %j is %s', (word, expected) => {
   expect(isHomograph(word)).toBe(expected);
 });

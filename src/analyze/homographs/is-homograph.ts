@@ -1,6 +1,6 @@
 /**
- * Words for which rules or weights choose a reading; a test holds the list to them. It is kept apart from the weights, so
- * that a web page can tell which words to ask about without having them.
+ * Words whose reading is chosen by rules or weights. A test keeps the list in step with both. The list is separate from
+ * the weights, so that a web page can tell which words to ask about without loading the weights.
  */
 export const HOMOGRAPHS: readonly string[] = (
   'abstract abuse abuses addict advocate affiliate aged aggregate alternate analyses animate appropriate ' +
@@ -15,10 +15,13 @@ export const HOMOGRAPHS: readonly string[] = (
   'supplement supposed suspect syndicate tear tears use used uses wind winds wound'
 ).split(' ');
 
-/** With their -s forms. */
+/** The homographs with their -s forms. */
 const known = new Set(HOMOGRAPHS.flatMap((word) => [word, `${word}s`]));
 
-/** Whether a word may have a reading of its own in its place: read, Read, records; not red. Cheap, for every word of a text. */
+/**
+ * True if the reading of a word may depend on its place: read, Read and records, but not red. The check is cheap, for
+ * use on every word of a text.
+ */
 export function isHomograph(word: string): boolean {
   return known.has(word) || (word < 'a' && known.has(word.toLowerCase()));
 }

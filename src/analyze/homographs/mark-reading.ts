@@ -4,12 +4,15 @@ import { isHomograph } from './is-homograph.ts';
 import { readContext } from './read-context.ts';
 import { keyOfReading } from './word-key.ts';
 
-/** A word by itself (a list, a heading) is settled only where one reading is rare: house, not read. */
+/**
+ * Margin for a word without other words around it (in a list or heading). Such a word gets a reading only if its other
+ * reading is rare: house, but not read.
+ */
 const SURE_ALONE = 3;
 
 /**
- * The key of a word with the reading it has in its place, where that is plain: `read#1` in `she read the note`;
- * a word that is no homograph, or may be read either way there, keeps its key.
+ * Returns the key of a word with its reading, where the place makes the reading clear: `read#1` in `she read the note`.
+ * A word keeps its key if it is no homograph or may be read either way there.
  */
 export function markReading(text: string, start: number, end: number, key: WordKey): WordKey {
   if (!isHomograph(key)) return key;

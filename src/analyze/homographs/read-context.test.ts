@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { cutContext } from './cut-context.ts';
 import { readContext } from './read-context.ts';
 
-/** The pieces around the word between asterisks. */
+/** Returns the pieces around the word between asterisks. */
 function around(marked: string): string {
   const [before = '', word = '', after = ''] = marked.split('*');
   const context = readContext(before + word + after, before.length, before.length + word.length);
@@ -18,15 +18,15 @@ test.each([
   ['A heading\n\n*Read* this\n\nAnd that', '_ this \n\n'],
   ['*Read*', '_'],
   ['', '_'],
-])('%j', (marked, expected) => {
+])('readContext finds the pieces around the marked word in %j', (marked, expected) => {
   expect(around(marked)).toBe(expected);
 });
 
-test('the first word of a cut context is whole', () => {
+test('a context that is cut off begins with a whole word', () => {
   expect(around(`${'harbour '.repeat(40)}*read*`)).toMatch(/^(harbour )+_$/);
 });
 
-test('a word has the same context in the text cut around it as in the whole text', () => {
+test('a word has the same context in a cut text as in the whole text', () => {
   const piece = fc.constantFrom(
     'the ',
     'tide ',

@@ -1,18 +1,24 @@
 import { REACH } from './cut-context.ts';
 
-/** The pieces around a word in its sentence, in reading order: words as written, and single marks. */
+/**
+ * The pieces around a word in its sentence, in reading order. A piece is a word as written or a single punctuation
+ * mark.
+ */
 export interface Context {
   readonly before: readonly string[];
   readonly after: readonly string[];
 }
 
 const PIECE = piece('\\p{L}\\p{N}', '\\p{M}');
-/** The same where a text has English letters alone, in half the time. */
+/** The same pattern for texts with English letters only. It takes half the time. */
 const PLAIN_PIECE = piece('A-Za-z0-9', '');
 const PLAIN = /^[\0-\x7f“”‘’—–…]*$/;
 const SENTENCE_END = /^(?:[.!?]|\n\s*\n)$/;
 
-/** The pieces around a span of a text, no further than its sentence or paragraph, whose end is kept behind. */
+/**
+ * Returns the pieces around a span of a text, within its sentence or paragraph. The end mark of the sentence or
+ * paragraph is included in the pieces after the span.
+ */
 export function readContext(text: string, start: number, end: number): Context {
   const back = text.slice(Math.max(start - REACH, 0), start);
   const cut = start > REACH ? back.slice(back.search(/\s|$/)) : back;

@@ -8,15 +8,15 @@ interface ReadingPlace {
   readonly word: string;
   readonly before: readonly string[];
   readonly after: readonly string[];
-  /** All pieces around it, in small letters. */
+  /** All pieces around the word, in lower case. */
   readonly near: ReadonlySet<string>;
-  /** The class of the word that governs it. */
+  /** The class of the word that governs the homograph. */
   readonly slot: string;
 }
 
-/** Says which reading a word has; all that is given must hold. Lists of words are parted by spaces. */
+/** A row that gives the reading of a word. All conditions in the row must hold. Lists of words are separated by spaces. */
 export interface ReadingRow {
-  /** The words the rule is for. */
+  /** The words that the rule applies to. */
   readonly words: string;
   /** The place in words, unlike the other rows of the word. */
   readonly name: string;
@@ -24,25 +24,25 @@ export interface ReadingRow {
   readonly reading: number;
   /** Classes of the governing word. */
   readonly slot?: string;
-  /** Words directly before or behind. */
+  /** Words directly before or after the homograph. */
   readonly before?: string;
   readonly behind?: string;
-  /** The second word behind. */
+  /** The second word after the homograph. */
   readonly second?: string;
-  /** True where the second word behind may be a verb. */
+  /** True where the second word after the homograph may be a verb. */
   readonly verbSecond?: boolean;
-  /** Words anywhere before. */
+  /** Words anywhere before the homograph. */
   readonly earlier?: string;
-  /** Words anywhere near; of `also` one must be there too. */
+  /** Words anywhere near the homograph. If `also` is given, one of its words must be near too. */
   readonly near?: string;
   readonly also?: string;
   readonly capital?: boolean;
-  /** Sentences with the word between asterisks. */
+  /** Sentences with the homograph between asterisks. */
   readonly example: string;
   readonly counterExample: string;
 }
 
-/** A rule for a word, by which it has that reading. */
+/** A rule that gives its words a reading. */
 export interface ReadingRule extends Rule<ReadingPlace> {
   readonly words: readonly string[];
   readonly reading: number;
@@ -71,7 +71,7 @@ export function readingRules(): ReadingRules {
   return made;
 }
 
-/** The reading of a word by the first of its rules that holds in its place; null where none does. */
+/** Returns the reading given by the first of the word's rules that holds in its place. Returns null if no rule holds. */
 export function settleByRule(
   word: string,
   before: readonly string[],

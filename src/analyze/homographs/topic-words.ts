@@ -2,7 +2,7 @@ import topics from './topic-words.json' with { type: 'json' };
 
 type Topics = ReadonlyMap<string, readonly ReadonlySet<string>[]>;
 
-/** Made with the first homograph that is met. */
+/** Created for the first homograph in a text. */
 let sets: Topics | undefined;
 
 function readTopics(): Topics {
@@ -11,7 +11,7 @@ function readTopics(): Topics {
   );
 }
 
-/** Forms that share the topics of another. */
+/** Forms that share the topics of another form. */
 const SAME: Readonly<Record<string, string>> = {
   bows: 'bow',
   tears: 'tear',
@@ -19,12 +19,13 @@ const SAME: Readonly<Record<string, string>> = {
   rows: 'row',
   wounds: 'wound',
 };
-/** More words than this say no more. */
+/** Maximum count of topic words. Further words add no information. */
 const MOST = 3;
 
 /**
- * By how many words of its topics a place leans to the second reading: `~:topic+2` for `bow` among deck and waves, `~:topic-1`
- * beside arrow, none where no such word is near. The words were chosen by hand, from common knowledge of the two things.
+ * Counts how many topic words near a place favour the second reading: `~:topic+2` for `bow` among deck and waves,
+ * `~:topic-1` beside arrow. There is no feature if no topic word is near. The words were chosen by hand, from common
+ * knowledge of the two meanings.
  */
 export function topicFeatures(word: string, before: readonly string[], after: readonly string[]): string[] {
   const small = word.toLowerCase();

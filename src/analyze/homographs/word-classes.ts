@@ -1,11 +1,11 @@
 import smallWords from './word-classes.json' with { type: 'json' };
 
-/** Small words by what can follow or come before them; a word is in one class. */
+/** Small words, classed by the words that can come before or after them. Each word is in one class. */
 const classes = new Map(
   Object.entries(smallWords).flatMap(([name, words]) => words.map((word) => [word, name] as const)),
 );
 
-/** Endings that tell a word's part of speech more often than not: quickly, mended, mending, tidal; not fly, red. */
+/** Endings that usually show a word's part of speech: quickly, mended, mending, tidal; not fly, red. */
 const ENDINGS: readonly (readonly [RegExp, string])[] = [
   [/'ll$|'d$/, 'modal'],
   [/'ve$/, 'has'],
@@ -22,7 +22,7 @@ const ENDINGS: readonly (readonly [RegExp, string])[] = [
   [/..[^su]s$|men$/, 's'],
 ];
 
-/** The parts of speech that an ending says of a word that is not listed: mended is a past or a participle, kindness a noun. */
+/** The parts of speech that an ending gives to an unlisted word: mended is a past or a participle, kindness a noun. */
 export const PART_BY_ENDING: Readonly<Record<string, string>> = {
   s: 'N',
   ing: 'g',
@@ -35,8 +35,9 @@ export const PART_BY_ENDING: Readonly<Record<string, string>> = {
 };
 
 /**
- * The class of a piece of a context; `edge` beyond the sentence, `mark` for punctuation, `name` for a word with
- * a capital, `other` for the rest. `first` tells that a capital says nothing because the sentence starts there.
+ * Returns the class of a piece of a context: `edge` beyond the sentence, `mark` for punctuation, `name` for a word with
+ * a capital, `other` for the rest. `first` means that the sentence starts with this piece, so a capital is no evidence
+ * of a name.
  */
 export function classOf(piece: string | undefined, first = false): string {
   if (piece === undefined) return 'edge';

@@ -1,19 +1,26 @@
 import type { WordKey } from '../types.ts';
 
 /**
- * How a word is written in its place. `small`: in small letters. `mid`: with a capital that no place explains (the dog
- * Duke). `opens`: with a capital that its place explains, at the start of a sentence or in a headline. `leads`: the same before
- * another capital, which may be a part of the same name (Wilma Falk ran; not: Then Bram ran). `part`: beside other
- * capitals, as a part of a longer name (Tarn Quay School, Mr. Falk). `alone`: behind a small word or a number (all of the
- * Tide; not: to Stop). `all`: in capitals, in a text that is not (NATO, STOP).
+ * The way a word is written in its place:
+ *
+ * - `small`: in lower case
+ * - `mid`: with a capital that the place does not explain (the dog Duke)
+ * - `opens`: with a capital that the place explains, at the start of a sentence or in a headline
+ * - `leads`: like `opens`, before another capital that may belong to the same name (Wilma Falk ran; not: Then Bram ran)
+ * - `part`: beside other capitals, as part of a longer name (Tarn Quay School, Mr. Falk)
+ * - `alone`: after a small word or a number (all of the Tide; not: to Stop)
+ * - `all`: in capitals, in a text that is not all in capitals (NATO, STOP)
  */
 export type Capital = 'small' | 'mid' | 'opens' | 'leads' | 'part' | 'alone' | 'all';
 
 /** The parts of a key: the word, its chosen reading, and how it is written. */
 export interface KeyParts {
-  /** In small letters where it is written so or its place explains the capital; else as written (`Duke`, `NATO`). */
+  /**
+   * The word in lower case if it is written so or its place explains the capital. Otherwise the word as written
+   * (`Duke`, `NATO`).
+   */
   readonly word: string;
-  /** Null where none is chosen. */
+  /** Null if no reading is chosen. */
   readonly reading: number | null;
   readonly capital: Capital;
 }
@@ -25,37 +32,37 @@ const PART = '+';
 const ALONE = '=';
 const MARKED = /^(.*)#(\d)$/su;
 
-/** The key of a homograph whose reading is chosen: `read` and 1 give `read#1`. No word has the mark in it. */
+/** Returns the key of a homograph with a chosen reading: `read` and 1 give `read#1`. No word contains the mark. */
 export function keyOfReading(word: WordKey, reading: number): WordKey {
   return `${word}${MARK}${reading}`;
 }
 
-/** The key of a word whose capital its place explains: `Duke^`. */
+/** Returns the key of a word whose place explains its capital: `Duke^`. */
 export function keyOfOpening(word: string): WordKey {
   return word + OPENS;
 }
 
-/** The key of such a word with another capital behind it: `Wilma~`. */
+/** Returns the key of a word whose place explains its capital and which is followed by another capital: `Wilma~`. */
 export function keyOfLeading(word: string): WordKey {
   return word + LEADS;
 }
 
-/** The key of a word that is a part of a longer name: `School+`. */
+/** Returns the key of a word that is part of a longer name: `School+`. */
 export function keyOfPart(word: string): WordKey {
   return word + PART;
 }
 
-/** The key of a word whose capital nothing but a name explains: `Tide=`. */
+/** Returns the key of a word whose capital only a name can explain: `Tide=`. */
 export function keyOfAlone(word: string): WordKey {
   return word + ALONE;
 }
 
-/** A word as it is written, with its capital where it has one: `Duke` for `Duke^`, `School` for `School+`. */
+/** Returns a word as written, with its capital if it has one: `Duke` for `Duke^`, `School` for `School+`. */
 export function shownOfKey(key: WordKey): string {
   return /[\^~+=]$/.test(key) ? key.slice(0, -1) : splitKey(key).word;
 }
 
-/** Reads a key: the word, its reading, how it is written. Any string is a key. */
+/** Reads the word, its reading and the way it is written from a key. Any string is a key. */
 export function splitKey(key: WordKey): KeyParts {
   const last = key.at(-1);
   if (last === OPENS) return { word: key.slice(0, -1).toLowerCase(), reading: null, capital: 'opens' };
@@ -73,7 +80,7 @@ function capitalOf(word: string): Capital {
   return isInCapitals(word) ? 'all' : 'mid';
 }
 
-/** Whether a word of two letters or more has no small one: STOP, UK, NATO's; not I, Duke. */
+/** True if a word has at least two letters and all are capitals: STOP, UK, NATO's; not I, Duke. */
 export function isInCapitals(word: string): boolean {
   const owner = word.endsWith("'s") ? word.slice(0, -2) : word;
   return owner.toUpperCase() === owner && /\p{Lu}.*\p{Lu}/u.test(owner) && !/^I'/.test(owner);

@@ -1,7 +1,7 @@
 import { classOf, PART_BY_ENDING } from './word-classes.ts';
 import parts from './word-parts.json' with { type: 'json' };
 
-/** Made with the first homograph that is met: no page or background waits for it at its start. */
+/** Created for the first homograph in a text, so no page or background waits for it at its start. */
 let known: ReadonlyMap<string, string> | undefined;
 
 function readParts(): ReadonlyMap<string, string> {
@@ -25,7 +25,7 @@ export function partsOf(piece: string | undefined, first: boolean): string {
   return found;
 }
 
-/** The parts found in pieces inside sentences: the same few hundred are around most homographs. */
+/** A cache of the parts of pieces inside sentences. The same few hundred pieces are around most homographs. */
 const met = new Map<string, string>();
 const MOST = 4000;
 

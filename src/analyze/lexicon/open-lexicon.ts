@@ -23,8 +23,8 @@ export interface Lexicon {
 }
 
 /**
- * Opens the table made by `npm run data`; nothing is decoded before it is asked for, so this takes well
- * under a millisecond. Throws when the bytes are not such a table.
+ * Opens the table made by `npm run data`. Nothing is decoded before it is needed, so opening takes well under a
+ * millisecond. Throws if the bytes are not such a table.
  */
 export function openLexicon(bytes: Uint8Array): Lexicon {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -63,7 +63,10 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     return body === null ? null : decode(body.at, body.end, isCommon(low * BLOCK + body.place));
   }
 
-  /** `same` is how many letters the word before shares with the wanted one; the block is sorted, so no word needs rebuilding. */
+  /**
+   * `same` is the number of letters that the previous word shares with the wanted one. The block is sorted, so no word
+   * has to be rebuilt.
+   */
   function findInBlock(
     from: number,
     count: number,
@@ -78,7 +81,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       if (rest === LONG) rest = bytes[at++]!;
       const body = at + rest;
       const bodyLength = bytes[body]!;
-      // Four bits say 15 for longer shared beginnings too: then the rest tells.
+      // Four bits hold at most 15, so 15 also stands for longer shared beginnings. The remaining letters then decide.
       if (shared === LONG && same > LONG) same = LONG;
       if (shared < same) return null;
       if (shared === same) {
@@ -132,7 +135,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     return { readings, homograph, usage };
   }
 
-  /** Looks for a line by halves: from any byte the line begins behind the line end before it. */
+  /** Finds a line by binary search. From any byte, the line starts after the previous line end. */
   function findBritish(word: string): string | null {
     let low = britishAt;
     let high = bytes.length;
@@ -148,7 +151,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       let end = at;
       while (bytes[end] !== LINE_END) end++;
       if (bytes[at] === TAB && k === word.length) return decodeText(bytes.subarray(at + 1, end));
-      // A word that another begins with comes first.
+      // A word comes before the longer words that begin with it.
       if (bytes[at] === TAB || (k < word.length && bytes[at]! < word.charCodeAt(k))) low = end + 1;
       else high = from;
     }
@@ -168,7 +171,7 @@ const LINE_END = 10;
 /** So many bytes are made letters in one call, as a list and not spread: sign by sign takes as long as all else to open the table. */
 const AT_ONCE = 4096;
 
-/** The text of plain bytes, one sign each. */
+/** Converts plain bytes to text, one character for each byte. */
 export function decodeText(bytes: Uint8Array): string {
   let text = '';
   for (let at = 0; at < bytes.length; at += AT_ONCE)
@@ -184,7 +187,10 @@ function readHeader(bytes: Uint8Array): TableHeader {
   }
 }
 
-/** The word's bytes, or null when it is longer than any in the table or not plain letters. */
+/**
+ * Returns the bytes of a word. Returns null if the word is longer than any in the table or has other characters than
+ * plain letters.
+ */
 function asciiBytes(word: string): Uint8Array | null {
   if (word.length === 0 || word.length > 60) return null;
   const bytes = new Uint8Array(word.length);
@@ -196,7 +202,7 @@ function asciiBytes(word: string): Uint8Array | null {
   return bytes;
 }
 
-/** Order of a block's first word against the wanted one. */
+/** Compares the first word of a block with the wanted word. */
 function compareFirst(bytes: Uint8Array, at: number, wanted: Uint8Array): number {
   let start = at + 1;
   let length = bytes[at]! & LONG;

@@ -1,27 +1,30 @@
 import type { Usage } from '../types.ts';
 
-/** Letters with their sound (a grapheme-phoneme correspondence), before a pattern is named: `{ letters: 'ai', sound: 'EY' }`. */
+/**
+ * Letters with their sound (a grapheme-phoneme correspondence), before the pattern is named: `{ letters: 'ai', sound:
+ * 'EY' }`.
+ */
 export interface Correspondence {
   readonly letters: string;
-  /** ARPAbet as in alignment/sounds.ts (`AX`, `IX`), joined by dots; `-` for silent. */
+  /** ARPAbet as in alignment/sounds.ts (`AX`, `IX`), joined by dots; `-` for silent letters. */
   readonly sound: string;
 }
 
-/** One way an ending or beginning is said: -ed as T; or the weak second word of a compound: the man of postman. */
+/** One pronunciation of an ending or beginning (-ed as T), or the weak second word of a compound (the man of postman). */
 export interface AffixForm extends Correspondence {
   readonly kind: 'suffix' | 'prefix' | 'compound';
 }
 
-/** The step from a base to the word; which base is found again from the letters. */
+/** The step from a base to the word. The letters of the word give the base. */
 export interface MadeBy {
   readonly affix: AffixForm;
-  /** Place of the base among the stems the word's letters allow (morphology/restore-stem.ts). */
+  /** Index of the base among the stems that the word's letters allow (morphology/restore-stem.ts). */
   readonly stem: number;
-  /** Place of the base's reading among its readings. */
+  /** Index of the base's reading among all readings of the base. */
   readonly reading: number;
   /**
-   * The base loses a little of its last sound: the y of happy is weak in happily, the l of final is said once
-   * in finally.
+   * True if the last sound of the base is reduced: the y of happy is weak in happily, the l of final is pronounced only
+   * once in finally.
    */
   readonly lessened: boolean;
 }
@@ -35,13 +38,13 @@ export type ReadingRecord =
   | { readonly kind: 'affixed'; readonly madeBy: MadeBy }
   | { readonly kind: 'compound'; readonly cut: number; readonly left: number; readonly right: number };
 
-/** All the table holds of a word. `homograph`: its readings are different words (lead, bow). */
+/** The table's record of a word. `homograph` means that its readings are different words (lead, bow). */
 export interface WordRecord {
   readonly readings: readonly ReadingRecord[];
   readonly homograph: boolean;
 }
 
-/** A word as the table gives it back. */
+/** A word as the table returns it. */
 export interface TableWord extends WordRecord {
   readonly usage: Usage;
 }

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { addSuffix } from './add-suffix.ts';
 import { restoreStem } from './restore-stem.ts';
 
-// Source: England's national curriculum 2013, English Appendix 1: Spelling (from memory), years 1 to 4, for the
-// rules of -s, -ed, -ing, -er, -est, -y, -ly, -ness, -ful, -less; the others are common practice, no source.
+// Source for the rules of -s, -ed, -ing, -er, -est, -y, -ly, -ness, -ful, -less: England's national curriculum 2013,
+// English Appendix 1: Spelling (from memory), years 1 to 4. The other rules are common practice, no source.
 const TABLE = `
 cat s cats none
 bus s buses none
@@ -57,19 +57,19 @@ robot ic robotic none
   .split('\n')
   .map((line) => line.split(' ') as [string, string, string, string]);
 
-describe('base + suffix', () => {
-  test.each(TABLE)('%s + %s = %s', (base, suffix, spelling, change) => {
+describe('addSuffix and restoreStem', () => {
+  test.each(TABLE)('%s + %s is spelt %s', (base, suffix, spelling, change) => {
     const stressedLast = base === 'begin' ? true : undefined;
     expect(addSuffix(base, suffix, stressedLast)).toMatchObject({ spelling, change });
   });
 
-  test.each(TABLE)('%s + %s is found again in %s', (base, suffix, spelling, change) => {
+  test.each(TABLE)('%s + %s is among the stems of %s', (base, suffix, spelling, change) => {
     const { affix } = addSuffix(base, suffix, base === 'begin' ? true : undefined);
     expect(restoreStem(spelling, affix)).toContainEqual({ stem: base, change });
   });
 });
 
-test('the suffix comes out as it is spelt in the word', () => {
+test('addSuffix returns the suffix as it is spelt in the word', () => {
   expect(addSuffix('bus', 's').affix).toBe('es');
   expect(addSuffix('basic', 'ly')).toEqual({ spelling: 'basically', affix: 'ally', change: 'none' });
 });

@@ -4,49 +4,52 @@ import { findSuffix } from './affixes.ts';
 
 export interface Suffixed {
   readonly spelling: string;
-  /** The suffix as it ends up: asked for -s, `bus` gets -es; asked for -ly, `basic` gets -ally. */
+  /** The suffix as spelt in the word. For -s, `bus` gets -es; for -ly, `basic` gets -ally. */
   readonly affix: string;
   readonly change: SpellingChange;
 }
 
 const VOWEL_GROUP = /[aeiou]+|(?<!^)y/g;
 
-/** True for a word of one beat as far as letters show: `hop`, `quit`, `hope`; false for `open`, `begin`. */
+/** True if a word seems to have one syllable, by its letters: `hop`, `quit`, `hope`; false for `open`, `begin`. */
 export function looksOneSyllable(word: string): boolean {
   const body = word.replace(/(?<=[^aeiou][^aeiou]|[aeiouy][^aeiou])e$/, '').replace(/qu/g, 'q');
   return (body.match(VOWEL_GROUP)?.length ?? 0) <= 1;
 }
 
-/** One vowel letter and one consonant letter at the end, not w, x or y: `hop`, `begin`, `quit`; not `boat`, `mix`, `help`. */
+/**
+ * True if the word ends in one vowel letter and one consonant letter other than w, x or y: `hop`, `begin`, `quit`; not
+ * `boat`, `mix`, `help`.
+ */
 export function endsInShortPattern(word: string): boolean {
   return /(^|[^aeiouy]|qu)[aeiouy][bdfgklmnprstvz]$/.test(word) && !/(^|[^q])u[aeiouy][^aeiou]$/.test(word);
 }
 
-/** A base and the suffix asked for. */
+/** A base and the suffix to be added. */
 interface SuffixPlace {
   readonly base: string;
   readonly suffix: string;
   readonly lastStressed: boolean;
 }
 
-/** Says how base and suffix are spelt together; examples have a base, a suffix and what they make. */
+/** A rule for the spelling of base and suffix together. Each example has a base, a suffix and the resulting word. */
 export interface SuffixRule extends Rule<SuffixPlace> {
   readonly change: SpellingChange;
-  /** The base as it is before the suffix; as it was, where left out. */
+  /** Returns the base as spelt before the suffix. Left out if the base is unchanged. */
   readonly stem?: (base: string) => string;
-  /** The suffix as it ends up, where it is another than asked for. */
+  /** Returns the suffix as spelt in the word. Left out if the suffix is unchanged. */
   readonly affix?: (suffix: string) => string;
-  /** The letters behind the stem, where they are not the whole suffix. */
+  /** The letters after the stem, if they are not the whole suffix. */
   readonly written?: string;
 }
 
 const cutOne = (base: string): string => base.slice(0, -1);
-/** The e of hope; not the one of be. */
+/** True for the e of hope, false for the e of be. */
 const endsInE = ({ base }: SuffixPlace): boolean => base.endsWith('e') && /[aeiouy].*e$/.test(base);
 
 /**
- * The rules the trade teaches (common practice; England's national curriculum, English Appendix 1, 2013, states the same
- * for -s, -ed, -ing, -er, -est, -y, -ly, -ness, -ful, -less).
+ * The usual rules for teaching (common practice). England's national curriculum, English Appendix 1, 2013, states the
+ * same rules for -s, -ed, -ing, -er, -est, -y, -ly, -ness, -ful, -less.
  */
 export const SUFFIX_RULES: readonly SuffixRule[] = [
   {
@@ -175,8 +178,8 @@ export const SUFFIX_RULES: readonly SuffixRule[] = [
 ];
 
 /**
- * Spells base + suffix by {@link SUFFIX_RULES}. `lastStressed` says whether the last syllable is stressed; left out, it is when
- * there is only one.
+ * Spells base + suffix by {@link SUFFIX_RULES}. `lastStressed` tells whether the last syllable is stressed. By default
+ * it is true only for a base of one syllable.
  */
 export function addSuffix(base: string, suffix: string, lastStressed = looksOneSyllable(base)): Suffixed {
   const rule = findRule(SUFFIX_RULES, { base, suffix, lastStressed })!;

@@ -4,44 +4,47 @@ import affixes from './affixes.json' with { type: 'json' };
 export type Allomorph = 'any' | 'voiceless' | 'voiced' | 'sibilant' | 't-d';
 
 export interface Sounding {
-  /** ARPAbet without stress, `AX` for schwa. */
+  /** Sounds in ARPAbet without stress, with `AX` for schwa. */
   readonly sounds: readonly string[];
   readonly after: Allomorph;
 }
 
 export interface Suffix {
   readonly text: string;
-  /** All ways it is said; the usual one first. */
+  /** All pronunciations of the suffix, the usual one first. */
   readonly soundings: readonly Sounding[];
-  /** Parts of speech it is added to: n(oun) v(erb) a(djective) adverb = r. */
+  /** Parts of speech that the suffix is added to: n(oun), v(erb), a(djective), r for adverb. */
   readonly joins: string;
   /** Parts of speech of the result. */
   readonly makes: string;
-  /** Grammatical ending (-s, -ed …): every verb, noun or adjective takes it. */
+  /** True for a grammatical ending (-s, -ed …). Every verb, noun or adjective takes such an ending. */
   readonly inflection: boolean;
-  /** The base may change its vowels or last consonant (electric, electricity; act, action). */
+  /** True if the base may change its vowels or last consonant (electric, electricity; act, action). */
   readonly reshapes: boolean;
-  /** Doubles a final consonant (hopping, sunny); Latin endings do not (robotic). */
+  /** True if the suffix doubles a final consonant (hopping, sunny). Latin endings do not (robotic). */
   readonly doubles: boolean;
 }
 
 export interface Prefix {
   readonly text: string;
   readonly soundings: readonly (readonly string[])[];
-  /** Parts of speech it is added to. */
+  /** Parts of speech that the prefix is added to. */
   readonly joins: string;
-  /** A word of a definition that shows the prefix means what it says (`re`: again). */
+  /** Matches a word in a definition which shows that the prefix has its usual meaning (`re`: again). */
   readonly means: RegExp;
 }
 
-/** A row of affixes.json: sounds parted by spaces; a value left out is false, or means any sound. */
+/**
+ * A row of affixes.json. Sounds are separated by spaces. A missing flag means false, and a missing `after` means any
+ * sound.
+ */
 interface SuffixRow
   extends Pick<Suffix, 'text' | 'joins' | 'makes'>,
     Partial<Pick<Suffix, 'inflection' | 'reshapes' | 'doubles'>> {
   readonly soundings: readonly { readonly sounds: string; readonly after?: string }[];
 }
 
-/** Every suffix the analysis takes off, from -s to -ster. */
+/** All suffixes that the analysis can remove, from -s to -ster. */
 export const SUFFIXES: readonly Suffix[] = affixes.suffixes.map(
   ({ text, joins, makes, inflection = false, reshapes = false, doubles = false, soundings }: SuffixRow) => ({
     text,
@@ -59,12 +62,12 @@ export const SUFFIXES: readonly Suffix[] = affixes.suffixes.map(
 
 const SUFFIX_BY_TEXT = new Map(SUFFIXES.map((suffix) => [suffix.text, suffix]));
 
-/** The suffix spelt this way, or undefined: `findSuffix('ness')`, but not `findSuffix('nes')`. */
+/** Returns the suffix with this spelling, or undefined: `findSuffix('ness')` finds one, `findSuffix('nes')` does not. */
 export function findSuffix(text: string): Suffix | undefined {
   return SUFFIX_BY_TEXT.get(text);
 }
 
-/** Every prefix the analysis takes off. `in` is the one that means not; inside is in + side, a compound. */
+/** All prefixes that the analysis can remove. `in` is only the prefix that means not: inside is in + side, a compound. */
 export const PREFIXES: readonly Prefix[] = affixes.prefixes.map(({ text, joins, soundings, means }) => ({
   text,
   joins,

@@ -4,12 +4,12 @@ import { restoreStem } from './restore-stem.ts';
 const stems = (word: string, suffix: string) =>
   restoreStem(word, suffix).map(({ stem, change }) => `${stem} ${change}`);
 
-test('one consonant before -ing means a dropped e, two mean doubling', () => {
+test('one consonant before -ing means a dropped e, and a double consonant may come from doubling', () => {
   expect(stems('hoping', 'ing')).toEqual(['hope drop-e']);
   expect(stems('hopping', 'ing')).toEqual(['hoppe drop-e', 'hopp none', 'hop double']);
 });
 
-test('a base is found under spellings that break the rules', () => {
+test('a base is found in spellings that break the rules', () => {
   expect(stems('likeable', 'able')).toContain('like none');
   expect(stems('argument', 'ment')).toContain('argue drop-e');
   expect(stems('travelled', 'ed')).toContain('travel double');

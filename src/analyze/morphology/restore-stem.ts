@@ -7,20 +7,29 @@ export interface Stem {
   readonly change: SpellingChange;
 }
 
-/** The nouns whose f becomes v before -s: leaves, bookshelves; a closed list, so that believes is not of belief. */
+/**
+ * The nouns whose f becomes v before -s: leaves, bookshelves. The list is closed, so believes does not come from
+ * belief.
+ */
 const TURNS_TO_V = /(calf|dwarf|elf|half|hoof|knife|leaf|life|loaf|scarf|sheaf|thief|wharf|wife|wolf)$/;
 
-/** A word, the suffix taken off, the letters left, and a base that they may be of. */
+/** A word, the removed suffix, the remaining letters, and a possible base. */
 interface StemPlace {
   readonly word: string;
   readonly suffix: string;
   readonly rest: string;
   readonly stem: string;
-  /** The change by which {@link addSuffix} makes the word of the stem; null where it makes another. */
+  /**
+   * The change by which {@link addSuffix} makes the word from the stem. Null if {@link addSuffix} makes a different
+   * word.
+   */
   readonly byRule: SpellingChange | null;
 }
 
-/** Says how a base was changed before a suffix, or that it was not this base; examples have word, base, suffix and the change. */
+/**
+ * A rule for the change of a base before a suffix. It can also say that the word does not come from this base. Each
+ * example has a word, a base, a suffix and the change.
+ */
 export interface StemRule extends Rule<StemPlace> {
   readonly change: SpellingChange | null | ((place: StemPlace) => SpellingChange | null);
 }
@@ -28,7 +37,10 @@ export interface StemRule extends Rule<StemPlace> {
 const swapsFForV = ({ stem, rest, suffix }: StemPlace): boolean =>
   /fe?$/.test(stem) && /ve?$/.test(rest) && /^e?s$/.test(suffix);
 
-/** How base + suffix could be spelt as the word: {@link addSuffix} read backwards, and spellings in use that it does not give. */
+/**
+ * The rules for spelling base + suffix as the word: {@link addSuffix} in reverse, and spellings in use that {@link
+ * addSuffix} does not give.
+ */
 export const STEM_RULES: readonly StemRule[] = [
   {
     name: 'f becomes v before -s in the nouns that do so',
@@ -97,14 +109,14 @@ export const STEM_RULES: readonly StemRule[] = [
 ];
 
 /**
- * Undoes a suffix in letters alone: every base that base + suffix could spell as `word`, longest first.
- * `restoreStem('hoping', 'ing')` gives hope (drop-e) but not hop, which doubles; `restoreStem('hopping',
- * 'ing')` gives hopp and hop (double). Which of them is a word, and sounds right, is for the caller.
- * Empty when the word does not end in the suffix or nothing with a vowel would be left.
+ * Removes a suffix by letters alone. Returns every base for which base + suffix could be spelt `word`, longest first.
+ * `restoreStem('hoping', 'ing')` gives hope (drop-e) but not hop, which doubles its p. `restoreStem('hopping', 'ing')`
+ * gives hopp and hop (double). The caller decides which base is a word and sounds right. The list is empty if the word
+ * does not end in the suffix or if the remaining letters have no vowel.
  *
- * Besides {@link addSuffix} read backwards it allows spellings in use that the rules do not give:
- * a kept e (likeable, ageing, mileage), a lost e (argument, awful, truth), a doubled l or p without stress
- * (travelled, worshipped), its absence (focused), quizzes, and the v of leaves.
+ * The stems include those of {@link addSuffix} in reverse, and those of spellings in use that break the rules: a kept e
+ * (likeable, ageing, mileage), a lost e (argument, awful, truth), a doubled l or p without stress (travelled,
+ * worshipped), an undoubled consonant (focused), quizzes, and the v of leaves.
  */
 export function restoreStem(word: string, suffix: string): readonly Stem[] {
   if (!word.endsWith(suffix) || word.length - suffix.length < 2) return [];
@@ -129,7 +141,10 @@ function possibleStems(rest: string, suffix: string): string[] {
   return stems;
 }
 
-/** How base + suffix are spelt as the word, of which `rest` are the letters before the suffix; null where they are not. */
+/**
+ * Returns the change by which base + suffix are spelt as the word. Returns null if they are not spelt so. `rest` is the
+ * word's letters before the suffix.
+ */
 export function changeBetween(
   stem: string,
   word: string,

@@ -11,7 +11,7 @@ test.each([
   ['perform', 'per form', 'prefix-per root-form'],
   ['unicorn', 'uni corn', 'prefix-uni'],
   ['admit', 'ad mit', 'prefix-ad'],
-])('%s is %s: %s', (word, parts, rows) => {
+])('findRoots divides %s into %s, with the rows %s', (word, parts, rows) => {
   const found = findRoots(word);
   expect(found?.parts.join(' ')).toBe(parts);
   expect(found?.rows.toSorted().join(' ')).toBe(rows);
@@ -31,6 +31,6 @@ test.each([
   'uncle',
   'symptom',
   'harbor',
-])('%s has no root of the list', (word) => {
+])('%s has none of the listed roots', (word) => {
   expect(findRoots(word)).toBeNull();
 });

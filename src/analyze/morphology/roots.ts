@@ -1,14 +1,14 @@
 import followers from './stems.json' with { type: 'json' };
 
-/** A word with a root from Latin or Greek: its parts in order, and the catalogue rows of root and beginning. */
+/** A word with a root from Latin or Greek: its parts in order, and the catalogue rows of its root and beginning. */
 export interface RootedWord {
   readonly parts: readonly string[];
   readonly rows: readonly string[];
 }
 
 /**
- * Roots by letters, each with the words that have the letters and not the root. What they mean is in the catalogue.
- * Own list: the roots that lists for grade 3 and 4 have most (common practice, no source).
+ * Roots by their letters. Each has the words that contain the letters but not the root. The meanings are in the
+ * catalogue. This is an own list of the roots most frequent in lists for grade 3 and 4 (common practice, no source).
  */
 const ROOTS: readonly (readonly [row: string, letters: RegExp, not?: RegExp])[] = [
   [
@@ -32,8 +32,8 @@ const ROOTS: readonly (readonly [row: string, letters: RegExp, not?: RegExp])[] 
 ];
 
 /**
- * Beginnings with the roots and stems from Latin that follow them, by which they are no part of the word; not the et of comet. A
- * $ in the data is the end of the word.
+ * Beginnings, each with the Latin roots and stems that may follow. A beginning counts only before one of these. The et
+ * of comet is none of them, so comet has no beginning. A $ in the data is the end of the word.
  */
 const BEGINNINGS: readonly (readonly [row: string, letters: string, next: RegExp])[] = followers.flatMap(
   ({ beginnings, stems }) =>
@@ -46,8 +46,8 @@ const ANY =
   /rupt|struct|port|tract|spect|dict|scri|ject|form|graph|phon|photo|micro|bio|^(?:co[mn]|ex|pro|per|ad|uni)/;
 
 /**
- * Root and beginning of a whole word: inspect is in + spect, construct con + struct, microphone micro + phone. Null for a
- * word that has neither (portion, comet, uncle).
+ * Finds the root and beginning of a whole word: inspect is in + spect, construct con + struct, microphone micro +
+ * phone. Returns null for a word that has neither (portion, comet, uncle).
  */
 export function findRoots(word: string): RootedWord | null {
   if (!ANY.test(word)) return null;

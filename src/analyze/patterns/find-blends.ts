@@ -6,11 +6,15 @@ import type { PatternId } from '../types.ts';
 const blends = new Set(catalogue.filter((row) => row.family.endsWith(' blend')).map((row) => row.id));
 
 /**
- * Blends at the start and end of one base: two or three spellings that each keep a sound of their own.
+ * Finds the blends at the start and end of one base: two or three spellings that each keep a sound of their own. stamp
+ * has start-st and end-mp; nest has end-st.
  *
- * stamp has start-st and end-mp, nest end-st; not ship (one sound), bank (the n says NG), horse and prince (their last
- * consonant carries a silent e), change (its g
- * is soft), its (a last s sounds like an ending).
+ * No blends:
+ * - ship (one sound)
+ * - bank (the n is pronounced NG)
+ * - horse and prince (the last consonant carries a silent e)
+ * - change (the g is soft)
+ * - its (a last s sounds like an ending)
  */
 export function findBlends(base: readonly WordSpelling[]): PatternId[] {
   const first = base.findIndex(isVowel);
@@ -23,12 +27,15 @@ export function findBlends(base: readonly WordSpelling[]): PatternId[] {
   return [...nameBlend('start', start), ...nameBlend('end', end)];
 }
 
-/** The se of horse and the ce of prince, which a blend does not end with. */
+/**
+ * True for a spelling with a silent e, such as the se of horse and the ce of prince. A blend cannot end with such a
+ * spelling.
+ */
 function isSilentE({ letters }: WordSpelling): boolean {
   return /[^e]e$/.test(letters);
 }
 
-/** The n of bank, the soft g of change: not the sounds of the letters in a blend. */
+/** True for sounds that these letters do not have in a blend: the n of bank, the soft g of change. */
 function isOtherSound({ sound }: WordSpelling): boolean {
   return sound === 'NG' || sound === 'JH';
 }

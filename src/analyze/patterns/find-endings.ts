@@ -2,7 +2,7 @@ import { countVowels, hasVowel } from '../alignment/sounds.ts';
 import type { WordPart, WordSpelling } from '../build/built-word.ts';
 import type { FinerNeed, PatternId, Unit } from '../types.ts';
 
-/** An ending that may be taught as a unit, and the units of the word it takes the place of. */
+/** An ending that may be taught as a unit, with the units of the word that it replaces. */
 export interface FoundEnding extends FinerNeed {
   readonly units: readonly number[];
 }
@@ -13,7 +13,7 @@ const SHORT: Readonly<Record<string, RegExp>> = {
   o: /^A[AO]$/,
   u: /^AH$/,
 };
-/** The last letters of longer bases, whose vowel is weak: vessel, signal, fossil, bucket, picnic. */
+/** The last letters of longer bases, and their weak vowel: vessel, signal, fossil, bucket, picnic. */
 const FINALS: Readonly<Record<string, RegExp>> = {
   el: /^AX$/,
   al: /^AX$/,
@@ -23,7 +23,7 @@ const FINALS: Readonly<Record<string, RegExp>> = {
 };
 
 /**
- * Endings of a word's bases that a group may be taught as units.
+ * Finds the endings in a word's bases that a group may be taught as units:
  *
  * - a, i, o, u with ng, or with n and k: hang, wing, plank; not finger, uncle, hinge
  * - all, am, an at the end of a base: small, clam, planned; not shall, camp, sand
@@ -78,7 +78,7 @@ function findAtEnd(
   }
 }
 
-/** The letters in the base by itself: the n of planned. */
+/** Returns the letters that a spelling has in the base alone: n for the nn of planned. */
 function spelt({ letters, spells }: WordSpelling): string {
   return spells ?? letters;
 }

@@ -1,2 +1,2 @@
-/** Named for a spelling no row of the catalogue has: the o of women. */
+/** The pattern of a spelling that no catalogue row has: the o of women. */
 export const IRREGULAR = 'irregular';

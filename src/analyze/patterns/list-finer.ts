@@ -15,7 +15,7 @@ const CONTRACTIONS: Readonly<Record<string, PatternId>> = {
   are: 'contraction-are',
   am: 'contraction-are',
 };
-/** Endings of several sounds or spellings, by letters and sound. */
+/** Endings with several sounds or spellings, by letters and sound. */
 const ENDINGS: Readonly<Record<string, PatternId>> = {
   's:S': 'suffix-s-s',
   's:Z': 'suffix-s-z',
@@ -26,9 +26,10 @@ const ENDINGS: Readonly<Record<string, PatternId>> = {
 };
 
 /**
- * Finer rows for the last step in a word's making: boats -s as /s/, can't a contraction with not, gulls' of several owners,
- * beginning a doubling in a longer base, shelves f to v. Nothing for let's, which is no kind of its own.
- * @param baseSyllables Of the word it is made of.
+ * Lists the finer rows for the last step in the making of a word: boats has -s as /s/, can't is a contraction with not,
+ * gulls' has several owners, beginning doubles a consonant in a longer base, shelves changes f to v. let's has none,
+ * because it is no kind of its own.
+ * @param baseSyllables Number of syllables in the word's base.
  */
 export function listKinds(
   { affixes }: BuiltWord,
@@ -52,7 +53,7 @@ export function listKinds(
     });
 }
 
-/** The roots of a whole word as needs, and the parts they make of it. */
+/** Lists the roots of a whole word as needs, and the parts into which the roots divide it. */
 export function listRoots(word: string): { readonly finer: FinerNeed[]; readonly parts?: readonly string[] } {
   const rooted = findRoots(word);
   if (!rooted) return { finer: [] };
@@ -60,7 +61,10 @@ export function listRoots(word: string): { readonly finer: FinerNeed[]; readonly
   return rooted.parts.length > 1 ? { finer, parts: rooted.parts } : { finer };
 }
 
-/** Needs by finer rows; undefined where there are none, since then every group has the same needs. */
+/**
+ * Returns the needs by finer rows. Returns undefined if there are no finer rows, because then every group has the same
+ * needs.
+ */
 export function fineNeeds(rest: Iterable<PatternId>, finer: readonly FinerNeed[]): FineNeeds | undefined {
   if (finer.length === 0) return undefined;
   const once = new Map(finer.map(({ row, of }) => [`${row} ${of.join(' ')}`, { row, of }]));

@@ -19,34 +19,35 @@ const CHANGE_ROWS: Readonly<Record<string, PatternId>> = {
   'drop-e': 'change-drop-e',
   'y-to-i': 'change-y-to-i',
 };
-/** Vowels with a row of their own wherever their syllable is open: the weak a of about, the final y of happy and July. */
+/** Vowels that have a row of their own in every open syllable: the weak a of about, the final y of happy and July. */
 const NEEDS_NO_TYPE = /^y:|:(AX|IX)$/;
 
-/** A word that another is made of, and how it is read by itself. */
+/** A word that another word is made of, with its own reading. */
 export interface ReadPart {
   readonly word: string;
   readonly reading: Reading;
 }
 
-/** A word with its units named and its syllables divided. */
+/** A word with named units and divided syllables. */
 export interface WordToRequire {
   readonly word: string;
   readonly units: readonly Unit[];
   readonly syllables: readonly Syllable[];
   /** The vowel of each syllable. */
   readonly vowels: readonly (WordSpelling | undefined)[];
-  /** How its bases divide. */
+  /** The division patterns of the word's bases. */
   readonly divisions: readonly PatternId[];
 }
 
 /**
- * All patterns a reader needs for one reading, sorted, without repeats.
+ * Lists all patterns that a reader needs for one reading, sorted, without repeats.
  *
- * A whole word needs the patterns of its units, the blends of its base, its length in syllables, and their types where it is
- * longer. A word put together from others needs what they need, and besides: its ending or beginning, the spelling
- * change, what kind of word it is (compound, contraction, possessive), and letters that say something else than in the
- * parts. So funnier needs funny, -er and y to i, and nothing more. A word that only comes from another (confusion) needs
- * what its own letters need.
+ * - A whole word needs the patterns of its units, the blends of its base and its length in syllables. A longer word
+ * also needs its syllable types.
+ * - A word built from others needs the patterns of its parts and those of the joining: its ending or beginning, the
+ * spelling change, its kind (compound, contraction, possessive), and letters with another sound than in the parts. So
+ * funnier needs funny, -er and y to i, and nothing more.
+ * - A word that only derives from another (confusion) needs the patterns of its own letters.
  */
 export function listRequirements(
   built: BuiltWord,
@@ -96,7 +97,7 @@ function requireMade(
     ? ownNeeds(built, units, syllables, vowels)
     : new Set(units.map(({ pattern }) => pattern));
   const joint = new Set([...joining, ...[...own].filter((id) => !ofParts.has(id))]);
-  // Who knows you as a whole reads you're, however its ou is said.
+  // A reader who knows you as a whole word can read you're, regardless of the pronunciation of its ou.
   if (built.affixes.at(-1)?.kind === 'contraction') joint.delete(IRREGULAR);
   else if (built.ownSpellings && hasOtherIrregular(units, parts)) joint.add(IRREGULAR);
   const kinds = listKinds(built, units, parts[0]!.reading.syllables.length);
@@ -181,7 +182,10 @@ function ownNeeds(
   return ids;
 }
 
-/** The ay of says, which say does not have; not the ea of head in ahead. */
+/**
+ * True if a word has an irregular unit that its parts do not have: the ay of says is not in say. The ea of ahead is
+ * already in head.
+ */
 function hasOtherIrregular(units: readonly Unit[], parts: readonly ReadPart[]): boolean {
   const known = new Set(parts.flatMap(({ reading }) => reading.units.filter(isIrregular).map(nameOf)));
   return units.some((unit) => isIrregular(unit) && !known.has(nameOf(unit)));
@@ -203,7 +207,7 @@ function addIf(ids: Set<PatternId>, id: PatternId | undefined): void {
   if (id) ids.add(id);
 }
 
-/** Syllables as letters show them: fire is one, prism is one. */
+/** Counts syllables as the letters show them: fire has one, prism has one. */
 function countSyllables(spellings: readonly WordSpelling[]): number {
   return spellings.reduce((sum, { letters, sound }) => {
     const vowels = /[aeiouy]/.test(letters) ? countVowels(sound) : 0;

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { nameAffix, namePattern } from './name-pattern.ts';
 
-// A spelling, the letters before and behind it, and whether its syllable is open and the first of the word.
+// A spelling, the letters before and after it, and its place: `open` for an open syllable, `first` for the first
+// syllable of the word.
 test.each([
   ['ball', 'a:AO', 'b:B', 'll:L', '', 'a-before-l'],
   ['swan', 'a:AA', 'w:W', 'n:N', '', 'a-after-w'],
@@ -24,16 +25,19 @@ test.each([
   ['helicopter', 'i:IX', 'l:L', 'c:K', 'open', 'schwa-i'],
   ['any', 'a:EH', '', 'n:N', 'first', 'irregular'],
   ['said', 'ai:EH', 's:S', 'd:D', 'first', 'irregular'],
-])('in %s, %s between %s and %s (%s) is %s', (_word, spelling, before, after, place, id) => {
-  const [letters, sound] = cut(spelling);
-  const around = {
-    before: before === '' ? undefined : spelt(before),
-    after: after === '' ? undefined : spelt(after),
-    open: place.includes('open'),
-    firstSyllable: place.includes('first'),
-  };
-  expect(namePattern(letters, sound, around)).toBe(id);
-});
+])(
+  'in %s, the spelling %s between %s and %s (%s) has the pattern %s',
+  (_word, spelling, before, after, place, id) => {
+    const [letters, sound] = cut(spelling);
+    const around = {
+      before: before === '' ? undefined : spelt(before),
+      after: after === '' ? undefined : spelt(after),
+      open: place.includes('open'),
+      firstSyllable: place.includes('first'),
+    };
+    expect(namePattern(letters, sound, around)).toBe(id);
+  },
+);
 
 test.each([
   ['suffix', 'ed', 'T', 'suffix-ed-t'],
@@ -41,7 +45,7 @@ test.each([
   ['suffix', 'ed', 'IH.D', 'suffix-ed-id'],
   ['prefix', 'un', 'AH.N', 'prefix-un'],
   ['suffix', 'xq', 'K', 'irregular'],
-] as const)('the %s %s said %s is %s', (role, letters, sound, id) => {
+] as const)('the %s %s pronounced %s has the pattern %s', (role, letters, sound, id) => {
   expect(nameAffix(role, letters, sound)).toBe(id);
 });
 

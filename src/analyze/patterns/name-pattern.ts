@@ -4,11 +4,11 @@ import { findRule, type Rule } from '../rule.ts';
 import type { Pattern, PatternId } from '../types.ts';
 import { IRREGULAR } from './irregular.ts';
 
-/** The surroundings of a spelling, which decide between rows with the same letters and sound. */
+/** The surroundings of a spelling. They decide between rows with the same letters and sound. */
 export interface Surroundings {
   readonly before: { readonly letters: string; readonly sound: string } | undefined;
   readonly after: { readonly letters: string; readonly sound: string } | undefined;
-  /** Its syllable ends with it. */
+  /** True if the spelling is at the end of its syllable. */
   readonly open: boolean;
   readonly firstSyllable: boolean;
 }
@@ -35,12 +35,12 @@ function indexRows(wanted: (family: string) => boolean): ReadonlyMap<string, rea
   return index;
 }
 
-/** True when the catalogue has the spelling (ai as in rain), false for the ai of said. */
+/** True if the catalogue has the spelling, such as the ai of rain. False for the ai of said. */
 export function isRegular(letters: string, sound: string): boolean {
   return rowsOf.has(`${letters}:${sound}`);
 }
 
-/** The row of an ending or beginning, by its letters and, where rows differ, its sound: -ed in planted. */
+/** Returns the row of an ending or beginning by its letters. If rows differ in sound, the sound decides: -ed in planted. */
 export function nameAffix(role: 'prefix' | 'suffix', letters: string, sound: string): PatternId {
   const rows = role === 'prefix' ? prefixRows : suffixRows;
   return (
@@ -51,13 +51,13 @@ export function nameAffix(role: 'prefix' | 'suffix', letters: string, sound: str
   );
 }
 
-/** A spelling of one sound in its place, where the catalogue has rows for it. */
+/** A spelling with one sound and its place in the word. The catalogue has rows for this spelling. */
 interface PatternPlace extends Surroundings {
-  /** Letters and sound: a:AO. */
+  /** Letters and sound, such as a:AO. */
   readonly spelling: string;
 }
 
-/** Says which of several rows with the same letters and sound a spelling is; examples have their row. */
+/** A rule that chooses one of several rows with the same letters and sound. Its examples give their row. */
 export interface PatternRule extends Rule<PatternPlace> {
   readonly row: PatternId;
 }
@@ -65,7 +65,7 @@ export interface PatternRule extends Rule<PatternPlace> {
 const isBeforeR = ({ after }: PatternPlace): boolean => after?.letters[0] === 'r';
 const isAfterW = ({ before }: PatternPlace): boolean => /(^|\.)W$/.test(before?.sound ?? '');
 
-/** Where no rule applies, a spelling is the first row that has it. */
+/** The rules for choosing between rows. If no rule applies, a spelling has the first row with its letters and sound. */
 export const PATTERN_RULES: readonly PatternRule[] = [
   {
     name: 'a weak i that ends its syllable is a schwa',
@@ -223,12 +223,13 @@ export const PATTERN_RULES: readonly PatternRule[] = [
   },
 ];
 
-/** Letters and sounds that the rules are about; the others have no need to ask them. */
+/** The spellings that have rules. For all other spellings the rules are skipped. */
 const RULED = new Set('i:IX a:AA a:AO a:EY i:AY o:OW e:IH a:EH u:UH e:IX e:AX or:ER'.split(' '));
 
 /**
- * The catalogue row of a spelling in its place: by the rules where several rows have the same letters and sound, else the first that
- * has them; irregular where none does.
+ * Returns the catalogue row of a spelling in its place. If several rows have the same letters and sound, the rules
+ * decide. Otherwise the result is the first row with these letters and sound. Without such a row, the spelling is
+ * irregular.
  */
 export function namePattern(letters: string, sound: string, around: Surroundings): PatternId {
   const spelling = `${letters}:${sound}`;

@@ -1,6 +1,6 @@
 /**
- * What a teacher's choice about an item is remembered by: the item's text without what varies from document
- * to document. `"1. Ai – rain "` and `"ai - rain"` are one, `"-er"` and `"er"` are two.
+ * Returns the key under which a teacher's choice about an item is saved: the item's text without details that vary from
+ * document to document. `"1. Ai – rain "` and `"ai - rain"` have the same key, `"-er"` and `"er"` do not.
  */
 export function choiceKey(text: string): string {
   return text

@@ -1,41 +1,44 @@
 import type { Phrase } from './phrases.ts';
 import type { Spelling } from './spellings.ts';
 
-/** Letters in a clause, with all that stands beside them to say which of their sounds is meant. */
+/** Letters in a clause, with everything beside them that tells which of their sounds is meant. */
 export interface Spelled {
   readonly spelling: Spelling;
-  /** Where it begins in the clause. */
+  /** Index in the clause where the letters begin. */
   readonly start: number;
-  /** Headings and sounds that apply; each narrows what the letters can mean. */
+  /** Headings and sounds that apply to the letters. Each limits the possible meanings. */
   readonly headings: Phrase[];
-  /** Sounds after the letters; any of them is meant: `-ed /t/ /d/`. */
+  /** Sounds after the letters: `-ed /t/ /d/`. Any of these sounds is meant. */
   readonly sounds: Phrase[];
   readonly examples: string[];
-  /** They stand in the list of a sound that they cannot have. */
+  /** Whether the letters are in the list of a sound that they cannot have. */
   readonly odd: boolean;
-  /** All its sounds are meant, or as many as this says; 0 where nothing says so. */
+  /** The number of sounds of the letters that are meant, which may be all. It is 0 if the text gives no number. */
   every: number;
-  /** Its examples stand behind a list of letters: "th, wh (thin, when)". */
+  /** Whether the examples follow a whole list of letters: "th, wh (thin, when)". */
   spread: boolean;
 }
 
-/** A run of a clause that is one item: letters, a heading with its letters, a phrase, or what is not understood. */
+/**
+ * A run of a clause that makes one item: letters, a heading with its letters, a phrase, or text that was not
+ * understood.
+ */
 export interface Chunk {
-  /** Where it begins in the clause; it goes on to the next. */
+  /** Index in the clause where the chunk begins. It ends where the next chunk begins. */
   readonly start: number;
   readonly phrases: Phrase[];
   readonly spelled: Spelled[];
-  /** Lexemes understood, and those not. */
+  /** The number of lexemes understood, and of those not understood. */
   known: number;
   unknown: number;
-  /** A heading whose list follows in other chunks: it teaches nothing itself. */
+  /** Whether the chunk is a heading whose list follows in other chunks. Such a heading teaches nothing itself. */
   announces: boolean;
-  /** Words beside it leave open how it goes together: "with", "from … to". */
+  /** Whether words beside the chunk leave open how its parts belong together: "with", "from … to". */
   hedged: boolean;
-  /** Lists exceptions to what it names: the teacher has to say what they are. */
+  /** Whether the chunk lists exceptions to the pattern it names. The teacher has to say which they are. */
   asks: boolean;
-  /** Words that show what its headings teach: cake, of "silent e: cake". */
+  /** Words that show the pattern its headings teach: cake in "silent e: cake". */
   readonly examples: string[];
-  /** Says that nothing new is taught. */
+  /** Whether the chunk says that nothing new is taught. */
   rest: boolean;
 }

@@ -11,14 +11,14 @@ import type { Lexeme } from './split-lexemes.ts';
 const introduces =
   /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
 
-/** What the rules for words do with what is known of a clause. */
+/** The state of a clause with the operations that the rules for words need. */
 export class ClauseReader extends ClauseState {
-  /** Whether a word shows one of the headings before it: me, in "long e, o in me, go". */
+  /** Whether a word is an example of one of the headings before it: me in "long e, o in me, go". */
   showsHeading(text: string): boolean {
     return this.chunks.slice(-4).some(({ phrases }) => phrases.some((phrase) => shows(text, phrase)));
   }
 
-  /** The last letters that were read, the nearest first. */
+  /** Returns the last letters that were read, the nearest first. */
   lastSpelled(count: number): readonly Spelled[] {
     return this.chunks
       .slice(-count)
@@ -27,13 +27,16 @@ export class ClauseReader extends ClauseState {
       .reverse();
   }
 
-  /** Whether a word is an example of what the heading before it teaches: `schwa (about, lemon)`, `short a: at, am`. */
+  /**
+   * Whether a word is an example of the pattern that the heading before it teaches: `schwa (about, lemon)`, `short a:
+   * at, am`.
+   */
   isNote(text: string): boolean {
     if (this.scope === null || this.scope.chunk !== this.chunk) return false;
     const { heading, strong, chunk } = this.scope;
     const owned = heading.within!.has('possessive');
     if (text.includes("'") && (owned || heading.within!.has('contraction'))) return true;
-    // "the girl's coat"
+    // A further word after an example: "the girl's coat".
     if (owned && strong && chunk.examples.length > 0) return true;
     if (this.depth > 0) return true;
     const beside = strong || (this.scope.sound && text.length > 2 && !this.broken);
@@ -53,7 +56,7 @@ export class ClauseReader extends ClauseState {
 
   private beginHeading({ phrase, lexeme, words, sound }: HeadingAt): void {
     const { scope } = this;
-    // "final syllables: consonant-le": the heading only announces what is listed.
+    // The first heading only announces the list: "final syllables: consonant-le".
     if (scope?.strong && scope.chunk === this.chunk && phrase.ids.some((id) => scope.heading.within!.has(id)))
       scope.chunk.announces = true;
     const opened = this.open(lexeme.start);
@@ -79,7 +82,7 @@ export class ClauseReader extends ClauseState {
       spread: false,
     };
     const list = this.listOf(inScope);
-    // "two-letter consonants: sh" lists what its heading cannot mean: the list counts.
+    // "two-letter consonants: sh" lists letters that its heading cannot mean. The list counts then.
     const opens = scope !== null && scope.chunk === this.chunk && scope.chunk.spelled.length === 0;
     if (!inScope && opens && (scope.strong || !this.broken)) scope.chunk.announces = isOpen(scope.heading);
     if (!inScope && list === null) this.scope = null;
@@ -95,7 +98,7 @@ export class ClauseReader extends ClauseState {
   /** Whether the heading before letters can mean them. */
   private isInScope({ candidates, letters }: Spelling): boolean {
     const { scope } = this;
-    // The b of lamb is no spelling of /m/ that anybody lists.
+    // Nobody lists the b of lamb as a spelling of /m/.
     const silent = (id: PatternId) =>
       scope?.sound === true && letters.length === 1 && /^(?:mb|kn|wr|gn)$/.test(id);
     return scope !== null && candidates.some((id) => scope.heading.within!.has(id) && !silent(id));
@@ -114,7 +117,7 @@ export class ClauseReader extends ClauseState {
     if (inScope) return false;
     const within = scope?.chunk === this.chunk ? scope : null;
     const vowel = /^[aeiouy]/.test(letters);
-    // What the heading before a list cannot mean says that one of the two is misread.
+    // If the heading before a list cannot mean these letters, either the heading or the letters are misread.
     if (vowel && within?.strong) this.misread = true;
     const unlike = within?.sound === true && within.chunk.spelled.length > 0 && letters.length > 1;
     return unlike || (vowel && (this.misread || (this.nicknamed && letters.length === 1)));
@@ -125,7 +128,7 @@ export class ClauseReader extends ClauseState {
     const { scope } = this;
     if (scope === null || scope.chunk !== this.chunk) return null;
     const { heading, chunk, strong } = scope;
-    // "soft g (gem, huge) and -dge": what a sure heading has shown is not listed any more.
+    // A sure heading that already has examples does not apply to the letters after them: "soft g (gem, huge) and -dge".
     const shown =
       heading.sure && heading.ids.length === 1 && chunk.examples.length > 0 && chunk.spelled.length === 0;
     return !shown && (inScope || (strong && chunk.spelled.length > 0)) ? chunk : null;
@@ -137,14 +140,14 @@ export class ClauseReader extends ClauseState {
     return explicit && !this.broken && this.chunk?.known === 0 && !this.chunk.rest;
   }
 
-  /** "Double letters: f, l", "VCe (a, i)", "blends (l, r)": one letter stands for those of the family that have it. */
+  /** Reads one letter as the members of a family that contain it: "Double letters: f, l", "VCe (a, i)", "blends (l, r)". */
   private inFamily({ letters, candidates }: Spelling): Spelling | null {
     const { scope } = this;
     if (letters.length !== 1 || scope === null || scope.chunk !== this.chunk) return null;
     // "VCe a, i" needs no colon.
     const splits =
       /^[aeiou]$/.test(letters) && scope.heading.ids.includes('a_e') && scope.heading.within!.has('a_e');
-    // "Doubled letters f, l" neither.
+    // "Doubled letters f, l" needs no colon either.
     const doubles = /^[flsz]$/.test(letters) && scope.heading.ids.includes('ff');
     if (!scope.strong && !splits && !doubles) return null;
     const { ids, within } = scope.heading;
@@ -152,7 +155,10 @@ export class ClauseReader extends ClauseState {
     return familyMember(letters, ids);
   }
 
-  /** `a-` under "schwa" is a letter of a word, no prefix. */
+  /**
+   * Reads letters without their mark if the heading requires this. `a-` under "schwa" is a letter of a word, not a
+   * prefix.
+   */
   private unmarked({ letters, candidates }: Spelling): Spelling | null {
     const { scope } = this;
     const named = scope?.strong === true || scope?.heading.ids.includes('schwa-a') === true;

@@ -47,10 +47,13 @@ test.each(sentenceRules)(
   },
 );
 
-test.each(exampleShapes)('$letters in $example: $name, unlike $counterExample', (shape) => {
-  expect(patternsInExample(shape.letters, shape.example)).toEqual(shape.patterns);
-  expect(patternsInExample(shape.letters, shape.counterExample)).not.toEqual(shape.patterns);
-});
+test.each(exampleShapes)(
+  'the letters $letters in $example have the shape “$name”, unlike $counterExample',
+  (shape) => {
+    expect(patternsInExample(shape.letters, shape.example)).toEqual(shape.patterns);
+    expect(patternsInExample(shape.letters, shape.counterExample)).not.toEqual(shape.patterns);
+  },
+);
 
 test('every rule has a name of its own', () => {
   const names = [...notationRules, ...wordRules, ...headingRules, ...doubts].map(({ name }) => name);

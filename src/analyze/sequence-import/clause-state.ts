@@ -2,7 +2,7 @@ import type { Chunk, Spelled } from './clause-chunk.ts';
 import type { Phrase } from './phrases.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
+/** A heading that is followed by a list. `strong` means that a colon or brackets announce the list. */
 export interface HeadingScope {
   readonly heading: Phrase;
   readonly chunk: Chunk;
@@ -10,56 +10,56 @@ export interface HeadingScope {
   readonly sound: boolean;
 }
 
-/** Which blends stand at a place: "at the end of words". */
+/** Returns the kind of blends that a place such as "at the end of words" means. */
 function sideOf(place: string): 'start-' | 'end-' | '' {
   return /begin|start|front|initial/.test(place) ? 'start-' : /end|final/.test(place) ? 'end-' : '';
 }
 
-/** What is known of a clause at a word: its chunks so far, and what waits for the next. */
+/** The state of reading a clause: the chunks before the current word, and the words kept for the next chunk. */
 export class ClauseState {
   readonly lexemes: readonly Lexeme[];
   chunk: Chunk | null = null;
   /** The last sounds were named by letters without slashes: "ed = t, d, id". */
   saidAsLetters = false;
-  /** Something divides what comes from what came. */
+  /** Whether a divider separates the next word from the text before it. */
   broken = true;
   scope: HeadingScope | null = null;
-  /** Examples follow. */
+  /** Whether examples follow. */
   hinting = false;
   /** Examples were listed up to the last comma: "as in go, me". */
   trailing = false;
-  /** After words that leave open how things go together. */
+  /** Whether the words before leave open how the parts belong together. */
   hedging = false;
-  /** After "no" or "not": what follows is not taught. */
+  /** Whether "no" or "not" came before. The text that follows is then not taught. */
   negated = false;
-  /** In brackets that say more about what stands before them. */
+  /** Whether the current word is in brackets that say more about the text before them. */
   aside = false;
   depth = 0;
-  /** After "with" or the like, which may mean anything: "vowels with r". */
+  /** Whether "with" or a similar word came before, which may mean anything: "vowels with r". */
   loose = false;
   readonly chunks: Chunk[] = [];
-  /** The last heading without letters, after a comma: "digraphs, such as sh". */
+  /** The last heading that has no letters and is followed by a comma: "digraphs, such as sh". */
   dormant: HeadingScope | null = null;
-  /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
+  /** The heading before a colon. It applies to the headings listed after the colon: "y as a vowel: long i, long e". */
   announced: Phrase | null = null;
-  /** Where the letters to come stand: "at the end: st, sk". */
+  /** The place of the letters that follow: "at the end: st, sk". */
   place: 'start-' | 'end-' | '' = '';
-  /** The lexeme being read. */
+  /** Index of the lexeme being read. */
   at = 0;
-  /** What it lists are exceptions to what it names. */
+  /** Whether everything from here on is a guess. */
   private doubtful = false;
   /** The last divider was the word "and". */
   joined = false;
-  /** Where the words before the next chunk began that say nothing themselves. */
+  /** Start of the words before the next chunk that teach nothing themselves. */
   private pending: number | null = null;
-  /** How many they are. */
+  /** The number of words that wait for a chunk. */
   private waiting = 0;
   private ending = false;
-  /** Words before "and" that say nothing yet. */
+  /** Whether the words before "and" teach nothing yet. */
   private carried = false;
-  /** The last word was one of prose, neither letters nor a phrase. */
+  /** Whether the last word was prose, neither letters nor a phrase. */
   prose = false;
-  /** A heading was not understood, or does not go with its list. */
+  /** Whether a heading was not understood or does not fit its list. */
   protected misread = false;
   protected nicknamed = false;
 
@@ -71,7 +71,7 @@ export class ClauseState {
     this.used = used;
   }
 
-  /** The chunks of the clause, once all its lexemes are read. */
+  /** Returns the chunks of the clause after all its lexemes are read. */
   finish(): readonly Chunk[] {
     this.ending = true;
     this.closePending();
@@ -83,13 +83,13 @@ export class ClauseState {
     return this.chunk?.spelled.at(-1);
   }
 
-  /** From here on nothing is sure, nor is the heading before. */
+  /** Makes everything from here on unsure, and the heading before as well. */
   doubt(): void {
     this.doubtful = true;
     if (this.chunk !== null) this.chunk.asks = true;
   }
 
-  /** What comes is a guess: something before it was not understood. */
+  /** Makes everything from here on a guess, because some text before it was not understood. */
   unsure(): void {
     this.doubtful = true;
   }
@@ -98,17 +98,17 @@ export class ClauseState {
     return this.pending === null;
   }
 
-  /** What nobody knows was only the name of the letters that follow: "Otto's list: wr" is about wr. */
+  /** Drops an unknown name of the letters that follow: "Otto's list: wr" is about wr. */
   dropNickname(): void {
     let start = this.chunk?.start ?? 0;
     while (this.chunks.length > 0 && this.chunks.at(-1)!.known === 0) start = this.chunks.pop()!.start;
     this.chunk = null;
     this.pending = start;
-    // Under a name that nobody knows one vowel letter may be short, long or neither.
+    // Under an unknown name a single vowel letter may be short, long or neither.
     this.nicknamed = true;
   }
 
-  /** `joined`: by the word "and". */
+  /** Reads a divider. `joined` means that the divider is the word "and". */
   divide(joined = false): void {
     if (this.aside) return;
     this.joined = joined;
@@ -123,7 +123,7 @@ export class ClauseState {
     }
   }
 
-  /** After a full stop a list is over: "/oo/: ew, ue. Spelling u" begins anew; of "Blends. Bl, cl" the list comes yet. */
+  /** Ends a list at a full stop: "/oo/: ew, ue. Spelling u" begins anew. In "Blends. Bl, cl" the list is still to come. */
   endSentence(): void {
     this.trailing = false;
     if (this.scope !== null && this.scope.chunk.spelled.length > 0) this.scope = this.announced = null;
@@ -166,7 +166,7 @@ export class ClauseState {
     this.waiting += 1;
   }
 
-  /** Words that say something beside what is taught go with what came, if anything did. */
+  /** Reads words that add something to the text taught. They belong to the chunk before, if there is one. */
   note(lexeme: Lexeme): void {
     if (this.chunk === null || this.chunk.known === 0) {
       this.place = sideOf(lexeme.text);
@@ -174,19 +174,19 @@ export class ClauseState {
     } else {
       this.waiting += 1;
       this.placeBlends(lexeme.text);
-      // "the /v/ sound at the end of words": which letters it has there is not said.
+      // "the /v/ sound at the end of words" does not say which letters the sound has there.
       if (this.chunk.phrases.some(({ sound }) => sound) && this.chunk.spelled.length === 0)
         this.chunk.hedged = true;
     }
   }
 
-  /** "blends at the beginning" are those of beginnings. */
+  /** Limits blends to a place: "blends at the beginning" are the blends that begin words. */
   private placeBlends(place: string): void {
     const phrases = this.chunks
       .slice(-2)
       .flatMap((chunk) => chunk.phrases.map((phrase, i) => ({ chunk, phrase, i })));
     const side = sideOf(place);
-    // "blends st, sp at the beginning"
+    // The place also limits blends that are listed: "blends st, sp at the beginning".
     for (const one of side === '' ? [] : this.chunks.slice(-8).flatMap(({ spelled }) => spelled)) {
       const placed = one.spelling.candidates.filter((id) => id.startsWith(side));
       if (placed.length > 0 && one.headings.length > 0)
@@ -199,13 +199,14 @@ export class ClauseState {
     }
   }
 
-  /** Words that say nothing are an item after all where nothing else stands between two commas. */
+  /** Makes an item of words that teach nothing, if nothing else is between two commas. */
   private closePending(): void {
     if (this.pending === null) return;
     const known = this.chunk !== null && this.chunk.known > 0;
-    // "for plurals and verbs": after "and" they go on with what came; so do several words after a comma.
+    // After "and", such words continue the chunk before: "for plurals and verbs". Several words after a comma do the
+    // same.
     if (known && (this.joined || this.waiting > 1)) this.pending = null;
-    // "Children read and spell": what they read comes yet.
+    // "Children read and spell": the text they read is still to come.
     else if (!this.joined || this.ending) this.open(this.pending).unknown += 1;
     else this.carried = true;
   }

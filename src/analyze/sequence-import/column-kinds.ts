@@ -1,6 +1,6 @@
 /**
- * What a column, or a line that begins with such a name and a colon, holds. `step`: names the step; `title`: names it
- * and says what it teaches, where no other cell says so closer.
+ * The content of a column, or of a line that begins with such a name and a colon. `step` names the step. `title` names
+ * the step and says what it teaches, unless another cell says so more precisely.
  */
 export type CellKind = 'step' | 'title' | 'patterns' | 'by-sight' | 'notes' | 'examples';
 
@@ -20,9 +20,12 @@ const kinds: ReadonlyMap<string, CellKind> = new Map(
   Object.entries(names).flatMap(([kind, list]) => list.split('|').map((name) => [name, kind as CellKind])),
 );
 
-/** What a column's name says it holds, whatever its case and punctuation; null when it is no such name. */
+/**
+ * Returns the content that a column's name announces, whatever its case and punctuation. Returns null for any other
+ * text.
+ */
 export function findColumnKind(name: string): CellKind | null {
-  // Longer than any name there is: spares a look at whole paragraphs.
+  // Longer than any column name. This skips whole paragraphs.
   if (name.length > 60) return null;
   const plain = name
     .toLowerCase()
@@ -36,7 +39,7 @@ export function findColumnKind(name: string): CellKind | null {
   return kinds.get(plain) ?? (name.trim() === '#' ? 'step' : null);
 }
 
-/** Words that give a column's name away in a head: "New grapheme", "Decodable text". First come, first served. */
+/** Words in a head that show the kind of a column: "New grapheme", "Decodable text". The first match counts. */
 const telling: readonly (readonly [CellKind, RegExp])[] = [
   [
     'by-sight',
@@ -58,17 +61,20 @@ const telling: readonly (readonly [CellKind, RegExp])[] = [
 ];
 
 /**
- * What the head of a column says it holds; less strict than `findColumnKind`, for a line known to be a head. A name of
- * more than `longest` words is taken for something else.
+ * Returns the content that the head of a column announces. It is less strict than `findColumnKind` and is used for a
+ * line known to be a head. A longer text than `longest` words must be an exact name.
  */
 export function findHeadKind(name: string, longest = 4): CellKind | null {
-  // Words, or the spellings of them: its cells say.
+  // "Spelling list" may announce words or their spellings. The cells decide.
   const exact = /^spelling lists?$/i.test(name.trim()) ? 'patterns' : findColumnKind(name);
   if (exact !== null || name.length > 60 || name.trim().split(/\s+/).length > longest) return exact;
   return telling.find(([, words]) => words.test(name.toLowerCase()))?.[0] ?? null;
 }
 
-/** Where a list of by-sight words begins without a colon: `sh. Tricky words said`, `sh - HFW what`; a mark before it, a word behind. */
+/**
+ * The start of a list of by-sight words without a colon: `sh. Tricky words said`, `sh - HFW what`. A punctuation mark
+ * precedes it and a word follows.
+ */
 export const sightListStart = new RegExp(
   `(?<=[.;),]\\s+|\\s[-–—]\\s+|\\s{2})(?:also )?(?:${names['by-sight']
     .split('|')

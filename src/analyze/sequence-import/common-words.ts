@@ -1,7 +1,7 @@
 /**
- * Words so common, and so often taught by sight, that a list of nothing else is a list of by-sight words.
- * From E. W. Dolch, A Basic Sight Vocabulary, The Elementary School Journal 36 (1936); the last two rows are words
- * with unusual spellings that schools add to it (common practice, no source).
+ * Very common words that are often taught by sight. A list of nothing else is a list of by-sight words.
+ * Source: E. W. Dolch, A Basic Sight Vocabulary, The Elementary School Journal 36 (1936). The last two rows are words
+ * with unusual spellings that schools add to the list (common practice, no source).
  */
 export const commonWords: ReadonlySet<string> = new Set(
   [

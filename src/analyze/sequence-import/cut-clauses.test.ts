@@ -9,11 +9,11 @@ test.each([
   ['sh... ch', ['sh', 'ch']],
   ['sh (as in ship... shop) ch', ['sh (as in ship... shop) ch']],
   [' ; ', []],
-])('%j', (text, clauses) => {
+])('%j is cut into the expected clauses', (text, clauses) => {
   expect(cutClauses(text, 'patterns').map((clause) => clause.text)).toEqual(clauses);
 });
 
-test('the kind of a clause is said by the name before it', () => {
+test('the name before a clause determines its kind', () => {
   const clauses = cutClauses('Phonics: sh, ch. Sight words: the', 'step');
   expect(clauses.map(({ kind }) => kind)).toEqual(['patterns', 'by-sight']);
   expect(new Set(cutClauses('VCe words: cake', 'patterns').map(({ kind }) => kind)).size).toBe(1);

@@ -5,8 +5,9 @@ import { readWords } from './read-words.ts';
 import { isPreparation, mayPrepare } from './rest-weeks.ts';
 
 /**
- * Cuts the text of a cell or line into clauses: at line ends, semicolons, bars and bullets outside brackets, and
- * before a name that says what follows: `Phonics: sh, ch. Sight words: the` is two. `kind` is that of the column.
+ * Cuts the text of a cell or line into clauses. It cuts at line ends, semicolons, bars and bullets outside brackets,
+ * and before a name that announces the content: `Phonics: sh, ch. Sight words: the` is two clauses. `kind` is the kind
+ * of the column.
  */
 export function cutClauses(text: string, kind: CellKind): readonly Clause[] {
   return cutAt(text, dividers(text))
@@ -27,7 +28,7 @@ export function cutClauses(text: string, kind: CellKind): readonly Clause[] {
     );
 }
 
-/** A list of by-sight words within a line is over at the full stop: "Sight words is, a. Short i." */
+/** Cuts a line after a sentence that lists by-sight words: "Sight words is, a. Short i." */
 function cutSightSentence(part: string): readonly string[] {
   const cuts: number[] = [];
   for (const { index, 0: end } of part.matchAll(/(?<=[\p{L}'’])[.!]\s+(?=[-"“(\p{L}])/gu)) {
@@ -39,7 +40,7 @@ function cutSightSentence(part: string): readonly string[] {
         findColumnKind(name.slice(0, length).join(' ').replace(/:$/, '')) === 'by-sight',
     );
     const next = part.slice(index + end.length);
-    // Before such a list a sentence ends as well.
+    // A sentence also ends before such a list.
     const lists = sightName.test(next);
     if (listed || lists) cuts.push(index + end.length);
   }
@@ -48,13 +49,13 @@ function cutSightSentence(part: string): readonly string[] {
 
 const sightName = /^(?:new |more )?(?:sight|high[- ]frequency|tricky|irregular|memory) words?\b/i;
 
-/** "Sight words have, give, live (they break the rule)" is a list, whatever its words are elsewhere. */
+/** "Sight words have, give, live (they break the rule)" is a list, even if its words have other meanings elsewhere. */
 const sightList = new RegExp(
   `${sightName.source}(?:\\s*:)?\\s+[\\p{L}'’]+\\s*,\\s*[\\p{L}'’]+(?:\\s*[,(]|$)`,
   'iu',
 );
 
-/** "(mat, sat, Sam)" as a sentence of its own: examples of the clause before it. */
+/** Whether a sentence in brackets gives examples of the clause before it: "(mat, sat, Sam)". */
 function isBracketed(text: string): boolean {
   const inside = /^\(([^()]*)\)[.!]?$/.exec(text.trim())?.[1];
   if (inside === undefined) return false;
@@ -62,13 +63,13 @@ function isBracketed(text: string): boolean {
   return words.length > 1 && words.every((word) => /^\p{L}*[aeiouy]\p{L}*$/iu.test(word) && word.length > 2);
 }
 
-/** A text of several sentences, cut into them and into what each says. */
+/** Cuts a text into its sentences, and each sentence into its statements. */
 function cutProse(text: string): readonly Clause[] {
   const sentences = cutAt(
     text,
     [...text.matchAll(sentenceEnd)].map(({ index, 0: end }) => index + end.length),
   );
-  // "Blends. Bl, cl" is a name with its letters.
+  // "Blends. Bl, cl" is a name with its letters, not two sentences.
   const runs =
     sentences.some((one) => isSentence(one) || isPreparation(one) || mayPrepare(one)) ||
     sentences.every((one) => (one.match(/\p{L}+/gu) ?? []).length > 2);
@@ -78,32 +79,35 @@ function cutProse(text: string): readonly Clause[] {
     .filter((clause) => /[\p{L}\p{N}]/u.test(clause.text));
 }
 
-/** The end of a sentence, not of a shortened word: `Thurs. after`, `Mrs. P.`, `incl. ch`. */
+/** The end of a sentence. The full stop of a shortened word does not count: `Thurs. after`, `Mrs. P.`, `incl. ch`. */
 const sentenceEnd =
   /(?<!\b(?:Mrs?|Ms|Dr|St|Gr|Rm|vs|no|wk|incl|init|fin|syll?|ex|e\.g|i\.e|Thurs?|Tues?|Wed|Fri|Mon|\p{Lu}))[.!?]["”’)]*\s+(?=["“‘(]?\p{Lu})/gu;
 
-/** Where an item begins behind a comma or plus that divides more than the parts of a list; null for others. */
+/**
+ * Returns the start of an item after a comma or plus that separates whole items. Returns null if the sign only
+ * separates the parts of a list.
+ */
 function itemBehind(text: string, i: number): number | null {
   const char = text[i]!;
   if (!/[+,&]/.test(char)) return null;
-  // "sh first, then ch": two items; "double, then add" is one. "ch, sh/ch sort"
+  // "sh first, then ch" and "ch, sh/ch sort" are two items each. "double, then add" is one.
   const behind = text.slice(i, i + 30);
   if (/^, then (?!add|or)\p{L}{1,3}(?!\p{L})|^,\s[\p{L}/]{1,14} [Ss]orts?\s*$/u.test(behind)) return i + 1;
-  // "digraphs review + tch"
+  // A plus after "review" separates items: "digraphs review + tch".
   return /\p{L}{3,}\s+review\s*$/iu.test(text.slice(Math.max(0, i - 40), i)) ? i : null;
 }
 
-/** The longest list of words that is looked back at. */
+/** The number of characters before a semicolon that are searched for a list of words. */
 const LONGEST_WORDS = 200;
 const wordsBefore = new RegExp(
   `${sightName.source.replace('^', '(?:^|[.;\\n]\\s*)')}\\s*:\\s*[\\p{L}'’]+(?:\\s*;\\s*[\\p{L}'’]+)*$`,
   'iu',
 );
 
-/** "Sight words: people; water; again": semicolons that only divide the words of the list. */
+/** Whether a semicolon only separates the words of a list: "Sight words: people; water; again". */
 function isInWords(text: string, i: number): boolean {
   const [, next = ''] = /^;\s*([\p{L}'’]+)\s*(?:[;.\n]|$)/u.exec(text.slice(i, i + 30)) ?? [];
-  // "Sight words: they; sh"
+  // In "Sight words: they; sh" the letters sh are not a word of the list.
   const isWord = commonWords.has(next) || /^(?=\p{L}*[aeiouy])[\p{L}'’]{3,}$/u.test(next);
   return isWord && wordsBefore.test(text.slice(Math.max(0, i - LONGEST_WORDS), i));
 }
@@ -113,7 +117,7 @@ function dividers(text: string): readonly number[] {
   let depth = 0;
   for (let i = 0; i < text.length; i++) {
     const char = text[i]!;
-    // "Short i. (pin, tip) Watch b and d": brackets that are a sentence of their own.
+    // Brackets can be a sentence of their own: "Short i. (pin, tip) Watch b and d".
     if (char === '(' && depth === 0 && /\p{L}[)'’]?[.!]\s+$/u.test(text.slice(Math.max(0, i - 6), i))) {
       const close = text.indexOf(')', i);
       if (close > 0 && isBracketed(text.slice(i, close + 1))) cuts.push(i, close + 1);
@@ -136,7 +140,7 @@ function dividers(text: string): readonly number[] {
   return cuts;
 }
 
-/** The most letters of a list of words to read. */
+/** The number of characters at the end of a text that are searched for a list of words to read. */
 const LONGEST_READ = 120;
 
 function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
@@ -147,12 +151,12 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
   }
   const dash = /^\s*(\p{L}[\p{L} ]{2,40}?)\s+[-–—]+\s/u.exec(part.slice(0, 60));
   const dashed = dash === null ? null : findColumnKind(dash[1]!);
-  // "Words for dictation - map, hid"
+  // A name can end at a dash: "Words for dictation - map, hid".
   if (dashed === 'notes' || dashed === 'examples' || dashed === 'by-sight')
     found.push({ at: 0, kind: dashed });
   for (const { index } of part.matchAll(sightListStart))
     if (!found.some(({ at }) => Math.abs(at - index) < 6)) found.push({ at: index, kind });
-  // "short a, read at, am, sad"
+  // "read" can begin a list of examples: "short a, read at, am, sad".
   const read = /(?<=[,;]\s)read\s+\p{Ll}{2,}(?:,\s*\p{Ll}{2,})+\s*$/u.exec(part.slice(-LONGEST_READ));
   if (read !== null)
     found.push({ at: Math.max(0, part.length - LONGEST_READ) + read.index, kind: 'examples' });
@@ -172,10 +176,10 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
 const listed =
   /(?<![\p{L}-])(?:(?:and|with|plus|then|also)\s+)?(?:(?:the|our|two|three|some|more|new|odd|these)\s+){0,3}words?(?:(?:\s+(?:we|you|they|to|just|know|learn|see|are|is(?!\s*,)|this|week))*\s*[:–—-]|(?:\s+(?:we|you|they|to|just|know|learn|see|are|this|week))*)\s+(?<list>[\p{L}']+(?:(?:\s*,\s*(?:and\s+)?|\s+and\s+|\s*&\s*)[\p{L}']+)*)(?=\s*(?:[.;]|$))/giu;
 
-/** Words of one short vowel that are read as they are written, which "words" may as well be examples of. */
+/** Words with one short vowel that are read as they are written. Such words after "words" may also be examples. */
 const regular = /^(?!(?:is|his|as|has|of|was|put|want|to|do)$)[^aeiouy]{0,2}[aeiou][^aeiouywr]{1,2}$/;
 
-/** Cuts out "and the words is, his": a list of nothing but words so common that they are taught by sight. */
+/** Cuts out a list of nothing but words so common that they are taught by sight: "and the words is, his". */
 function cutAtWords(part: string): readonly (string | Clause)[] {
   const pieces: (string | Clause)[] = [];
   let after = 0;
@@ -195,13 +199,13 @@ function cutAtWords(part: string): readonly (string | Clause)[] {
   );
 }
 
-/** The longest name of a column that ends at a colon, of at most four words. */
+/** Returns the longest column name of at most four words that ends at a colon. */
 function nameBefore(part: string, colon: number): { at: number; kind: CellKind } | null {
   const before = part.slice(Math.max(0, colon - 60), colon);
   const starts = [...before.matchAll(/(?<![\p{L}\p{N}-])[\p{L}]/gu)].map(({ index }) => index).slice(-4);
   for (const start of starts) {
     const kind = findColumnKind(before.slice(start));
-    // "VCe words: cake" is about VCe; a name of a column begins the clause, or has a capital.
+    // "VCe words: cake" is about VCe. A column name begins the clause or has a capital.
     const lead = before.slice(0, start).trimEnd();
     const begins = /^\p{Lu}/u.test(before.slice(start)) || lead === '' || /[.;,)]$/.test(lead);
     const aside = kind === 'by-sight' && lead.endsWith('(');
@@ -216,7 +220,10 @@ function cutAt(text: string, cuts: readonly number[]): readonly string[] {
   return edges.slice(0, -1).map((edge, i) => text.slice(edge, edges[i + 1]));
 }
 
-/** Without what divides clauses at either end. A loop: a pattern for the end is slow in long runs of blanks. */
+/**
+ * Removes the characters that divide clauses from both ends. A loop is used because a pattern for the end is slow in
+ * long runs of blanks.
+ */
 export function trimEdges(text: string): string {
   let start = 0;
   let end = text.length;

@@ -8,27 +8,27 @@ import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { isWord } from './words-or-letters.ts';
 
-/** A clause as it was read: an item for each chunk, and what each of its letters was settled to. */
+/** The reading of a clause: an item for each chunk, and the patterns that each of its letters was settled to. */
 export interface ClauseReading {
   readonly items: readonly ReadItem[];
   readonly chunks: readonly Chunk[];
   readonly settled: readonly { readonly spelled: Spelled; readonly ids: Settled['ids'] }[];
-  /** What several of them meant together is one already. */
+  /** The lexemes of the clause. Several lexemes with one meaning are already merged into one. */
   readonly lexemes: readonly Lexeme[];
-  /** Words that nothing was made of, or examples. */
+  /** Words that were not used, or examples. */
   readonly passed: readonly Lexeme[];
 }
 
 /**
- * A sign, in what was read and not in how, that a clause means something else: two of its parts do not go together, or
- * a word of it was not used that may change the rest.
+ * A sign that a clause means something else. The sign is in the content, not in the way it was read. Either two parts
+ * of the clause do not fit together, or an unused word may change the rest.
  */
 interface Doubt {
   readonly name: string;
-  /** A clause of which something becomes a guess, and one much like it that stays sure. */
+  /** A clause in which an item becomes a guess. `counterExample` is a similar clause that stays sure. */
   readonly example: string;
   readonly counterExample: string;
-  /** The places of the items that become guesses. */
+  /** Returns the indexes of the items that become guesses. */
   readonly doubted: (reading: ClauseReading) => readonly number[];
 }
 
@@ -36,26 +36,26 @@ const rowOf = new Map(catalogue.map((row) => [row.id, row]));
 
 const all = ({ items }: ClauseReading) => items.map((_, i) => i);
 
-/** The place of the item that letters are in. */
+/** Returns the index of the item that contains the letters. */
 const placeOf = (chunks: readonly Chunk[], spelled: Spelled) =>
   chunks.findIndex((chunk) => chunk.spelled.includes(spelled));
 
 const isSuffix = (id: PatternId) => id.startsWith('suffix-');
 
-/** Whether one row takes in the other: contractions those with not. */
+/** Whether one row includes the other: contractions include the contractions with not. */
 const takesIn = (one: PatternId, other: PatternId) => rowOf.get(other)?.kindOf === one;
 
-/** Whether nothing beside letters says which of their meanings is the one. */
+/** Whether nothing beside the letters tells which of their meanings applies. */
 const isBare = ({ headings, sounds, examples }: Spelled) =>
   headings.length + sounds.length + examples.length === 0;
 
-/** What all of some sets have; of none, nothing. */
+/** Returns a member that all sets share. Returns nothing if there are no sets. */
 function shared<Thing>(sets: readonly ReadonlySet<Thing>[]): Thing | undefined {
   const [first, ...others] = sets;
   return [...(first ?? [])].find((one) => others.every((other) => other.has(one)));
 }
 
-/** In any order: each is asked. */
+/** The order is irrelevant, because every doubt is checked. */
 export const doubts: readonly Doubt[] = [
   {
     name: 'a whole family beside one of it',
@@ -80,7 +80,7 @@ export const doubts: readonly Doubt[] = [
         .filter(({ kind }) => kind === 'sound')
         .map(({ text }) => soundPhrase(text).within!);
       const taught = reading.items.flatMap(({ patterns }) => patterns);
-      // An ending has the sounds of other rows: "-s /z/".
+      // The sounds of an ending belong to other rows: "-s /z/".
       if (taught.length === 0 || taught.some(isSuffix)) return [];
       return said.some((within) => within.size > 0 && !taught.some((id) => within.has(id)))
         ? all(reading)
@@ -178,7 +178,7 @@ export const doubts: readonly Doubt[] = [
       const taught = new Set(reading.items.flatMap(({ patterns }) => patterns));
       const isLetters = ({ text, mark }: Lexeme) =>
         (mark !== 'none' || !mayBeWord.test(text) || !isWord(text)) && findSpelling(text, mark) !== null;
-      // So may what several words mean: "ee as in feet - contractions with is".
+      // The meaning of several words may also be lost: "ee as in feet - contractions with is".
       const isLost = ({ kind, ids = [] }: Lexeme) =>
         kind === 'meant' && ids.length > 0 && !ids.some((id) => taught.has(id));
       return reading.passed.some(isLetters) || (taught.size > 0 && reading.lexemes.some(isLost))
@@ -203,16 +203,16 @@ export const doubts: readonly Doubt[] = [
 
 const joins = /^(?:plus|before|after|without)$/;
 
-/** A vowel and a consonant; words of two vowels or two consonants are letters. */
+/** Matches a word with a vowel and a consonant. Two vowels or two consonants alone are letters. */
 const mayBeWord = /[aeiouy].*[^aeiouy]|[^aeiouy].*[aeiouy]|^(?:I|a|eye|you)$/;
 
-/** A spelling of few meanings, no blend or part of a word. */
+/** Whether the patterns are a spelling with few meanings, and not a blend or part of a word. */
 const isSpelling = (ids: readonly PatternId[]) =>
   ids.length > 0 &&
   ids.length < 4 &&
   ids.every((id) => /vowel|digraph|consonant/.test(rowOf.get(id)!.family));
 
-/** The items of a clause; doubted items become guesses. `used` is told the name of each doubt. */
+/** Returns the items of a clause. Doubted items become guesses. `used` is called with the name of each doubt. */
 export function doubtItems(
   reading: ClauseReading,
   used: (doubt: string) => void = () => {},
@@ -229,7 +229,8 @@ export function doubtItems(
 }
 
 /**
- * A heading without a colon was taken for the name of a list. Where nothing behind it can be that list, the heading itself is taught, as a guess.
+ * Corrects a heading without a colon that was taken for the name of a list. If no later item can be that list, the
+ * heading itself is taught, as a guess.
  */
 function withList({ chunks, items, settled, lexemes }: ClauseReading, item: ReadItem, i: number): ReadItem {
   const { announces, phrases, spelled } = chunks[i]!;
@@ -238,7 +239,7 @@ function withList({ chunks, items, settled, lexemes }: ClauseReading, item: Read
   if (item.status !== 'ignored' || named || !announces || spelled.length > 0 || ids.length === 0) return item;
   const behind = items.slice(i + 1).flatMap(({ patterns }) => patterns);
   const listed = phrases.some(({ within }) => behind.some((id) => within?.has(id) === true));
-  // "final syllable -ic" is about one that nobody lists.
+  // "final syllable -ic" names a single syllable that nobody lists.
   const single = settled.every(({ spelled: own }) => own.spelling.letters.length === 1);
   if (listed || settled.length === 0 || !single) return item;
   return { ...item, status: 'guessed', patterns: [...new Set(ids)], headings: phrases };

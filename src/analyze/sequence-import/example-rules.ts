@@ -10,27 +10,27 @@ import type { Lexeme } from './split-lexemes.ts';
 import { restWords } from './word-roles.ts';
 import { joinsWords, standsForLetters } from './words-or-letters.ts';
 
-/** A word of a clause with what it may be: the longest phrase that begins there, letters, or only a word. */
+/** A word of a clause with its possible meanings: the longest phrase that begins there, letters, or only a word. */
 interface WordAt {
   readonly i: number;
   readonly lexeme: Lexeme;
   readonly phrase: Phrase | null;
-  /** Lexemes of the phrase. */
+  /** The number of lexemes in the phrase. */
   readonly length: number;
   readonly spelling: Spelling | null;
 }
 
-/** What a word of a clause can be. */
+/** A rule for the meaning of a word in a clause. */
 export interface WordRule {
   readonly name: string;
-  /** A clause with a word it applies to, and one much like it without. */
+  /** A clause with a word the rule applies to. `counterExample` is a similar clause without such a word. */
   readonly example: string;
   readonly counterExample: string;
-  /** Does what the word means, and gives how many lexemes that took; 0 where the rule does not apply. */
+  /** Applies the meaning of the word and returns the number of lexemes this took. Returns 0 if the rule does not apply. */
   readonly applies: (reader: ClauseReader, word: WordAt) => number;
 }
 
-/** Words that are examples of letters, or names of their sounds. In order: the first rule that applies is taken. */
+/** Rules for words that are examples of letters or names of their sounds. The first rule that applies is used. */
 export const exampleRules: readonly WordRule[] = [
   {
     name: 'letters for a sound',
@@ -66,7 +66,7 @@ export const exampleRules: readonly WordRule[] = [
       const { last, hinting } = reader;
       const sound = text.length <= 2 && text !== 'or' && hinting ? soundsByName.get(text) : undefined;
       if (sound === undefined || last === undefined || last.examples.length > 0) return 0;
-      // "ai says /ā/ and ea": other letters.
+      // In "ai says /ā/ and ea" the ea is other letters, not a sound.
       if (last.sounds.length > 0 && !reader.saidAsLetters) return 0;
       last.sounds.push(soundPhrase(text));
       reader.saidAsLetters = true;
@@ -87,7 +87,7 @@ export const exampleRules: readonly WordRule[] = [
         last.examples.length > 0
       )
         return 0;
-      // "ch = k, f": another letter, unless f is a sound of ch.
+      // In "ch = k, f" the f is another letter, unless f is a sound of ch.
       const sound = soundsByName.has(text) ? soundPhrase(text) : null;
       const says = sound !== null && last.spelling.candidates.some((id) => sound.within?.has(id));
       if (!says || last.spelling.letters === text || !reader.saidAsLetters) return 0;
@@ -115,16 +115,16 @@ export const exampleRules: readonly WordRule[] = [
     applies: (reader, { lexeme, spelling }) => {
       const { last, aside, hinting } = reader;
       if (aside || !hinting || spelling === null) return 0;
-      // "letter names in our own names": a word of a sentence.
+      // The letters may be a word of a sentence: "letter names in our own names".
       if (last === undefined && lexeme.mark === 'none' && joinsWords(reader.lexemes, reader.at, lexeme.text))
         return 0;
       if (lexeme.text === 'or' && !standsForLetters(reader.lexemes, reader.at)) return 0;
-      // "ay: may I play": a letter within examples is a word; "p like pig and t like top" has two letters.
+      // A letter within examples is a word: "ay: may I play". In "p like pig and t like top" there are two letters.
       const next = reader.lexemes[reader.at + 1];
       const shown = next?.kind === 'hint' || /^(?:like|as)$/.test(next?.text ?? '');
       if (lexeme.text.length === 1 && lexeme.mark === 'none' && !shown) return 0;
-      // After letters they need an example first, after a phrase none: "longer words: er, or".
-      // "-ng words: ang, ing"
+      // Letters after other letters need an example first. Letters after a phrase need none: "longer words: er, or".
+      // Another case is "-ng words: ang, ing".
       const unit = rimes[lexeme.text] !== undefined && /^n[gk]$/.test(last?.spelling.letters ?? '');
       const starts =
         unit ||
@@ -163,11 +163,11 @@ export const exampleRules: readonly WordRule[] = [
         ) &&
         !(last !== undefined && fits(text, last.spelling.letters))
       ) {
-        // "h (review)": not new, or it may be.
+        // The letters in "h (review)" are not new, or may not be.
         if (/^(?:review|revisit|recap)$/.test(text) && reader.chunk !== null) reader.chunk.hedged = true;
         return 1;
       }
-      // "the snow one, not the cow one"
+      // A remark about examples: "the snow one, not the cow one".
       if (
         aside &&
         /^(?:not|never|no)$/.test(text) &&
@@ -177,7 +177,7 @@ export const exampleRules: readonly WordRule[] = [
         while (/^(?:word|sound|note|meant)$/.test(reader.lexemes[end]?.kind ?? '')) end += 1;
         return end - i;
       }
-      // "both said shun"
+      // A sound written in letters: "both said shun".
       if (
         last !== undefined &&
         text.length > 2 &&
@@ -187,11 +187,11 @@ export const exampleRules: readonly WordRule[] = [
           last.sounds.push(soundPhrase(text));
         return 1;
       }
-      // "forms of in-: im-", "starts with l: bl": no words at all.
+      // In "forms of in-: im-" and "starts with l: bl" the last letters are not words.
       if (!aside && spelling !== null && (mark !== 'none' || /^[^aeiouy]{2,}$/.test(text))) return 0;
       if (/^(?:the|and|or|in|of|as|like|sounds?|words?)$/.test(text)) return 1;
       if (/^(?:ones?|kind|type|both|says?)$/.test(text) && reader.lexemes[i - 1]?.kind === 'word') return 1;
-      // "er, or, ar (helper, doctor, dollar)": each is an example of its own letters.
+      // Each word is an example of its own letters: "er, or, ar (helper, doctor, dollar)".
       const shown = [last, ...reader.lastSpelled(6)].find(
         (one) => one !== undefined && fits(text, one.spelling.letters),
       );
@@ -215,7 +215,7 @@ export const exampleRules: readonly WordRule[] = [
       const shown = reader.lastSpelled(4).find((one) => fits(lexeme.text, one.spelling.letters));
       const meant = shown !== undefined || lexeme.cut === true;
       if (!meant && (chunk.spelled.length > 0 || spelling !== null || !alone)) return 0;
-      // "wa as in wash, war as in warm": short and known as letters, war is no example of wa.
+      // In "wa as in wash, war as in warm", war is short and known as letters. It is no example of wa.
       if (shown !== undefined && spelling !== null && lexeme.text.length <= 3) return 0;
       if (lexeme.text === 'and' || lexeme.text === 'or') return 0;
       (shown ?? chunk).examples.push(lexeme.text);
@@ -225,11 +225,14 @@ export const exampleRules: readonly WordRule[] = [
   },
 ];
 
-/** Words before letters or a phrase that are no examples themselves. */
+/** Words before letters or a phrase that are not examples themselves. */
 const leadsToLetters =
   /^(?:the|spellings?|words?|add|adding|divide|dividing|suffix|suffixes|prefix|prefixes|letters?|initial|final|beginning|ending|endings)$/;
 
-/** Whether the words after "and" say something else than the letters before it: they are no example and no sound of these letters. */
+/**
+ * Whether the words after "and" are about something other than the letters before it. They are then neither an example
+ * nor a sound of these letters.
+ */
 function beginsAnew({ lexemes }: ClauseReader, last: Spelled, at: number): boolean {
   const next = lexemes[at];
   if (next === undefined) return false;

@@ -1,6 +1,6 @@
 import type { PatternId } from '../types.ts';
 
-/** What the place of letters in an example word says of their sound. */
+/** A rule that tells the sound of letters from their place in an example word. */
 interface ExampleShape {
   readonly name: string;
   readonly letters: string;
@@ -19,7 +19,10 @@ const open = (vowel: string, patterns: readonly PatternId[], example: string, co
   counterExample,
 });
 
-/** In order; the first whose letters and word fit decides. Regularities of English spelling, common practice. */
+/**
+ * The first shape whose letters and word fit decides. The shapes are regularities of English spelling (common
+ * practice).
+ */
 export const exampleShapes: readonly ExampleShape[] = [
   open('e', ['long-e'], 'she', 'shed'),
   open('o', ['long-o'], 'go', 'got'),
@@ -29,7 +32,8 @@ export const exampleShapes: readonly ExampleShape[] = [
       name: `${vowel} in a closed syllable`,
       letters: vowel,
       patterns: [`short-${vowel}`],
-      // Not before l, r, w, which change a vowel, nor i before nd, o before st.
+      // A vowel before l, r or w is excluded because these letters change it. Also excluded are i before nd and o
+      // before st.
       word: new RegExp(
         `^(?!.*(?:ind|ost|wa|qua)$)[^aeiouyw]{0,3}${vowel}(?:[bcdfgjkmnpstvxz][^aeiouyr]{0,2})$`,
       ),
@@ -153,7 +157,7 @@ export const exampleShapes: readonly ExampleShape[] = [
   },
 ];
 
-/** The patterns that letters have in an example word, by its shape; none where the shape leaves it open. */
+/** Returns the patterns that the shape of an example word gives its letters. Returns none if the shape leaves them open. */
 export function patternsInExample(letters: string, word: string): readonly PatternId[] {
   return exampleShapes.find((shape) => shape.letters === letters && shape.word.test(word))?.patterns ?? [];
 }

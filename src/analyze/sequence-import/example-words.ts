@@ -1,7 +1,7 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 
-/** Words sequences often give beside letters of several sounds, besides those of the catalogue. */
+/** Words that sequences often give beside letters with several sounds, in addition to the words of the catalogue. */
 const keyWords: Readonly<Record<PatternId, string>> = {
   'long-a': 'apron acorn baby paper table lady',
   'long-u-yoo': 'music unicorn human unit pupil uniform',
@@ -78,7 +78,7 @@ const wordsOf = new Map(
   ]),
 );
 
-/** Whether a word is a usual example of a pattern, as the words of the catalogue are. */
+/** Whether a word is a usual example of a pattern. The words of the catalogue are usual examples. */
 export function isUsualExample(word: string, id: PatternId): boolean {
   return wordsOf.get(id)!.has(word);
 }

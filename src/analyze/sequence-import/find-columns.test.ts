@@ -44,11 +44,11 @@ test.each([
     'Week\tPhonics\tTeacher\n1\tsh\tMr Falk\n2\tch\tWilma',
     'step patterns notes',
   ],
-])('%s', (_, pasted, kinds) => {
+])('the columns are of the kinds %s', (_, pasted, kinds) => {
   expect(kindsOf(pasted).join(' ')).toBe(kinds);
 });
 
-test.each(columnRules)('“$name” is said of $example, not of $counterExample', (rule) => {
+test.each(columnRules)('the rule “$name” applies to $example, not to $counterExample', (rule) => {
   const letters = columnOf(rule.beside, 2, ['sh', 'ch']);
   const said = ([name, cell]: readonly [string, string]) => {
     const column = columnOf(name, 0, [cell]);

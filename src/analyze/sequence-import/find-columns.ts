@@ -7,18 +7,21 @@ import { isDates, MONTHS, readStepHeading } from './step-heading.ts';
 
 /** A column of a pasted table. */
 export interface FoundColumn {
-  /** As its head calls it; empty without one. */
+  /** The name in the head of the column. It is empty if there is no head. */
   readonly name: string;
   readonly kind: CellKind;
 }
 
-/** How many rows are looked at to say what a column holds. */
+/** The number of rows that are read to find the kind of a column. */
 const ROWS_READ = 60;
 
-/** The most words in the name of a column, once its row is known for a head. */
+/** The most words in a column's name, if its row is known to be a head. */
 const LONGEST_NAME = 6;
 
-/** What the columns of a table hold, by their names and cells; `head` is the row of the names, -1 without one. */
+/**
+ * Finds the kinds of a table's columns by their names and cells. `head` is the index of the row with the names, or -1
+ * if there is none.
+ */
 export function findColumns({ rows, head: known }: FoundTable): {
   readonly head: number;
   readonly columns: readonly FoundColumn[];
@@ -38,7 +41,7 @@ export function findColumns({ rows, head: known }: FoundTable): {
   return { head, columns: columns.map(({ name }, i) => ({ name, kind: kinds[i]! })) };
 }
 
-/** Whether a row says the names of the columns once more, above the next part of a table. */
+/** Whether a row repeats the names of the columns, above the next part of a table. */
 export function isHeadAgain(row: readonly string[], names: readonly string[]): boolean {
   return names.length > 1 && names.every((name, i) => (row[i] ?? '').toLowerCase() === name.toLowerCase());
 }
@@ -46,24 +49,24 @@ export function isHeadAgain(row: readonly string[], names: readonly string[]): b
 interface Column {
   readonly name: string;
   readonly place: number;
-  /** What its name says it holds. */
+  /** The kind of content that the column's name announces. */
   readonly named: CellKind | null;
-  /** Its first cells that hold something. */
+  /** The first cells that are not empty. */
   readonly cells: readonly string[];
   readonly all: readonly string[];
 }
 
-/** A column with its name and the cells that hold something. */
+/** Returns a column with its name and its cells that are not empty. */
 export function columnOf(name: string, place: number, all: readonly string[]): Column {
   return { name, place, named: findHeadKind(name, LONGEST_NAME), cells: all.slice(0, ROWS_READ), all };
 }
 
 interface ColumnRule {
   readonly name: string;
-  /** The head of a column and a cell of it. */
+  /** The head of a column and one of its cells. */
   readonly example: readonly [name: string, cell: string];
   readonly counterExample: readonly [name: string, cell: string];
-  /** The head of a column with letters beside both. */
+  /** The head of the column with letters that is beside the example and the counter-example. */
   readonly beside: string;
   readonly kind: CellKind;
   readonly applies: (column: Column, all: readonly Column[]) => boolean;
@@ -71,7 +74,7 @@ interface ColumnRule {
 
 const teaching = (kind: CellKind | null) => kind === 'patterns' || kind === 'title';
 
-/** In order; the first that applies says what a column holds. */
+/** The first rule that applies determines the kind of a column. */
 export const columnRules: readonly ColumnRule[] = [
   {
     name: 'a name of steps over what is taught',
@@ -213,14 +216,14 @@ export const columnRules: readonly ColumnRule[] = [
   },
 ];
 
-/** The first rule that applies to a column beside the others. */
+/** Returns the first rule that applies to a column beside the others. */
 export function ruleFor(column: Column, all: readonly Column[]): ColumnRule {
   return columnRules.find(({ applies }) => applies(column, all))!;
 }
 
 /**
- * The focus column, the first whose cells say in words what is taught, gives the steps their titles; of the columns
- * that number the steps then only the last is needed that tells them all apart.
+ * Finds the focus column: the first column whose cells say in words what is taught. It gives the steps their titles. Of
+ * the columns that number the steps, only the last one that tells all steps apart is then needed.
  */
 function settleTitles(columns: readonly Column[], kinds: readonly CellKind[]): readonly CellKind[] {
   const focus = columns.findIndex(({ cells }, i) => kinds[i] === 'patterns' && share(cells, isPhrase) > 0.5);
@@ -240,7 +243,7 @@ function share(cells: readonly string[], test: (cell: string) => boolean): numbe
   return cells.filter(test).length / Math.max(1, cells.length);
 }
 
-/** A number, a date, or the name of a step. */
+/** Whether a cell is a number, a date, or the name of a step. */
 function isStepName(cell: string): boolean {
   const heading = readStepHeading(cell);
   return (
@@ -262,7 +265,10 @@ function isCommon(cell: string): boolean {
   return words.length > 0 && common * 3 >= words.length * 2;
 }
 
-/** Of two columns of words without names, the one that has common words on many lines: which, their beside shelf, bench. */
+/**
+ * Whether a column has common words on many lines, unlike another column of words without a name: which, their beside
+ * shelf, bench.
+ */
 function isCommoner(cells: readonly string[], all: readonly Column[]): boolean {
   const common = (column: readonly string[]) => share(column, isWords) > 0.6 && share(column, hasCommon);
   const own = common(cells);
@@ -284,7 +290,7 @@ function teaches(cell: string): boolean {
   return readItems(cell, 'patterns').some(({ patterns }) => patterns.length > 0);
 }
 
-/** Words of which none is understood as something to teach. */
+/** Whether a cell has words and none of them is understood as something to teach. */
 function isWords(cell: string): boolean {
   return (
     readWords(cell).some((word) => word.length > 2) &&
@@ -292,7 +298,7 @@ function isWords(cell: string): boolean {
   );
 }
 
-/** Something said in words, as "Initial blends", not only in letters. */
+/** Whether a cell says something in words, such as "Initial blends", and not only in letters. */
 function isPhrase(cell: string): boolean {
   return readItems(cell, 'patterns').some(
     ({ named, text, status }) => named || (status !== 'matched' && /\p{L}{4}/u.test(text)),

@@ -8,7 +8,7 @@ test.each([
   ['commas', 'Week,Sounds\n1,sh\n2,ch'],
   ['wide gaps', 'Week   Sounds\n1      sh\n2      ch'],
   ['one cell a line', 'Week\nSounds\n1\nsh\n2\nch'],
-])('a table set apart by %s', (_, text) => {
+])('a table is found if its cells are separated by %s', (_, text) => {
   expect(findRows(text)?.rows.map((row) => [...row])).toEqual([
     ['Week', 'Sounds'],
     ['1', 'sh'],
@@ -16,6 +16,6 @@ test.each([
   ]);
 });
 
-test('a list that has bars in two of its lines is none', () => {
+test('a list with bars in only two of its lines is not a table', () => {
   expect(findRows('Week 1\nsh | ch\nWeek 2\nth\nWeek 3\nng | nk\nWeek 4\nai')).toBeNull();
 });

@@ -2,17 +2,17 @@ import { findColumnKind, findHeadKind } from './column-kinds.ts';
 import { type Rows, splitCells } from './split-cells.ts';
 import { markDates, readStepHeading } from './step-heading.ts';
 
-/** Rows of the table a text is, with the lines before it; null when it is a list or prose. */
+/** The rows of the table in a text, with the lines before it. The value is null if the text is a list or prose. */
 export interface FoundTable {
   readonly before: readonly string[];
   readonly rows: Rows;
-  /** The row that names the columns, where the table was found by it. */
+  /** Index of the row that names the columns, if the table was found by this row. */
   readonly head?: number;
 }
 
 /**
- * Finds a table: cells divided by tabs or bars, by commas or semicolons under a head, by wide gaps under a head, or one
- * cell a line as some pages copy. Where the steps stand side by side, its columns become rows.
+ * Finds a table. The cells are separated by tabs or bars, by commas or semicolons under a head, or by wide gaps under a
+ * head, or there is one cell a line as some pages copy. If the steps are side by side, the columns become rows.
  */
 export function findRows(text: string): FoundTable | null {
   const table = findDivided(text);
@@ -36,7 +36,7 @@ function findDivided(pasted: string): FoundTable | null {
     // A line with a colon is a list: "Tricky words: no, she".
     const head = lines.findIndex(
       (line, i) =>
-        // Nor is one with a date or number at its head: "9/21 short u, short e".
+        // A line that begins with a date or number is no head either: "9/21 short u, short e".
         !/[:()]|^\s*\d/.test(line) &&
         line === undated[i] &&
         (readStepHeading(line)?.rest ?? '') === '' &&
@@ -49,12 +49,12 @@ function findDivided(pasted: string): FoundTable | null {
   return quotedRows(text) ?? slashRows(lines) ?? gapRows(lines) ?? stackedRows(lines) ?? countedRows(lines);
 }
 
-/** A bullet or number and the tab that word processors copy behind it: no cells. */
+/** A bullet or number with the tab that word processors copy after it. These are not cells. */
 const bulletTab = /^([ \t]*(?:[•◦▪●○‣·*–-]|\(?(?:\d{1,3}|[A-Za-z])[.)]))\t/gm;
 
 /**
- * A table whose steps stand side by side, turned: `Week 1 | Week 2` above `sh | ch`, once or in several pieces below each
- * other. Null for other tables.
+ * Turns a table whose steps are side by side: `Week 1 | Week 2` above `sh | ch`, once or in several pieces below each
+ * other. Returns null for other tables.
  */
 function turnRows({ before, rows }: FoundTable): FoundTable | null {
   const isHead = (row: readonly string[]) => {
@@ -94,8 +94,8 @@ function turnRows({ before, rows }: FoundTable): FoundTable | null {
 }
 
 /**
- * At least two cells name columns, one of them plainly, and not more than one does not; in the first row of a table
- * every other may have a name of its own.
+ * Whether cells name columns. At least two cells must be names, one of them an exact name, and at most one cell may be
+ * something else. In the first row of a table every second cell may have a name of its own.
  */
 export function namesColumns(cells: readonly string[], first = false): boolean {
   const filled = cells.filter((cell) => cell.trim() !== '');
@@ -107,7 +107,10 @@ export function namesColumns(cells: readonly string[], first = false): boolean {
   return filled.some((cell) => findColumnKind(cell) !== null) && named >= 2 && enough;
 }
 
-/** Rows with quoted cells, as spreadsheets save them, of as many cells each, whatever their head is called. */
+/**
+ * Finds rows with quoted cells, as spreadsheets save them. The rows must have equal numbers of cells. The names in the
+ * head do not matter.
+ */
 function quotedRows(text: string): FoundTable | null {
   if (!/(?:^|,)"[^"\n]*,[^"\n]*"(?:,|$)/m.test(text)) return null;
   const rows = splitCells(text, ',').filter((row) => row.some((cell) => cell !== ''));
@@ -127,7 +130,7 @@ function tabRows(text: string): FoundTable {
 
 function barRows(lines: readonly string[]): FoundTable {
   const first = lines.findIndex((line) => line.includes('|'));
-  // Without bars at the ends of the first row, one at the end of another is beside an empty cell.
+  // If the first row has no bars at its ends, a bar at the end of another row is beside an empty cell.
   const top = lines[first]!.trim();
   const inside = (row: string) =>
     row.slice(
@@ -146,7 +149,10 @@ function barRows(lines: readonly string[]): FoundTable {
   return { before: lines.slice(0, first), rows };
 }
 
-/** Lines that begin with a step's number and go on behind slashes: `3 / f, b / short i / it, in`; their names may be in a line above. */
+/**
+ * Finds lines that begin with a step's number and continue after slashes: `3 / f, b / short i / it, in`. A line above
+ * may contain the names.
+ */
 function slashRows(lines: readonly string[]): FoundTable | null {
   const split = (line: string) => line.trim().split(/\s+\/(?:\s+|$)/);
   const isRow = ([first = '', ...others]: readonly string[]) =>
@@ -166,7 +172,7 @@ function slashRows(lines: readonly string[]): FoundTable | null {
     : { before: lines.slice(0, first), rows: body };
 }
 
-/** Columns set apart by two spaces or more, under a head whose names are so too. */
+/** Finds columns separated by two spaces or more, under a head whose names are separated in the same way. */
 function gapRows(lines: readonly string[]): FoundTable | null {
   const split = (line: string) => line.trim().split(/\s{2,}/);
   const head = lines.findIndex((line) => namesColumns(split(line)));
@@ -175,7 +181,7 @@ function gapRows(lines: readonly string[]): FoundTable | null {
   const wraps = findColumnKind(split(lines[head]!)[0]!) === 'step';
   const rows: string[][] = [];
   for (const line of lines.slice(head)) {
-    // A line that begins further in goes on with the cells above it.
+    // A line that is indented further continues the cells above it.
     const cells = split(line);
     // A number in the second column is the next step of the unit above.
     const goesOn =
@@ -186,7 +192,7 @@ function gapRows(lines: readonly string[]): FoundTable | null {
   return { before: lines.slice(0, head), rows };
 }
 
-/** The cells of a line by the columns they begin nearest to, from left to right. */
+/** Places the cells of a line, from left to right, in the columns whose start is nearest. */
 function placeCells(line: string, starts: readonly number[]): string[] {
   const cells = starts.map((): string[] => []);
   let last = -1;
@@ -204,18 +210,19 @@ function addTo(row: string[], more: readonly string[]): void {
   more.forEach((text, i) => {
     if (text === '') return;
     const before = row[i] ?? '';
-    // "ee, ea," goes on with "ie"; a capital begins something else.
+    // "ie" continues "ee, ea,". A capital begins something else.
     const joint = before === '' ? '' : /[,;:/+&(-]$/.test(before) || !/^\p{Lu}/u.test(text) ? ' ' : '\n';
     row[i] = before + joint + text;
   });
 }
 
-/** The most names of columns above cells that stand one a line. */
+/** The most names of columns above cells on lines of their own. */
 const MOST_NAMES = 6;
 
 /**
- * One cell a line, where rows differ in length: the names of the columns, one a line too, then rows that begin with the
- * numbers 1, 2, 3, as pages of a file copy. Names that come again, and lines that stand above them each time, are left out.
+ * Finds tables with one cell a line, where rows differ in length. The names of the columns also have one line each. The
+ * rows begin with the numbers 1, 2, 3, as pages of a file copy. Repeated names, and lines that are above them each
+ * time, are left out.
  */
 function countedRows(lines: readonly string[]): FoundTable | null {
   const all = lines.map((line) => line.trim());
@@ -248,7 +255,7 @@ function countedRows(lines: readonly string[]): FoundTable | null {
   return rows.length < 4 ? null : { before: all.slice(0, first), rows: [names, ...rows], head: 0 };
 }
 
-/** One cell a line: the names of the columns first, then as many lines for each row. */
+/** Finds tables with one cell a line: first the names of the columns, then the same number of lines for each row. */
 function stackedRows(lines: readonly string[]): FoundTable | null {
   const kinds = lines.slice(0, 6).map((line) => findColumnKind(line));
   const width = kinds.indexOf(null);

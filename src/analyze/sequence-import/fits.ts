@@ -1,4 +1,4 @@
-/** Whether a word shows letters: rain has ai, cake has a_e, feet has neither. */
+/** Whether a word contains letters: rain has ai, cake has a_e, feet has neither. */
 export function fits(word: string, letters: string): boolean {
   const [vowel, e] = letters.split('_');
   if (e === undefined) return word.length > letters.length && word.includes(letters);
@@ -6,7 +6,7 @@ export function fits(word: string, letters: string): boolean {
   return at >= 0 && /^[^aeiou]{1,3}e/.test(word.slice(at + 1));
 }
 
-/** Whether letters are spelled within longer ones: `s` in `es`, not `a_e` in any. */
+/** Whether letters are part of longer ones. The letter `s` is part of `es`, but `a_e` is part of none. */
 export function isWithin(letters: string, longer: string): boolean {
   return longer.length > letters.length && longer.includes(letters);
 }

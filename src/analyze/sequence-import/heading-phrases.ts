@@ -48,7 +48,10 @@ const blendsAt = (...places: readonly string[]) =>
     )
     .join('|');
 
-/** Headings, names divided by a bar: what they teach alone, whether that is sure, what a list beside them can mean. */
+/**
+ * Headings, with their names divided by a bar. Each has the patterns it teaches alone, whether these are sure, and the
+ * patterns that a list beside it can mean.
+ */
 export const headingPhrases: readonly (readonly [
   string,
   readonly PatternId[],
@@ -105,7 +108,7 @@ export const headingPhrases: readonly (readonly [
     ['change-double', 'change-drop-e', 'change-y-to-i'],
   ],
   ['doubling|doubling rule', ['change-double'], true, ['change-double', 'ff', 'll', 'ss', 'zz', 'ck']],
-  // They leave open which spellings; without a list they are asked.
+  // These headings leave the spellings open. Without a list the teacher is asked.
   [
     'variant vowel|alternative vowel|other vowel|complex vowel|ambiguous vowel|vowel variant|other vowel spelling|alternative spelling|alternative pronunciation|other vowel pattern|variant vowel spelling',
     [],
@@ -261,7 +264,7 @@ export const headingPhrases: readonly (readonly [
     'schwa in unaccented syllable|schwa in unstressed syllable|schwa in the unstressed syllable|schwa in an unstressed syllable|schwa in weak syllable|schwa|schwa vowel|schwa sound|weak vowel|unstressed vowel',
     schwas,
     true,
-    // The weak e of before is no schwa that is spelt e.
+    // The weak e of before is not a schwa spelt e.
     [
       ...family('schwa').filter((id) => id !== 'weak-e'),
       'final-el',
@@ -293,7 +296,7 @@ export const headingPhrases: readonly (readonly [
     [...family('final syllable', 'consonant-le')],
   ],
   ['root|latin root|greek root|word root|base and root', [], false, [...starting('root-')]],
-  // Which of many is not said: without a list it is asked.
+  // These headings do not say which of many is meant. Without a list the teacher is asked.
   ['prefix|prefixe', [], false, starting('prefix-')],
   [
     'affix|affixe',

@@ -17,11 +17,14 @@ import { goesOver } from './rest-weeks.ts';
 import { createWordNeeds, noNeeds } from './word-needs.ts';
 
 /**
- * Reads a scope and sequence pasted from a document, spreadsheet or web page. Every piece of the text is in an
- * item, a step's title or the title; only what divides pieces (commas, bullets, "and") is left out. `choices` are
- * what the teacher settled before, by `choiceKey` of the item's text; they change what items mean, never how the
- * text is cut. `columns` is what the teacher says the columns of a table hold, from the left. With an `engine` the
- * example words count as evidence: what they need confirms what letters mean, or makes it a guess. Never throws.
+ * Reads a scope and sequence pasted from a document, spreadsheet or web page. Never throws.
+ * Every piece of the text becomes an item, a step's title or the title. Only the signs that divide pieces (commas,
+ * bullets, "and") are left out.
+ * `choices` are the teacher's earlier decisions, by `choiceKey` of the item's text. They change the meaning of items,
+ * never the way the text is cut. `columns` are the kinds of the table's columns that the teacher has set, from the
+ * left.
+ * With an `engine` the example words count as evidence. The patterns they need confirm a meaning of letters or make it
+ * a guess.
  */
 export function importSequence(
   pasted: string,
@@ -60,8 +63,8 @@ function countOpening(steps: readonly LaidStep[]): number {
 }
 
 /**
- * The columns of a pasted table and its first rows, for the teacher to confirm; null for a list or prose. Never
- * throws.
+ * Reads the columns of a pasted table and its first rows, for the teacher to confirm. Returns null for a list or prose.
+ * Never throws.
  */
 export function readColumns(pasted: string): PastedTable | null {
   const table = findRows(plainText(pasted));

@@ -2,15 +2,18 @@ import type { PatternId } from '../types.ts';
 import type { CellKind } from './column-kinds.ts';
 
 /**
- * How far an item was understood. `matched`: says itself what it is; `guessed`: the usual meaning of something
- * with several (ow alone); `unknown`: the teacher has to say; `chosen`: the teacher has said; `ignored`: left
- * out on purpose (notes, column heads, review weeks, or the teacher's word).
+ * The degree to which an item was understood.
+ * - `matched`: the item says itself what it is.
+ * - `guessed`: the usual meaning of an item with several (ow alone).
+ * - `unknown`: the teacher has to decide.
+ * - `chosen`: the teacher has decided.
+ * - `ignored`: left out on purpose (notes, column heads, review weeks, or the teacher's decision).
  */
 export type ItemStatus = 'matched' | 'guessed' | 'unknown' | 'chosen' | 'ignored';
 
 /** One piece of a pasted sequence. */
 export interface ImportedItem {
-  /** As it was pasted, apart from the marks that separate it from its neighbours. */
+  /** The pasted text without the marks that separate it from its neighbours. */
   text: string;
   status: ItemStatus;
   patterns: PatternId[];
@@ -18,25 +21,25 @@ export interface ImportedItem {
 }
 
 export interface ImportedStep {
-  /** Empty when the text names none. */
+  /** The title of the step. It is empty if the text gives none. */
   title: string;
   items: ImportedItem[];
 }
 
-/** A pasted scope and sequence, with nothing left out of it. */
+/** A pasted scope and sequence with its whole content. */
 export interface ImportedSequence {
-  /** Empty when the text has no heading of its own. */
+  /** The title of the sequence. It is empty if the text has no heading of its own. */
   title: string;
   steps: ImportedStep[];
 }
 
-/** What a teacher settled about an item: its patterns, its words taught by sight, or nothing to teach. */
+/** The teacher's decision about an item: its patterns, its words taught by sight, or nothing to teach. */
 export type ItemChoice = readonly PatternId[] | 'by-sight' | 'ignore';
 
-/** A pasted table as far as the teacher has to see it to say what its columns hold. */
+/** The part of a pasted table that the teacher has to see in order to say what its columns contain. */
 export interface PastedTable {
-  /** `name` as its head calls it, empty without one; `kind` what it is taken for. */
+  /** `name` is the column's name in the head, empty if there is no head. `kind` is the kind the column is taken for. */
   readonly columns: readonly { readonly name: string; readonly kind: CellKind }[];
-  /** The first rows, without that of the names; each as long as there are columns. */
+  /** The first rows without the row of names. Each row has a cell for every column. */
   readonly rows: readonly (readonly string[])[];
 }

@@ -7,15 +7,18 @@ import type { Line } from './read-lines.ts';
 /** The name of a column before a colon at the start of a line. */
 const labelled = /^(?<name>\p{L}[\p{L} /-]{1,34}?)\s*:\s+(?<rest>\S.*)$/u;
 
-/** A name under so many headings is the name of a column. */
+/** A name that occurs under this many headings is the name of a column. */
 const LABELLED_STEPS = 3;
 
-/** What the names before a colon on the lines of each step hold: a table whose rows are written below each other. */
+/**
+ * The kind of content after each name before a colon, on the lines of each step. Such lines are a table whose rows are
+ * written below each other.
+ */
 export type LabelKinds = ReadonlyMap<string, CellKind>;
 
 /**
- * The columns of a list that says in each step `Focus: long a`, `Spellings: ai, ay`, `Sight words: they`, with what each holds;
- * empty where fewer than two of them name taught content. Then no lines go together.
+ * Finds the columns, with their kinds, of a list that says in each step `Focus: long a`, `Spellings: ai, ay`, `Sight
+ * words: they`. The result is empty if fewer than two columns name taught content. Then no lines belong together.
  */
 export function findLabels(lines: readonly Line[]): LabelKinds {
   const rows: Map<string, string>[] = [];
@@ -39,7 +42,7 @@ export function findLabels(lines: readonly Line[]): LabelKinds {
   return teaching < 2 ? new Map() : new Map(names.map((name, i) => [name, kinds[i]!]));
 }
 
-/** The name and the content of a labelled line, as cells of the one row of their step; null for other lines. */
+/** Reads the name and the content of a labelled line as cells of their step's only row. Returns null for other lines. */
 export function readLabelled(text: string, labels: LabelKinds, row: number): readonly LaidCell[] | null {
   if (labels.size === 0) return null;
   const { name = '', rest = '' } = labelled.exec(text)?.groups ?? {};

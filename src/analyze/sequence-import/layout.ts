@@ -3,11 +3,11 @@ import type { CellKind } from './column-kinds.ts';
 export interface LaidCell {
   readonly text: string;
   readonly kind: CellKind;
-  /** Which row of a table it is in; what stands in one row goes together. */
+  /** Index of the table row the cell is in. Cells of one row belong together. */
   readonly row?: number;
-  /** What the title of its row or step says besides numbers: it may be a heading of what it holds. */
+  /** The title of the cell's row or step without numbers. It may be a heading for the cell. */
   readonly about?: string;
-  /** How many cells after it are further in, in an outline: it may only name what they hold. */
+  /** The number of cells after this one that are indented further in an outline. The cell may only name their content. */
   readonly heads?: number;
 }
 
@@ -16,7 +16,7 @@ export interface LaidStep {
   readonly cells: readonly LaidCell[];
 }
 
-/** What a pasted text's lines, columns and headings say, before its items are read. */
+/** The lines, columns and headings of a pasted text, before its items are read. */
 export interface Layout {
   readonly title: string;
   readonly steps: readonly LaidStep[];

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { importSequence } from './import-sequence.ts';
 
-test('brackets that hold common words on line after line are lists of by-sight words', () => {
+test('brackets with common words on one line after another are lists of by-sight words', () => {
   const pasted = ['sh; [they, have]', 'ch; [was, ready]', 'th; [of, said]', 'wh; [what, you]']
     .map((line, i) => `Week ${i + 1}: ${line}`)
     .join('\n');
@@ -9,7 +9,7 @@ test('brackets that hold common words on line after line are lists of by-sight w
   expect(words[1]).toEqual(['was', 'ready']);
 });
 
-test('examples in brackets are no by-sight words', () => {
+test('examples in brackets are not by-sight words', () => {
   const pasted = ['sh [ship, dish]', 'ch [chip, rich]', 'th [thin, bath]', 'wh [when, whip]']
     .map((line, i) => `Week ${i + 1}: ${line}`)
     .join('\n');

@@ -3,25 +3,25 @@ import type { LaidStep } from './layout.ts';
 import { readWords } from './read-words.ts';
 
 const word = "\\p{L}[\\p{L}'’]*";
-// Each divider in one way only: else a long list without its end takes for ever.
+// Each divider can match in only one way. Otherwise a long list without an end would take forever.
 const list = `${word}(?:(?:\\s*[,/&]\\s*|\\s+)${word})*`;
 
-/** Brackets that hold nothing but words. */
+/** Brackets that contain nothing but words. */
 const marks: RegExp[] = [
   [String.raw`\[`, String.raw`\]`],
   [String.raw`\{`, String.raw`\}`],
   ['<', '>'],
 ].map(([open, close]) => new RegExp(`${open}\\s*(?<list>${list})\\s*${close}`, 'giu'));
-// Round ones hold examples, unless they are set apart and have several words: "sh, ch; (they, have)".
+// Round brackets contain examples, unless they are set apart and have several words: "sh, ch; (they, have)".
 marks.push(new RegExp(`(?<=[;.,:–—]\\s*)\\(\\s*(?<list>${word}\\s*,\\s*${list})\\s*\\)`, 'giu'));
 
-/** On so many lines a plan has such a list at least, and so large a part of their words is common. */
+/** The fewest lines of a plan with such a list. `COMMON` is the smallest share of common words in these lists. */
 const LISTS = 4;
 const COMMON = 0.7;
 
 /**
- * How a plan marks its by-sight words, where it has them in brackets of one kind on line after line: `sh; [they, have]`.
- * Null where it does not; examples in brackets are seldom common words.
+ * Returns the pattern of the brackets in which a plan lists its by-sight words, if these brackets are of one kind on
+ * many lines: `sh; [they, have]`. Returns null for other plans. Examples in brackets are seldom common words.
  */
 export function findWordMark(steps: readonly LaidStep[]): RegExp | null {
   const texts = steps.flatMap(({ cells }) =>
@@ -39,7 +39,7 @@ export function findWordMark(steps: readonly LaidStep[]): RegExp | null {
   );
 }
 
-/** A text cut at its lists of by-sight words. */
+/** Cuts a text at its lists of by-sight words. */
 export function cutMarkedWords(
   text: string,
   mark: RegExp,

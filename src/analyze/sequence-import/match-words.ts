@@ -1,16 +1,16 @@
 import type { PatternId } from '../types.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** What lexemes become: how many are taken, and what stands in their place. */
+/** The result of reading lexemes: the number of lexemes taken and the lexemes that replace them. */
 export interface Notation {
   readonly taken: number;
   readonly given: readonly Lexeme[];
 }
 
-/** Reads the lexemes from `i` on; null where they say nothing of the kind. */
+/** Reads the lexemes from `i` on. Returns null if they are not of this kind. */
 export type NotationReader = (lexemes: readonly Lexeme[], i: number) => Notation | null;
 
-/** The patterns of a vowel at the end of a syllable. */
+/** The patterns for a vowel at the end of a syllable. */
 export const longOf: Readonly<Record<string, readonly PatternId[]>> = {
   a: ['long-a'],
   e: ['long-e'],
@@ -20,7 +20,7 @@ export const longOf: Readonly<Record<string, readonly PatternId[]>> = {
   y: ['y-long-i'],
 };
 
-/** The longest run a rule looks at, in lexemes. */
+/** The longest run of lexemes that a rule reads. */
 const LONGEST = 12;
 
 export function wordAt(lexemes: readonly Lexeme[], i: number): string {
@@ -32,7 +32,10 @@ interface Run {
   readonly text: string;
 }
 
-/** The runs from one place, by what they pass over: every rule asks for them before the next place is looked at. */
+/**
+ * The runs from one place, by the kinds of lexemes they pass over. They are kept because every rule asks for them
+ * before the next place is read.
+ */
 const runs = new WeakMap<readonly Lexeme[], { at: number; found: Map<string, Run> }>();
 
 function runFrom(lexemes: readonly Lexeme[], i: number, over: readonly Lexeme['kind'][]): Run {
@@ -55,7 +58,7 @@ function runFrom(lexemes: readonly Lexeme[], i: number, over: readonly Lexeme['k
 }
 
 /**
- * A rule for words that stand one after the other, with nothing between them but what `over` names; an affix is not
+ * Creates a rule for consecutive words. Only lexemes of the kinds in `over` may be between the words. An affix is not
  * taken for a word.
  */
 export function matchWords(
@@ -81,7 +84,7 @@ export function phrase(
   return matchWords(source, ['open', 'is'], (found, whole) => ({ ...whole, kind: 'meant', ids: ids(found) }));
 }
 
-/** Other words for a phrase of the trade; `over`: a plus sign may stand in them. */
+/** Creates a rule for other words that mean a technical phrase. With `over`, a plus sign may be between the words. */
 export function stands(name: string, source: string, over = false): NotationReader {
   const read = matchWords(source, over ? ['break'] : [], (_, whole) => whole);
   return (lexemes, i) => {
@@ -103,17 +106,17 @@ export function becomes(kind: Lexeme['kind'], source: string): NotationReader {
   return matchWords(source, [], (_, whole) => ({ ...whole, kind }));
 }
 
-/** A word in the place of another lexeme. */
+/** Returns a word that replaces another lexeme. */
 export function inPlace(lexeme: Lexeme, text: string): Lexeme {
   return { ...lexeme, kind: 'word', text, mark: 'none' };
 }
 
-/** Words of a clause that are read together before the rest, and what stands in their place. */
+/** A rule for words of a clause that are read together before the rest, and for the lexemes that replace them. */
 export interface NotationRule {
   readonly name: string;
-  /** A clause it applies to, and one much like it that it must leave alone. */
+  /** A clause the rule applies to. `counterExample` is a similar clause that the rule must leave alone. */
   readonly example: string;
   readonly counterExample: string;
-  /** What `taken` lexemes from `i` on become; null where the rule does not apply. */
+  /** Returns the lexemes that replace the `taken` lexemes from `i` on. Returns null if the rule does not apply. */
   readonly applies: NotationReader;
 }

@@ -1,7 +1,7 @@
 import { headingPhrases } from './heading-phrases.ts';
 import { plainPhrases } from './plain-phrases.ts';
 
-/** Words that teachers shorten, and the word they mean. */
+/** Words that teachers shorten, with the full word. */
 const shortened: Readonly<Record<string, string>> = {
   shrt: 'short',
   lng: 'long',
@@ -40,10 +40,10 @@ const shortened: Readonly<Record<string, string>> = {
   betw: 'between',
 };
 
-/** Shorter words have too many neighbours. */
+/** Shorter words are too similar to many other words. */
 const SHORTEST = 5;
 
-/** Words of the trade, each with its plural. */
+/** Technical words, each with its plural. */
 const trade = new Set(
   [
     ...headingPhrases.map(([names]) => names),
@@ -58,8 +58,9 @@ const beginnings = new Map<string, string[]>();
 for (const word of trade) beginnings.set(word[0]!, [...(beginnings.get(word[0]!) ?? []), word]);
 
 /**
- * The word of the trade that a shortened or mistyped one stands for: vowls vowels, digrahps digraphs, sfx suffix; any
- * other word as it is (towels, blinds). One letter may be missing, doubled or changed place; the first is always right.
+ * Returns the technical word that a shortened or mistyped one means: vowls vowels, digrahps digraphs, sfx suffix. Any
+ * other word is returned unchanged (towels, blinds). One letter may be missing, doubled or misplaced. The first letter
+ * is always right.
  */
 export function mendWord(word: string): string {
   const short = Object.hasOwn(shortened, word) ? shortened[word] : undefined;
@@ -68,17 +69,17 @@ export function mendWord(word: string): string {
   return beginnings.get(word[0]!)?.find((one) => one.length >= SHORTEST && isSlip(word, one)) ?? word;
 }
 
-/** Whether a word is one that teachers shorten: init, cons. */
+/** Whether teachers use a word as a short form: init, cons. */
 export function isShortened(word: string): boolean {
   return Object.hasOwn(shortened, word.toLowerCase());
 }
 
-/** Whether one of several words joined by hyphens is one of the trade: vowel-team, not nap-kin. */
+/** Whether one of several words joined by hyphens is a technical word: vowel-team, not nap-kin. */
 export function isTrade(words: readonly string[]): boolean {
   return words.some((word) => trade.has(word));
 }
 
-/** One letter left out, one written twice, or two neighbours in each other's place. */
+/** Whether a typed word differs by one missing letter, one doubled letter, or two neighbouring letters swapped. */
 function isSlip(typed: string, meant: string): boolean {
   let at = 0;
   while (at < typed.length && typed[at] === meant[at]) at += 1;

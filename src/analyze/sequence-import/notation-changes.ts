@@ -4,7 +4,7 @@ import { type Notation, wordAt } from './match-words.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** Changes of the base before an ending, and whose a possessive is. */
+/** Notations for changes of the base before an ending, and for the owners of possessives. */
 
 const changes: readonly (readonly [from: RegExp, to: RegExp, ids: readonly PatternId[]])[] = [
   [/^y$/, /^(?:i|ie|ies|ied|ier|iest)$/, ['change-y-to-i']],
@@ -13,7 +13,10 @@ const changes: readonly (readonly [from: RegExp, to: RegExp, ids: readonly Patte
 
 const size = /^(?:the|a|an|final|last|letter|ending|end|with)$/;
 
-/** "y→i", "change the final y to i", "f or fe becomes ves", "-f to -ves": the letters that change, and those they become. */
+/**
+ * Reads the letters that change and the letters they become: "y→i", "change the final y to i", "f or fe becomes ves",
+ * "-f to -ves".
+ */
 export function changeOfBase(lexemes: readonly Lexeme[], i: number): Notation | null {
   let at = i;
   const text = (place: number) => wordAt(lexemes, place);
@@ -42,7 +45,7 @@ export function changeOfBase(lexemes: readonly Lexeme[], i: number): Notation | 
   const found = change.find(([, to]) => to.test(text(at)));
   if (found === undefined) return null;
   at += 1;
-  // "y to i or ie", "f to v and add es", "y to ies/ied"
+  // Several results and endings may follow: "y to i or ie", "f to v and add es", "y to ies/ied".
   while (
     /^(?:or|and|[/,&+])$/.test(lexemes[at]?.text ?? '') &&
     (found[1].test(text(at + 1)) || /^(?:add|adding|es|ed|s)$/.test(text(at + 1)))
@@ -59,7 +62,7 @@ export function changeOfBase(lexemes: readonly Lexeme[], i: number): Notation | 
   };
 }
 
-/** "Double, then add", "drop e and add -ing": what comes after the change says no more of it. */
+/** Reads the words after a change that add nothing to it: "Double, then add", "drop e and add -ing". */
 export function thenAdd(lexemes: readonly Lexeme[], i: number): Notation | null {
   const before = lexemes
     .slice(Math.max(0, i - 4), i)
@@ -77,17 +80,20 @@ export function thenAdd(lexemes: readonly Lexeme[], i: number): Notation | null 
   return { taken: at - i, given: [{ ...lexemes[i]!, kind: 'note', text: '', end: lexemes[at - 1]!.end }] };
 }
 
-/** "Double, then add", "doubling in longer words": not the double letters of hill. */
+/**
+ * Reads the doubling before an ending: "Double, then add", "doubling in longer words". The double letters of hill are
+ * something else.
+ */
 export function doubleThen(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:double|doubling)$/.test(wordAt(lexemes, i))) return null;
   let at = i + 1;
-  // "double letters in longer words" are those of hill.
+  // "double letters in longer words" means double letters as in hill.
   const noun =
     wordAt(lexemes, i) === 'doubling'
       ? /^(?:the|a|final|last|consonants?|letters?|rule)$/
       : /^(?:the|a|final|last|consonant|letter|rule)$/;
   while (noun.test(wordAt(lexemes, at))) at += 1;
-  // "double before a vowel suffix"
+  // The place may follow directly: "double before a vowel suffix".
   if (at === i + 1 && /^(?:before|when)$/.test(wordAt(lexemes, at)))
     return { taken: 1, given: [{ ...lexemes[i]!, kind: 'meant', ids: ['change-double'] }] };
   const longer = /^(?:in|of|for|with)$/.test(wordAt(lexemes, at)) ? at + 1 : null;
@@ -123,7 +129,10 @@ export function doubleThen(lexemes: readonly Lexeme[], i: number): Notation | nu
 const one = /^(?:singular|one|single|1)$/;
 const several = /^(?:plural|plurals|several|many|more|two|some)$/;
 
-/** "Possessives, one owner", "plural possessives", "singular possessive ('s)": one of the two kinds; both are all of them. */
+/**
+ * Reads the kinds of possessives: "Possessives, one owner", "plural possessives", "singular possessive ('s)". Each
+ * names one of the two kinds. Both kinds together are all possessives.
+ */
 export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation | null {
   const noun = (place: number) =>
     /^possessives?$/.test(wordAt(lexemes, place)) ||
@@ -170,7 +179,7 @@ export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation
   return { taken: at - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[at - 1]!.end }] };
 }
 
-/** "the cow kind of ow": a word shows the letters that follow. */
+/** Reads a word that shows the letters after it: "the cow kind of ow". */
 export function kindOfLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
   const at = wordAt(lexemes, i) === 'the' ? i + 1 : i;
   const word = lexemes[at];
@@ -187,7 +196,7 @@ export function kindOfLetters(lexemes: readonly Lexeme[], i: number): Notation |
   };
 }
 
-/** "two-consonant blends, initial", "blends (final)": the place behind its noun. */
+/** Reads a place after its noun: "two-consonant blends, initial", "blends (final)". */
 export function placeBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:blends?|clusters?)$/.test(wordAt(lexemes, i))) return null;
   const opens = lexemes[i + 1]?.kind === 'open';

@@ -25,7 +25,7 @@ export function blendsWith(lexemes: readonly Lexeme[], i: number): Notation | nu
   return { taken: end - i, given };
 }
 
-/** "final blends with n and m", "silent e with u": those of a family that have one of the letters. */
+/** Reads the members of a family that have one of the letters: "final blends with n and m", "silent e with u". */
 export function familyWith(lexemes: readonly Lexeme[], i: number): Notation | null {
   const words: string[] = [];
   while (words.length < LONGEST_PHRASE && wordAt(lexemes, i + words.length) !== '') {
@@ -47,9 +47,9 @@ export function familyWith(lexemes: readonly Lexeme[], i: number): Notation | nu
       end = next + 1;
     } else if (kind !== 'break' && !/^(?:and|or|the|letters?)$/.test(text)) break;
   }
-  // "with a short vowel"
+  // "with a short vowel" names no letters.
   if (letters.length === 0 || lexemes[end]?.kind === 'word') return null;
-  // "final blends with l (lt, lp)": a list says which.
+  // A list after the letter says which are meant: "final blends with l (lt, lp)".
   const first = lexemes[end]?.kind === 'open' ? lexemes[end + 1] : undefined;
   const list =
     /^(?:is|list)$/.test(lexemes[end]?.kind ?? '') ||
@@ -60,7 +60,7 @@ export function familyWith(lexemes: readonly Lexeme[], i: number): Notation | nu
   return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
 }
 
-/** "initial and final blends": the noun goes for both. */
+/** Reads a noun that belongs to both words before it: "initial and final blends". */
 export function sharedNoun(lexemes: readonly Lexeme[], i: number): Notation | null {
   const one = wordAt(lexemes, i);
   if (
@@ -92,7 +92,7 @@ const typeIds: readonly (readonly [RegExp, PatternId])[] = [
   [/^(?:consonant le|c le)$/, 'consonant-le'],
 ];
 
-/** "closed + open": words of two syllables of these types. */
+/** Reads words of two syllables of the named types: "closed + open". */
 export function typesTogether(lexemes: readonly Lexeme[], i: number): Notation | null {
   const ids: PatternId[] = [];
   let end = i;
@@ -115,19 +115,19 @@ export function typesTogether(lexemes: readonly Lexeme[], i: number): Notation |
   return { taken: end - i, given: [{ ...whole, kind: 'meant', ids: ['syllables-2', ...new Set(ids)] }] };
 }
 
-/** The most words of a syllable type, and of a list of them with all that divides it. */
+/** The most words of a syllable type. `LONGEST_LIST` is the most lexemes of a list of types, including its dividers. */
 const LONGEST_TYPE = 4;
 const LONGEST_LIST = 60;
 
-/** The types that a list may share the word syllable among; stable ones have no row of their own. */
+/** The types that may share the word "syllable" in a list. Stable syllables have no row of their own. */
 const syllableTypes = [...typeIds.map(([type]) => type), /^(?:final stable|stable final|stable)$/];
 
-/** "syllable types: closed, open, VCe": each of the list is a kind of syllable. */
+/** Reads a list in which each member is a kind of syllable: "syllable types: closed, open, VCe". */
 export function listedTypes(lexemes: readonly Lexeme[], i: number): Notation | null {
   const named = /^syllables?$/.test(wordAt(lexemes, i)) && /^(?:types?|kinds?)$/.test(wordAt(lexemes, i + 1));
   const open = named ? lexemes[i + 2] : undefined;
   if (named ? open?.kind !== 'is' && open?.kind !== 'open' : i > 0) return null;
-  // A list of nothing else needs no name: "closed, open, VCe".
+  // A list of types alone needs no name: "closed, open, VCe".
   if (!named && !/^(?:closed|open)$/.test(wordAt(lexemes, i))) return null;
   const given: Lexeme[] = [];
   let types = 0;
@@ -148,7 +148,7 @@ export function listedTypes(lexemes: readonly Lexeme[], i: number): Notation | n
     types += 1;
     at += length;
     if (/^syllables?$/.test(wordAt(lexemes, at))) {
-      // "closed, open and VCe syllables" shares the word.
+      // The types in "closed, open and VCe syllables" share the last word.
       if (!named) return null;
       at += 1;
     }

@@ -32,7 +32,7 @@ export function softSounds(lexemes: readonly Lexeme[], i: number): Notation | nu
   return { taken: 3, given: [lexemes[i]!] };
 }
 
-/** What may be said once for several letters, and the letters it is said of. */
+/** Words that may be said once for several letters, with the letters they can apply to. */
 const shared: Readonly<Record<string, RegExp>> = {
   long: /^[aeiou]$/,
   short: /^[aeiou]$/,
@@ -42,7 +42,7 @@ const shared: Readonly<Record<string, RegExp>> = {
   doubled: /^[bdfglmnprstz]$/,
 };
 
-/** "long e, i, o", "silent k, w", "double f, l, s": the word goes for each letter. */
+/** Repeats a word for each letter after it: "long e, i, o", "silent k, w", "double f, l, s". */
 export function repeatWord(lexemes: readonly Lexeme[], i: number): Notation | null {
   const word = lexemes[i]!;
   const letters = Object.hasOwn(shared, word.text) ? shared[word.text]! : null;
@@ -62,7 +62,7 @@ export function repeatWord(lexemes: readonly Lexeme[], i: number): Notation | nu
       end = next + 1;
     } else if (lexemes[next]!.kind !== 'break' && !/^(?:and|or)$/.test(wordAt(lexemes, next))) break;
   }
-  // A doubled letter is another spelling, even alone.
+  // A doubled letter is a different spelling, even alone.
   return end > i + 2 || word.text.startsWith('double') ? { taken: end - i, given } : null;
 }
 
@@ -89,12 +89,12 @@ export function lettersInEnding(lexemes: readonly Lexeme[], i: number): Notation
   const longer = ending.text.includes(letters) && ending.text !== letters;
   const within = ending.mark === 'suffix' ? /^[aeiou]$/ : /^[a-z]$/;
   if (!within.test(letters) || !longer || findSpelling(ending.text, ending.mark) === null) return null;
-  // "i in it" has an example; "k in kn" has no vowel and is none.
+  // "i in it" has an example. "k in kn" has none, because kn has no vowel.
   if (ending.mark === 'none' && /[aeiouy]/.test(ending.text)) return null;
   return { taken: 3, given: [{ ...ending, start: lexemes[i]!.start }] };
 }
 
-/** `k(n)`, `(m)b`: one letter in brackets with nothing between it and its neighbour. */
+/** Reads one letter in brackets with nothing between the brackets and its neighbour: `k(n)`, `(m)b`. */
 export function bracketedLetter(lexemes: readonly Lexeme[], i: number): Notation | null {
   const run = lexemes.slice(i, i + 4);
   const touch = (from: number, to: number) =>
@@ -104,21 +104,21 @@ export function bracketedLetter(lexemes: readonly Lexeme[], i: number): Notation
   if (run.length < 4 || run[at]?.kind !== 'open' || run[at + 2]?.kind !== 'close') return null;
   if (!letter(at + 1) || !letter(at === 0 ? 3 : 0) || !touch(0, 4)) return null;
   const text = at === 0 ? run[1]!.text + run[3]!.text : run[0]!.text + run[2]!.text;
-  // a(l) is the a before l, not al.
+  // a(l) means the a before l, not al.
   if (/^all?$/.test(text) && at === 1)
     return { taken: 4, given: [{ ...run[0]!, kind: 'meant', ids: ['a-before-l'], end: run[3]!.end }] };
   if (findSpelling(text, 'none') === null) return null;
   return { taken: 4, given: [{ ...run[0]!, kind: 'word', text, mark: 'none', end: run[3]!.end }] };
 }
 
-/** "adding s or es", "adding un to the front of words": bare letters that are affixes. */
+/** Reads bare letters that are affixes: "adding s or es", "adding un to the front of words". */
 export function addedAffixes(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:add|adding|adds|added)$/.test(wordAt(lexemes, i))) return null;
   const listed: number[] = [];
   let end = i + 1;
   while (
     /^(?:the|suffix|suffixes|ending|endings|prefix|prefixes)$/.test(wordAt(lexemes, end)) ||
-    // "adding a vowel suffix": an article.
+    // The a in "adding a vowel suffix" is an article.
     (wordAt(lexemes, end) === 'a' && wordAt(lexemes, end + 1).length > 2)
   )
     end += 1;
@@ -157,7 +157,7 @@ function isAffix(text: string): boolean {
   return affixes.some((id) => /^(?:suf|pre)fix-/.test(id));
 }
 
-/** `ch with the sound of k` says what `ch /k/` says. */
+/** Reads `ch with the sound of k` like `ch /k/`. */
 export function soundOf(lexemes: readonly Lexeme[], i: number): Notation | null {
   let at = i;
   if (!/^(?:with|has|have|makes?|making|says?|for)$/.test(wordAt(lexemes, at))) return null;
@@ -168,7 +168,7 @@ export function soundOf(lexemes: readonly Lexeme[], i: number): Notation | null 
   return { taken: at + 3 - i, given: [{ ...name, kind: 'sound', start: lexemes[i]!.start }] };
 }
 
-/** `the k sound` says what `/k/` says; "short oo sound" is a phrase. */
+/** Reads `the k sound` like `/k/`. "short oo sound" is a phrase. */
 export function soundByLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
   const name = lexemes[i]!;
   if (name.kind !== 'word' || name.mark !== 'none' || wordAt(lexemes, i + 1) !== 'sound') return null;
@@ -191,9 +191,9 @@ export function soundByLetters(lexemes: readonly Lexeme[], i: number): Notation 
 
 const numbers: Readonly<Record<string, string>> = { two: '2', three: '3', four: '4', five: '5', six: '6' };
 
-/** `three sounds`, `both sounds`, and `(both)` in brackets. */
+/** Reads the number of sounds: `three sounds`, `both sounds`, and `(both)` in brackets. */
 export function everySound(lexemes: readonly Lexeme[], i: number): Notation | null {
-  // "ea x2": as many sounds.
+  // A number with x is the number of sounds: "ea x2".
   const times = /^(?:x[2-4]|[2-4]x)$/.exec(wordAt(lexemes, i))?.[0].replace('x', '');
   if (times !== undefined && i > 0) return every(lexemes, i, i + 1, times);
   let at = i;
@@ -208,7 +208,7 @@ export function everySound(lexemes: readonly Lexeme[], i: number): Notation | nu
       return null;
     return every(lexemes, i, at + 1, '');
   }
-  // "both oo's"
+  // The letters may have a plural: "both oo's".
   const [, plural = ''] = /^([a-z]{1,4})'?s$/.exec(wordAt(lexemes, at + 1)) ?? [];
   if (
     at === i &&
@@ -225,7 +225,7 @@ export function everySound(lexemes: readonly Lexeme[], i: number): Notation | nu
   const alone = count === 'both' && lexemes[end]?.kind === 'close';
   if (!named && !alone) return null;
   const text = count === 'both' ? '2' : (numbers[count] ?? (/\d/.test(count) ? count : ''));
-  // "three sounds of y" goes for the letters behind it.
+  // "three sounds of y" applies to the letters after it.
   const letters = named && /^(?:of|for)$/.test(wordAt(lexemes, end + 1)) ? lexemes[end + 2] : undefined;
   // "two sounds of c and g" is a phrase of its own.
   const phrase = wordAt(lexemes, end + 3) === 'and' && /^[cg]$/.test(letters?.text ?? '');
@@ -245,15 +245,15 @@ function every(lexemes: readonly Lexeme[], i: number, end: number, text: string)
   };
 }
 
-/** "voiced /th/", "th, voiceless", "th (voiced)": one of the two sounds of th. */
+/** Reads which of the two sounds of th is meant: "voiced /th/", "th, voiceless", "th (voiced)". */
 export function voicedTh(lexemes: readonly Lexeme[], i: number): Notation | null {
   const voice = (at: number) => /^(?:voiced|unvoiced|voiceless)$/.test(wordAt(lexemes, at));
   const isTh = (at: number) => lexemes[at]?.text === 'th' && /^(?:word|sound)$/.test(lexemes[at]!.kind);
-  // "voiced and unvoiced th"
+  // Both sounds are named before the letters: "voiced and unvoiced th".
   const joint = /^(?:and|or|[&/,])$/.test(lexemes[i + 1]?.text ?? '');
   if (voice(i) && joint && voice(i + 2) && isTh(i + 3))
     return { taken: 4, given: [{ ...lexemes[i + 3]!, kind: 'word', start: lexemes[i]!.start }] };
-  // "th, voiced and unvoiced"
+  // Both sounds are named after the letters: "th, voiced and unvoiced".
   const sign = /^(?:break|open|is)$/.test(lexemes[i + 1]?.kind ?? '') ? i + 2 : i + 1;
   if (isTh(i) && voice(sign) && /^(?:and|or|[&/])$/.test(lexemes[sign + 1]?.text ?? '') && voice(sign + 2)) {
     const end = lexemes[sign + 3]?.kind === 'close' ? sign + 4 : sign + 3;
@@ -263,9 +263,9 @@ export function voicedTh(lexemes: readonly Lexeme[], i: number): Notation | null
   const at = voice(i) && isTh(i + 1) ? i : isTh(i) && voice(i + 1 + between) ? i + 1 + between : null;
   if (at === null) return null;
   const end = at === i ? i + 2 : at + 1;
-  // "(voiced and unvoiced)", "th, voiced th"
+  // A second sound follows: "(voiced and unvoiced)", "th, voiced th".
   if (at > i && (/^(?:and|or|[&/,])$/.test(lexemes[end]?.text ?? '') || isTh(end))) return null;
-  // "(unvoiced only for now)"
+  // More words may follow in the brackets: "(unvoiced only for now)".
   let last = end;
   while (
     at > i &&

@@ -68,14 +68,14 @@ const doubling = phrase(
   () => ['change-double'],
 );
 
-/** Blends of so many letters in one place of a word. */
+/** Returns the blends of two or three letters at one place of a word. */
 function clustersOf(letters: 2 | 3, place: 'start' | 'end') {
   return catalogue
     .map(({ id }) => id)
     .filter((id) => id.startsWith(`${place}-`) && id.length === place.length + 1 + letters);
 }
 
-/** Words that mean patterns, or letters. In order; the first that applies is taken. */
+/** Rules for words that mean patterns or letters. The first rule that applies is used. */
 export const patternNotations: readonly NotationRule[] = [
   {
     name: 'y at the end of longer words',
@@ -115,7 +115,7 @@ export const patternNotations: readonly NotationRule[] = [
     counterExample: 'schwa in the last syllable',
     applies: (lexemes, i) => {
       const found = weakStart(lexemes, i);
-      // "schwa at the start: a-" lists its letters.
+      // "schwa at the start: a-" is followed by a list of its letters.
       return found !== null && lexemes[i + found.taken]?.kind === 'is' ? null : found;
     },
   },

@@ -6,7 +6,7 @@ import { signNotations } from './notation-signs.ts';
 import { soundNotations } from './notation-sounds.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** In order; the first that applies is taken. */
+/** The rules in order. The first one that applies is used. */
 export const notationRules: readonly NotationRule[] = [
   ...saidNotations,
   ...soundNotations,
@@ -15,10 +15,10 @@ export const notationRules: readonly NotationRule[] = [
   ...signNotations,
 ];
 
-/** The rule that begins with what divides: ", then add". */
+/** The rule whose words begin with a divider: ", then add". */
 const behindBreak = notationRules.filter(({ name }) => name === 'an ending that is added after a change');
 
-/** Reads runs of words that mean one thing; `used` hears the name of each rule that applied. */
+/** Reads runs of words with one meaning. `used` is called with the name of each rule that applied. */
 export function applyNotations(
   lexemes: readonly Lexeme[],
   used: (rule: string) => void = () => {},

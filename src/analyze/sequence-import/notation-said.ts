@@ -32,7 +32,7 @@ const followed = matchWords('(?:when |is |are |if )?followed by', [], (_, whole)
   text: 'before',
 }));
 
-/** What a teacher says of letters: which sound they have, where they stand, which family they are of. In order; the first that applies is taken. */
+/** Rules for statements about letters: their sound, their place, their family. The first rule that applies is used. */
 export const saidNotations: readonly NotationRule[] = [
   {
     name: 'letters and the sound they are said to have',
@@ -235,7 +235,7 @@ export const saidNotations: readonly NotationRule[] = [
   },
 ];
 
-/** Words between letters and their sound, of which one at least says that they have it. */
+/** Words between letters and their sound. At least one of them must say that the letters have the sound. */
 const saying =
   /^(?:says?|said|saying|spells?|spelling|makes?|making|represent(?:s|ing)?|sounds?|sounding|gives?|giving|has|have|having|with|as|for|stands?|is|are|be|being|pronounced|heard)$/;
 const between = /^(?:that|which|when|where|it|they|to|can|also|sometimes|used|like|on|the|a|its|their)$/;
@@ -248,7 +248,7 @@ interface Said {
   readonly within: ReadonlySet<PatternId>;
 }
 
-/** The sound that is named at a place: `/k/`, "long e"; null where none is. */
+/** Returns the sound that is named at a place: `/k/`, "long e". Returns null if there is none. */
 function soundNamed(lexemes: readonly Lexeme[], at: number): Said | null {
   const { kind, text } = lexemes[at] ?? { kind: 'break', text: '' };
   if (kind === 'sound') return { end: at + 1, within: soundPhrase(text).within ?? new Set() };
@@ -288,7 +288,7 @@ function lettersSay(lexemes: readonly Lexeme[], i: number): Notation | null {
   return { taken: end - i, given: [letters, joint, ...lexemes.slice(at, sound.end)] };
 }
 
-/** Words that only lead to a sound and its letters: "other ways to spell the". */
+/** Words that only introduce a sound and its letters: "other ways to spell the". */
 const leading = /^(?:the|spellings?|spell|ways?|to|of|for|other|more|new|common|write|writing)$/;
 
 function soundOfLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
@@ -311,7 +311,7 @@ function soundOfLetters(lexemes: readonly Lexeme[], i: number): Notation | null 
   return { taken: at - i, given: [first, ...lexemes.slice(start + 1, sound.end), list] };
 }
 
-/** "silent e with long a and long i", "VCe with a, o": one split digraph for each vowel. */
+/** Reads one split digraph for each vowel: "silent e with long a and long i", "VCe with a, o". */
 function silentWith(lexemes: readonly Lexeme[], i: number): Notation | null {
   const named = [3, 2, 1].find((length) => {
     const words = Array.from({ length }, (_, n) => wordAt(lexemes, i + n)).join(' ');
@@ -335,7 +335,7 @@ function silentWith(lexemes: readonly Lexeme[], i: number): Notation | null {
 const startPlace = /^(?:initial|beginning|start|starting|onset)$/;
 const endPlace = /^(?:final|ending|end)$/;
 
-/** The blend of letters at one end of a word, where they are blends at both. */
+/** Returns the blend of letters at one end of a word, if the letters are blends at both ends. */
 function blendAt(lexeme: Lexeme | undefined, place: string): PatternId | null {
   const candidates = candidatesOf(lexeme);
   const ids = ['start', 'end'].map((side) => candidates.find((id) => id === `${side}-${lexeme!.text}`));
@@ -347,7 +347,7 @@ function placedBlend(lexemes: readonly Lexeme[], i: number): Notation | null {
   return placeBefore(lexemes, i) ?? placeInBrackets(lexemes, i) ?? placeSaid(lexemes, i);
 }
 
-/** "initial st", and a list: "initial st, sp" goes on. */
+/** Reads a place before letters: "initial st". A list of letters may follow: "initial st, sp". */
 function placeBefore(lexemes: readonly Lexeme[], i: number): Notation | null {
   const list: Lexeme[] = [];
   let end = i;
@@ -372,7 +372,7 @@ function placeInBrackets(lexemes: readonly Lexeme[], i: number): Notation | null
   return id !== null && closes ? blendMeant(lexemes, i, id, opens ? 4 : 3) : null;
 }
 
-/** "st at the end of a word" */
+/** Reads a place after letters: "st at the end of a word". */
 function placeSaid(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:at|in|on)$/.test(wordAt(lexemes, i + 1))) return null;
   const at = wordAt(lexemes, i + 2) === 'the' ? i + 3 : i + 2;
@@ -401,7 +401,7 @@ function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (list === null) return null;
   let { end } = list;
   if (!named) {
-    // "-am family", "-all word families"
+    // The name may follow the endings: "-am family", "-all word families".
     if (wordAt(lexemes, end) === 'word') end += 1;
     if (!families.test(wordAt(lexemes, end))) return null;
     end += 1;
@@ -476,7 +476,7 @@ function endingsOfVowel(
   return end > 0 && others > 0 ? { vowel, end } : null;
 }
 
-/** Endings from a place on, each with a row of its own; null where none stands there, or one has no row. */
+/** Reads endings from a place on, each with a row of its own. Returns null if there is no ending, or if one has no row. */
 function listOfUnits(
   lexemes: readonly Lexeme[],
   from: number,
@@ -489,7 +489,7 @@ function listOfUnits(
     if (kind !== 'word') break;
     const id = units.get(text);
     if (id === undefined) {
-      // "-at, -am": rhymes of which some have no row of their own.
+      // In "-at, -am" some rhymes have no row of their own.
       if (mark === 'suffix' || divides(lexemes[at - 1])) return null;
       break;
     }

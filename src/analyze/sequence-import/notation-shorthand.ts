@@ -4,7 +4,10 @@ import { inPlace, longOf, matchWords, type Notation, type NotationRule, wordAt }
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** Short forms of notes and lists: "init bl", "oo x 2", "hop turns into hope". In order; the first that applies is taken. */
+/**
+ * Rules for short forms in notes and lists: "init bl", "oo x 2", "hop turns into hope". The first rule that applies is
+ * used.
+ */
 export const shorthandNotations: readonly NotationRule[] = [
   {
     name: 'bl for blend',
@@ -16,7 +19,7 @@ export const shorthandNotations: readonly NotationRule[] = [
       lexemes[i + 2] !== undefined &&
       lexemes[i + 2]!.text !== ',' &&
       lexemes[i + 2]!.text !== '/' &&
-      // "init. bl cl fl" lists bl itself.
+      // In "init. bl cl fl" bl is itself a blend of the list.
       !/^[a-z]l$/.test(wordAt(lexemes, i + 2))
         ? { taken: 2, given: [lexemes[i]!, inPlace(lexemes[i + 1]!, 'blend')] }
         : null,
@@ -243,7 +246,7 @@ const contracted: readonly (readonly [RegExp, PatternId])[] = [
   [/^(?:it|he|she|that|what|there|here|who|where|let)'s$/, 'contraction-is'],
 ];
 
-/** What a form of a word adds or changes, by both. */
+/** Returns the patterns that a form of a word adds to or changes in its base. */
 function changeBetween(base: string, form: string): readonly PatternId[] | null {
   const stem = base.slice(0, -1);
   const last = base.at(-1)!;
@@ -257,7 +260,7 @@ function changeBetween(base: string, form: string): readonly PatternId[] | null 
   return null;
 }
 
-/** "book – books, box – boxes": a clause of nothing but words and their forms. */
+/** Reads a clause of nothing but words and their forms: "book – books, box – boxes". */
 function formsOfWords(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (i > 0) return null;
   const ids: PatternId[] = [];
@@ -287,14 +290,14 @@ const roots = new Map(
     ),
 );
 
-/** Roots that are no words of every day: one of them says that the others are roots as well. */
+/** Whether a root is not an everyday word. Such a root shows that the others in the list are roots as well. */
 const onlyRoot = (text: string) =>
   roots.has(text) && !/^(?:port|form|graph|phone|photo|script|bio|micro|tele)$/.test(text);
 
 /** The most lexemes of a list of roots. */
 const LONGEST_LIST = 60;
 
-/** "rupt, struct", "scrib/script": a list of roots and nothing else, of which one at least is no word. */
+/** Reads a list of nothing but roots, at least one of which is not a word: "rupt, struct", "scrib/script". */
 function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
   const before = lexemes[i - 1];
   if (before !== undefined && before.kind !== 'break' && before.kind !== 'is') return null;
@@ -304,7 +307,7 @@ function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
   let depth = 0;
   for (let at = i; at < Math.min(lexemes.length, i + LONGEST_LIST); at++) {
     const { kind, text } = lexemes[at]!;
-    // What a root means stands in brackets: "tract (pull)".
+    // The meaning of a root is in brackets: "tract (pull)".
     if (kind === 'open') depth += 1;
     else if (kind === 'close') {
       depth -= 1;
@@ -321,10 +324,10 @@ function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
   return names.some(onlyRoot) || greek ? { taken: end - i, given } : null;
 }
 
-/** The most lexemes of what such words are called. */
+/** The most lexemes in the name of such words. */
 const LONGEST_NAME = 12;
 
-/** "tiny words: me, go, hi": words of which each ends in the vowel it shows. */
+/** Reads a list of words that each end in the vowel they show: "tiny words: me, go, hi". */
 function openWords(lexemes: readonly Lexeme[], i: number): Notation | null {
   const named = /^(?:syllable|word|vowel|end|long|open)s?$/;
   if (!named.test(wordAt(lexemes, i)) || !/^(?:is|open|hint)$/.test(lexemes[i + 1]?.kind ?? '')) return null;

@@ -19,7 +19,7 @@ const allMeant = note(
   'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?|(?:syllable )?types?|syllables?))',
 );
 
-/** Words that say how others go together, or nothing. In order; the first that applies is taken. */
+/** Rules for words that tell how others belong together, or that say nothing. The first rule that applies is used. */
 export const signNotations: readonly NotationRule[] = [
   {
     name: 'singular and plural',
@@ -88,9 +88,9 @@ export const signNotations: readonly NotationRule[] = [
       i > 0 &&
       /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) &&
       lexemes[i + 1] !== undefined &&
-      // "consonant plus le" is one thing.
+      // "consonant plus le" is a single term.
       !(wordAt(lexemes, i - 1) === 'consonant' && /^le?$/.test(wordAt(lexemes, i + 1))) &&
-      // "th (thin and then)"
+      // A word at the end of brackets joins nothing: "th (thin and then)".
       !/^(?:close|break)$/.test(lexemes[i + 1]!.kind)
         ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'break', text: 'plus' }] }
         : null,
@@ -100,7 +100,7 @@ export const signNotations: readonly NotationRule[] = [
     example: 'l-blends (all six)',
     counterExample: 'all, ball',
     applies: (lexemes, i) =>
-      // "silent e (all)"
+      // The word may be alone in brackets: "silent e (all)".
       i > 0 &&
       lexemes[i]!.text === 'all' &&
       lexemes[i - 1]!.kind === 'open' &&

@@ -5,7 +5,10 @@ import { soundPhrase } from './sound-phrase.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** Sounds that go for several letters, and several sounds of one. In order; the first that applies is taken. */
+/**
+ * Rules for sounds that apply to several letters, and for several sounds of the same letters. The first rule that
+ * applies is used.
+ */
 export const soundNotations: readonly NotationRule[] = [
   {
     name: 'several sounds of letters, behind a comma',
@@ -70,7 +73,7 @@ export const soundNotations: readonly NotationRule[] = [
         at += 1;
       if (at === i) return null;
       if (lexemes[at]?.kind === 'is' || /^(?:says?|as|for|spells?)$/.test(wordAt(lexemes, at))) at += 1;
-      // No row of their own: they are asked.
+      // These letters have no row of their own. The teacher is asked.
       return lexemes[at]?.kind === 'sound' && lexemes[at]!.text === 'sh'
         ? { taken: at + 1 - i, given: [{ ...lexemes[i]!, text: 'tici', end: lexemes[at]!.end }] }
         : null;
@@ -90,7 +93,7 @@ const divides = (lexeme: Lexeme | undefined) =>
 const ends = (lexeme: Lexeme | undefined) =>
   lexeme === undefined || /^(?:break|close|open|is)$/.test(lexeme.kind);
 
-/** The most lexemes of a few vowels and what joins them. */
+/** The most lexemes of a short run of vowels and the words that join them. */
 const LONGEST_RUN = 12;
 
 /** Whether letters can have a sound. */
@@ -148,7 +151,7 @@ const weakSenses: Readonly<Record<string, readonly PatternId[]>> = {
   er: ['er'],
 };
 
-/** "weak ar and or", "unstressed a": the word goes for each of the letters. */
+/** Applies a word to each of the letters after it: "weak ar and or", "unstressed a". */
 function weakLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:weak|unstressed|unaccented|reduced)$/.test(wordAt(lexemes, i))) return null;
   const given: Lexeme[] = [];
@@ -156,7 +159,7 @@ function weakLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
   for (let at = i + 1; at < lexemes.length; at++) {
     if (divides(lexemes[at]) && given.length > 0 && !Object.hasOwn(weakSenses, wordAt(lexemes, at))) continue;
     const { text, kind } = lexemes[at]!;
-    // "ar or er": the word between two others joins them.
+    // In "ar or er" the middle word joins the other two.
     const joins =
       text === 'or' &&
       at > i + 1 &&
@@ -175,7 +178,10 @@ function weakLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
   return given.length === 0 ? null : { taken: end - i, given };
 }
 
-/** "y, long i", "ea, short e": one of the letters' sounds, where they can have it and nothing else is listed. */
+/**
+ * Reads a sound after a comma as one of the letters' sounds: "y, long i", "ea, short e". The letters must be able to
+ * have the sound, and nothing else may be listed.
+ */
 function lengthBehindComma(lexemes: readonly Lexeme[], i: number): Notation | null {
   const [letters, comma, size, vowel] = lexemes.slice(i, i + 4);
   if (letters?.kind !== 'word' || comma?.text !== ',' || !/^(?:long|short)$/.test(size?.text ?? ''))
@@ -188,7 +194,7 @@ function lengthBehindComma(lexemes: readonly Lexeme[], i: number): Notation | nu
   return { taken: 4, given: [letters, size!, vowel!] };
 }
 
-/** "Aa, short sound", "Cc, hard sound": that of the letter, not of all letters. */
+/** Reads a sound of a single letter, not of all letters: "Aa, short sound", "Cc, hard sound". */
 function soundNamedBehindComma(lexemes: readonly Lexeme[], i: number): Notation | null {
   const [letter, comma, which, sound] = lexemes.slice(i, i + 4);
   const found = /^(?:([aeioucg])|([aeioucg])\2)$/i.exec(letter?.kind === 'word' ? letter.text : '');
@@ -201,7 +207,7 @@ function soundNamedBehindComma(lexemes: readonly Lexeme[], i: number): Notation 
   return { taken: 4, given: [{ ...letter!, kind: 'meant', ids: phrase.ids, end: sound!.end }] };
 }
 
-/** "i, o long before two consonants", "long i and o before two consonants": the vowels of find and cold. */
+/** Reads the vowels of find and cold: "i, o long before two consonants", "long i and o before two consonants". */
 function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
   const ids: PatternId[] = [];
   let at = i;
@@ -217,7 +223,7 @@ function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
     (behind[0] === 'before' && /^(?:two|2)$/.test(behind[1]!) && /^consonants?$/.test(behind[2]!)) ||
     (behind[0] === 'in' && behind[1] === 'closed' && /^syllables?$/.test(behind[2]!));
   if (!long || ids.length === 0 || !more) return null;
-  // The endings that show them say the same.
+  // Endings listed after it show the same vowels.
   if (
     /^(?:is|open)$/.test(lexemes[at + 3]?.kind ?? '') &&
     lexemes.slice(at + 4).every(({ kind, mark }) => kind !== 'word' || mark === 'suffix')
@@ -229,7 +235,7 @@ function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
   return { taken: at + 3 - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[at + 2]!.end }] };
 }
 
-/** "silent t in -stle, -sten": where it is silent is no other teaching. */
+/** Reads a silent letter with the endings it is silent in: "silent t in -stle, -sten". The endings teach nothing more. */
 function silentIn(lexemes: readonly Lexeme[], i: number): Notation | null {
   const letter = wordAt(lexemes, i + 1);
   if (wordAt(lexemes, i) !== 'silent' || !/^[a-z]$/.test(letter) || wordAt(lexemes, i + 2) !== 'in')

@@ -4,11 +4,14 @@ import { type Notation, wordAt } from './match-words.ts';
 import { findSpelling, rimes } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** Endings, roots, contractions and changes of the base: what lists of parts of words mean. */
+/** Notations for parts of words: endings, roots, contractions and changes of the base. */
 
 const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
 
-/** What an ending of one vowel teaches: -op short o and p, -ell short e and ll, -ake a_e, -ight igh; null for others. */
+/**
+ * Returns the patterns that an ending with one vowel teaches: -op short o and p, -ell short e and ll, -ake a_e, -ight
+ * igh. Returns null for other endings.
+ */
 function rimeIds(letters: string): readonly PatternId[] | null {
   if (letters === 'ight') return ['igh', 't'];
   const known = rimes[letters] ?? (/^a[mn]$/.test(letters) ? [`rime-${letters}`] : undefined);
@@ -24,7 +27,7 @@ function rimeIds(letters: string): readonly PatternId[] | null {
   return [`short-${vowel}`, ...(last.candidates.includes(`end-${end}`) ? [`end-${end}`] : last.usual)];
 }
 
-/** "am, an, all": endings taught as units, which alone are words. */
+/** Reads endings that are taught as units but are words when alone: "am, an, all". */
 export function unitEndings(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (divides(lexemes[i - 1]) || lexemes[i - 1]?.kind === 'word') return null;
   const given: Lexeme[] = [];
@@ -55,10 +58,13 @@ const isAffix = (letters: string) =>
 const divides = (lexeme: Lexeme | undefined) =>
   lexeme?.kind === 'break' || (lexeme?.kind === 'word' && /^(?:and|or)$/.test(lexeme.text));
 
-/** "-op, -ot", "-ake, -ame", "-ight": endings that rhyme words, where at least one of the list is no suffix. */
+/**
+ * Reads endings that rhyme words: "-op, -ot", "-ake, -ame", "-ight". At least one ending of the list must not be a
+ * suffix.
+ */
 export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (divides(lexemes[i - 1]) && lexemes[i - 2]?.mark === 'suffix') return null;
-  // "schwa: -en, -on" is about their vowels.
+  // "schwa: -en, -on" is about the vowels of the endings.
   if (lexemes.slice(Math.max(0, i - 8), i).some(({ text }) => text === 'schwa')) return null;
   const given: Lexeme[] = [];
   let end = i;
@@ -75,7 +81,7 @@ export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null
     given.push(...lexemes.slice(end, at), { ...lexeme, kind: 'meant', ids, open: true });
     end = at + 1;
   }
-  // "-ing, -ed" are suffixes, "-ang, -ing" are read as they are.
+  // "-ing, -ed" are suffixes. "-ang, -ing" are read as written.
   if (plain === 0 || (given.length === 1 && suffixes > 0)) return null;
   const letters = given.flatMap(({ text }) => (text === '' || /^\W/.test(text) ? [] : [text]));
   end = endOfRimes(letters, lexemes, end);
@@ -83,7 +89,7 @@ export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null
   return single || showsWeakEndings(letters, lexemes.slice(end)) ? null : { taken: end - i, given };
 }
 
-/** "-ig, -in dig, fin": where their examples end. */
+/** Returns the end of the examples after rhyming endings: "-ig, -in dig, fin". */
 function endOfRimes(letters: readonly string[], lexemes: readonly Lexeme[], from: number): number {
   let end = from;
   for (let at = end; at < lexemes.length; at++) {
@@ -95,7 +101,7 @@ function endOfRimes(letters: readonly string[], lexemes: readonly Lexeme[], from
   return end;
 }
 
-/** "-en, -on (seven, lemon)": examples of two syllables show endings that rhyme no words. */
+/** Whether examples of two syllables show that the endings rhyme no words: "-en, -on (seven, lemon)". */
 function showsWeakEndings(letters: readonly string[], [sign, ...behind]: readonly Lexeme[]): boolean {
   if (!/^(?:open|is|hint)$/.test(sign?.kind ?? '')) return false;
   const words = behind.filter(({ kind, mark }) => kind === 'word' && mark === 'none').map(({ text }) => text);
@@ -111,10 +117,13 @@ const roots = new Map(
     ),
 );
 
-/** Beginnings that stand among roots without a hyphen. */
+/** Beginnings that may be among roots without a hyphen. */
 const combining = /^(?:tele|auto|trans|inter|anti|semi|multi|uni|tri)$/;
 
-/** "Root port", "Greek: graph, photo", "Latin roots rupt + struct"; beginnings such as tele- may stand among them. */
+/**
+ * Reads roots after their name: "Root port", "Greek: graph, photo", "Latin roots rupt + struct". Beginnings such as
+ * tele- may be among them.
+ */
 export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | null {
   let at = i;
   while (
@@ -132,7 +141,7 @@ export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | n
   let depth = 0;
   for (; at < lexemes.length; at++) {
     const lexeme = lexemes[at]!;
-    // What a root means stands in brackets, or behind a sign: "graph (write), port = carry".
+    // The meaning of a root is in brackets or after a sign: "graph (write), port = carry".
     if (lexeme.kind === 'open' && found > 0) depth += 1;
     else if (lexeme.kind === 'close' && depth > 0) {
       depth -= 1;
@@ -156,7 +165,7 @@ export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | n
     end = at + 1;
   }
   if (found === 0) return null;
-  // "— portable, distract": words that show the roots.
+  // Words that show the roots may follow: "— portable, distract".
   const names = given.flatMap(({ text, kind }) => (kind === 'meant' ? [text] : []));
   for (at = end; at < lexemes.length; at++) {
     const { kind, text } = lexemes[at]!;
@@ -176,15 +185,15 @@ const secondWords: Readonly<Record<string, PatternId>> = {
   would: 'contraction-would',
   had: 'contraction-would',
   are: 'contraction-are',
-  // I'm, in the row of we're.
+  // I'm is in the row of we're.
   am: 'contraction-are',
-  // No row of their own: let's, and contractions of pronouns and verbs.
+  // These have no row of their own: let's, and contractions of pronouns and verbs.
   ...Object.fromEntries(
     'us be to verb verbs pronoun pronouns'.split(' ').map((word) => [word, 'contraction']),
   ),
 };
 
-/** "contractions with not, is, will", "contractions (not)". */
+/** Reads the kinds of contractions: "contractions with not, is, will", "contractions (not)". */
 export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^contractions?$/.test(wordAt(lexemes, i))) return null;
   let at = i + 1;
@@ -212,7 +221,7 @@ export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notatio
   }
   if (lexemes[end]?.kind === 'close') end += 1;
   if (/^(?:family|families|words?|contractions?|group)$/.test(wordAt(lexemes, end))) end += 1;
-  // "contractions will be taught", "contractions is the focus": a sentence.
+  // "contractions will be taught" and "contractions is the focus" are sentences.
   if (ids.length === 0 || lexemes[end]?.kind === 'word') return null;
   return {
     taken: end - i,
@@ -220,7 +229,7 @@ export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notatio
   };
 }
 
-/** "c and g, soft", "g (soft)": the word goes for the letters before it. */
+/** Applies a word to the letters before it: "c and g, soft", "g (soft)". */
 export function softBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
   const letters: string[] = [];
   let at = i;
@@ -238,14 +247,14 @@ export function softBehind(lexemes: readonly Lexeme[], i: number): Notation | nu
     (after.kind === 'break' && lexemes[at - 1]?.kind !== 'break');
   if (letters.length === 0 || !/^(?:soft|hard)$/.test(size) || !bound || !ends) return null;
   const end = after?.kind === 'close' ? at + 2 : at + 1;
-  // "consonants g (hard), h": no more than the letters say.
+  // In "consonants g (hard), h" the word adds nothing to the letters.
   if (size === 'hard')
     return { taken: end - i, given: lexemes.slice(i, at).filter(({ kind }) => kind !== 'open') };
   const ids = letters.map((letter) => (size === 'soft' ? `soft-${letter}` : letter));
   return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
 }
 
-/** "double, drop e", "double + ing": doubling before an ending, not the double letters of hill. */
+/** Reads doubling before an ending: "double, drop e", "double + ing". The double letters of hill are something else. */
 export function doubleBeside(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:double|doubling)$/.test(wordAt(lexemes, i)) || lexemes[i + 1]?.kind !== 'break') return null;
   const next = lexemes.slice(i + 2, i + 4);

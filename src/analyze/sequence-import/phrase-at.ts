@@ -1,13 +1,13 @@
 import { beginsPhrase, findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** The longest phrase that begins at `i`, and how many lexemes it takes. */
+/** Returns the longest phrase that begins at `i` and the number of lexemes it takes. */
 export function phraseAt(lexemes: readonly Lexeme[], i: number): readonly [Phrase | null, number] {
   if (!beginsPhrase(lexemes[i]!.text)) return [null, 0];
   const words: { text: string; end: number }[] = [];
   for (let at = i; at < lexemes.length && words.length < LONGEST_PHRASE; at++) {
     const { kind, text } = lexemes[at]!;
-    // "consonant + le", "VC/CV", "soft c & g"
+    // Signs inside a phrase are skipped: "consonant + le", "VC/CV", "soft c & g".
     if (kind === 'break' && text !== '' && '+/&'.includes(text)) continue;
     if (kind !== 'word') break;
     words.push({ text, end: at + 1 });

@@ -4,28 +4,31 @@ import { fits } from './fits.ts';
 import { headingPhrases } from './heading-phrases.ts';
 import { plainPhrases } from './plain-phrases.ts';
 
-/** What a phrase of the trade teaches, and which patterns a list of letters beside it can mean. */
+/** A technical phrase: the patterns it teaches, and the patterns that a list of letters beside it can mean. */
 export interface Phrase {
   readonly ids: readonly PatternId[];
-  /** False: the phrase leaves open which of many are meant. */
+  /** Whether the phrase is definite. It is false if the phrase leaves open which of many patterns are meant. */
   readonly sure: boolean;
-  /** It names a sound, not letters. */
+  /** Whether the phrase names a sound, not letters. */
   readonly sound?: true;
-  /** Null: no list goes with it (compound words). */
+  /** Patterns that a list beside the phrase can mean. Null means that the phrase takes no list (compound words). */
   readonly within: ReadonlySet<PatternId> | null;
-  /** What it teaches beside a list too: that syllables are closed, beside their vowels. */
+  /**
+   * Patterns that the phrase teaches even beside a list. For example, it teaches that syllables are closed, in addition
+   * to their vowels.
+   */
   readonly keeps: readonly PatternId[];
 }
 
-/** The most words a phrase has. */
+/** The most words in a phrase. */
 export const LONGEST_PHRASE = 6;
 
 const letters = new Map(catalogue.map((row) => [row.id, row.letters]));
 const phrases = new Map<string, Phrase>();
 for (const [names, ids] of Object.entries(plainPhrases)) {
   for (const name of names.split('|')) {
-    // "silent h": of hour, ghost or rhyme.
-    // "Longer words": they may only be where something else is read.
+    // "silent h" may be the h of hour, ghost or rhyme.
+    // "Longer words" may only name the words in which something else is read.
     const sure = (!name.startsWith('silent') || ids.length === 1) && !/^(?:multi|poly|longer)/.test(name);
     phrases.set(name, { ids, sure, within: null, keeps: [] });
   }
@@ -37,12 +40,12 @@ for (const [names, ids, sure, within] of headingPhrases) {
 
 const firstWords = new Set([...phrases.keys()].map((name) => name.split(' ')[0]!));
 
-/** Whether any phrase begins with a word: spares looking for longer ones. */
+/** Whether any phrase begins with a word. This avoids a search for longer phrases. */
 export function beginsPhrase(word: string): boolean {
   return firstWords.has(singular(word));
 }
 
-/** A phrase by its words in lower case, without hyphens; "syllables" is found as "syllable". */
+/** Finds a phrase by its words in lower case, without hyphens. "syllables" is found as "syllable". */
 export function findPhrase(words: readonly string[]): Phrase | null {
   return phrases.get(words.map(singular).join(' ')) ?? null;
 }
@@ -51,12 +54,12 @@ function singular(word: string): string {
   return word.length > 3 && word.endsWith('s') && !word.endsWith('ss') ? word.slice(0, -1) : word;
 }
 
-/** Whether two headings can mean the same. */
+/** Whether two headings can mean the same patterns. */
 export function overlap({ within: one }: Phrase, { within: other }: Phrase): boolean {
   return one !== null && other !== null && [...one].some((id) => other.has(id));
 }
 
-/** Whether a word shows what a heading teaches: at has short a, it has not. */
+/** Whether a word shows the pattern that a heading teaches: at has short a, it does not. */
 export function shows(word: string, { ids }: Phrase): boolean {
   return ids.some((id) => {
     const [first = ''] = letters.get(id)!.split(' ');

@@ -1,4 +1,4 @@
-/** How sequences say where in a word something stands; pieces of patterns for words divided by a blank. */
+/** Patterns for the place of letters in a word, as sequences name it. They match words divided by a blank. */
 export const words = '(?:words?|syllables?|bases?|roots?|names?)';
 const kindsOfWord =
   '(?:a|an|the|one|two|three|2|3|1|single|(?:short|long)[ -]vowel|short|long|longer|simple|base|syllable|multi|multisyllabic|multisyllable|many|some|most|other|all|closed|stressed|unstressed|or|more|and)';

@@ -1,6 +1,6 @@
 import type { PatternId } from '../types.ts';
 
-/** Phrases that teach what they say and take no list, names divided by a bar, in the singular. */
+/** Phrases that need no explanation and take no list. Their names are divided by a bar and are in the singular. */
 export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
   'consonant le|consonant le syllable|c le|c le syllable|final stable syllable le|consonant plus le|final le|le syllable|consonant l e':
     ['consonant-le'],

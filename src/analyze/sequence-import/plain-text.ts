@@ -1,4 +1,7 @@
-/** Names of signs in HTML that plans have, besides the numbers of signs; from the HTML standard's list of named character references. */
+/**
+ * HTML names of characters that occur in plans, in addition to character numbers. Source: the HTML standard's list of
+ * named character references.
+ */
 const entities: Readonly<Record<string, string>> = {
   amp: '&',
   lt: '<',
@@ -26,21 +29,21 @@ const entities: Readonly<Record<string, string>> = {
   schwa: 'ə',
 };
 
-/** Tags that end a line, and those that end a cell of a table. */
+/** Tags that end a line. `cellTags` end a cell of a table. */
 const lineTags =
   /<\/?(?:p|div|li|ul|ol|tr|table|thead|tbody|tfoot|h[1-6]|section|article|dl|dt|dd|caption|blockquote)\b[^<>]*>|<br\s*\/?>/gi;
 const cellTags = /<\/t[dh]>\s*(?=<t[dh]\b)/gi;
 const otherTags =
   /<\/?(?:t[dh]|span|strong|b|em|i|u|a|font|sup|sub|small|big|mark|code|col|colgroup|html|body|head|meta|style|title|img|hr|center|abbr)(?:\s[^<>]*)?\/?>/gi;
 
-/** Copied source of a page: tags that come in pairs, not `<a>` and `<i>` for letters. */
+/** Whether a text is the copied source of a page. Its tags come in pairs, unlike `<a>` and `<i>` for letters. */
 const isMarkup = (text: string) =>
   /<(?:table|tr|td|th|li|ul|ol|p|div|br|span|h[1-6])\b[^<>]*>/i.test(text) &&
   /<\/(?:table|tr|td|th|li|ul|ol|p|div|span|h[1-6])>|<br\s*\/?>(?!\s*[,;&)])/i.test(text);
 
 /**
- * A pasted text in lines of plain signs: line ends and blanks of one kind, the source of a web page without its tags,
- * cells of its tables divided by tabs.
+ * Returns a pasted text in plain characters. Line ends and blanks are of one kind, the source of a web page loses its
+ * tags, and cells of its tables are separated by tabs.
  */
 export function plainText(pasted: string): string {
   const lines = pasted
@@ -54,7 +57,7 @@ function withoutTags(text: string): string {
   return (
     text
       .replace(/<!--[\s\S]{0,2000}?-->/g, ' ')
-      // A line end within the cell of a table in bars.
+      // A line break within a cell of a table with bars.
       .replace(/^[^\S\n]*\|.*$/gm, (row) => row.replace(/<br\s*\/?>/gi, '; '))
       .replace(/>[^\S\n]*\n\s*(?=<\/?(?:t[drh]|table|thead|tbody|ul|ol|li)\b)/gi, '>')
       .replace(cellTags, '\t')

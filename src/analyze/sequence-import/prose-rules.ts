@@ -3,7 +3,10 @@ import type { Lexeme } from './split-lexemes.ts';
 import { hedgeWords } from './word-roles.ts';
 import { isWord, standsForLetters } from './words-or-letters.ts';
 
-/** Words that join others to sentences, and what is said beside what is taught. In order. */
+/**
+ * Rules for words that join others into sentences, and for remarks beside the content taught. The first rule that
+ * applies is used.
+ */
 export const proseRules: readonly WordRule[] = [
   {
     name: 'what is so before something is done',
@@ -63,14 +66,14 @@ export const proseRules: readonly WordRule[] = [
       if (!/^(?:not|no|never|except|excluding|without|omit|unlike|nor|keep|keeping)$/.test(text)) return 0;
       const end = endOfRun(lexemes, i + 1);
       if (mark !== 'none' || reader.hinting || end === i + 1) return 0;
-      // "ow as in snow, not cow"
+      // An exception may follow examples: "ow as in snow, not cow".
       const shown = reader.trailing || chunk?.spelled.length !== 0;
       if (
         chunk !== null &&
         chunk.known > 0 &&
         (!reader.broken || (shown && /^(?:not|no|never)$/.test(text)))
       ) {
-        // "(not ei)" is plain enough.
+        // Brackets such as "(not ei)" are clear enough.
         if (!reader.aside) chunk.hedged = true;
         return end - i;
       }
@@ -95,7 +98,7 @@ export const proseRules: readonly WordRule[] = [
       const listed = endOfConditions(lexemes, i + 1, end);
       if (listed > 0) return listed - i;
       if (/^(?:for|after|in)$/.test(text)) return 0;
-      // "-s to base words and -es", "and the ending -tion" go on.
+      // "and" may introduce more letters: "-s to base words and -es", "and the ending -tion".
       const anew = lexemes.findIndex(
         ({ text, kind }, at) =>
           at > i && at < end && kind === 'word' && text === 'and' && beginsAnew(lexemes, at + 1),
@@ -132,7 +135,7 @@ export const proseRules: readonly WordRule[] = [
     counterExample: 'ar, or',
     applies: (reader, { i, lexeme: { text, mark } }) => {
       if (text !== 'or' || mark !== 'none' || standsForLetters(reader.lexemes, i)) return 0;
-      // "a lighthouse or our harbour" is prose on both sides.
+      // In "a lighthouse or our harbour" there is prose on both sides.
       if (reader.chunk !== null && !reader.broken && reader.chunk.known === 0) return 0;
       reader.divide(true);
       return 1;
@@ -155,14 +158,17 @@ function endOfConditions(lexemes: readonly Lexeme[], from: number, to: number): 
   return end;
 }
 
-/** Where the words, letters and sounds from `i` on end. */
+/** Returns the end of the run of words, letters and sounds from `i` on. */
 function endOfRun(lexemes: readonly Lexeme[], i: number): number {
   let end = i;
   while (end < lexemes.length && /^(?:word|sound|note|meant)$/.test(lexemes[end]!.kind)) end += 1;
   return end;
 }
 
-/** Whether letters or an ending stand at a place, not one more kind of words: "and -es", "and the ending -tion", "and l as in". */
+/**
+ * Whether there are letters or an ending at a place, rather than one more kind of words: "and -es", "and the ending
+ * -tion", "and l as in".
+ */
 function beginsAnew(lexemes: readonly Lexeme[], at: number): boolean {
   const next = lexemes[at]?.text === 'the' ? lexemes[at + 1] : lexemes[at];
   if (next === undefined || next.mark !== 'none') return true;

@@ -10,12 +10,12 @@ import { findSpelling, looseEnding, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { wordRules } from './word-rules.ts';
 
-/** Hears the name of each rule that applied, and to which word. */
+/** Is called with the name of each rule that applied, and with the word it applied to. */
 type Used = (rule: string, lexeme?: Lexeme) => void;
 
 /**
- * Reads one clause of a sequence into chunks, left to right. What is said: `vowel teams ai, ay` is one chunk,
- * `short a, m, s` three, since m and s are no spellings of short a. `lexemes` are those the chunks were read from.
+ * Reads one clause of a sequence into chunks, from left to right. `vowel teams ai, ay` is one chunk. `short a, m, s` is
+ * three, because m and s are not spellings of short a. `lexemes` are the lexemes from which the chunks were read.
  */
 export function readClause(
   written: readonly Lexeme[],
@@ -37,12 +37,12 @@ export function readClause(
   return { chunks: joinName(lexemes, chunks), lexemes };
 }
 
-/** So many lexemes before the sign are looked at. */
+/** The number of lexemes before the sign that are read. */
 const MOST_LETTERS = 40;
 
 /**
- * "-st, -ft, -lk – best, soft, sulk": where nothing but words stands behind a sign, and most of them show the letters
- * before it, all are examples, whatever else they may say.
+ * Marks words as examples: "-st, -ft, -lk – best, soft, sulk". If only words follow a sign and most of them contain the
+ * letters before it, all are examples, whatever other meaning they may have.
  */
 function markExamples(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const sign = lexemes.findLastIndex(({ kind }) => kind === 'is');
@@ -64,7 +64,7 @@ function markExamples(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   return lexemes.map((one, i) => (i > sign && one.kind === 'word' ? { ...one, cut: true } : one));
 }
 
-/** "Puffin letters ff, ll, ss": words that nobody knows only name the letters after them, if nothing parts the two. */
+/** Merges unknown words with the letters they name, if nothing separates the two: "Puffin letters ff, ll, ss". */
 function joinName(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): readonly Chunk[] {
   const [name, first, ...others] = chunks;
   if (name === undefined || first === undefined || others.length === 0) return chunks;
@@ -78,7 +78,7 @@ function joinName(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): readonl
   return [{ ...first, start: name.start }, ...others];
 }
 
-/** Reads the word at `i` by the first rule that applies; gives how many lexemes it took. */
+/** Reads the word at `i` by the first rule that applies. Returns the number of lexemes taken. */
 function readWord(reader: ClauseReader, i: number, used: Used): number {
   const lexeme = reader.lexemes[i]!;
   const within = reader.scope?.heading.within ?? new Set();
@@ -100,7 +100,7 @@ function readWord(reader: ClauseReader, i: number, used: Used): number {
   return 1;
 }
 
-/** `-ain (mountain, captain)`, `-ain in mountain`: an ending nobody lists, which its examples explain. */
+/** Reads an ending that nobody lists but that its examples explain: `-ain (mountain, captain)`, `-ain in mountain`. */
 function shownEnding(lexemes: readonly Lexeme[], i: number): Spelling | null {
   const { mark, text } = lexemes[i]!;
   if (mark !== 'suffix') return null;
@@ -111,10 +111,10 @@ function shownEnding(lexemes: readonly Lexeme[], i: number): Spelling | null {
   return leads && fits ? looseEnding(text) : null;
 }
 
-/** Rules for words that are neither letters nor a phrase, and the one that leaves that open. */
+/** The rules for words that are neither letters nor a phrase. `DIVIDES` is the rule that leaves this open. */
 const prose = new Set(['a word that says nothing of its own', 'a word nobody knows']);
 const DIVIDES = 'a word that divides';
 
-/** Whether a rule leaves a word as it is: nothing was made of it. */
+/** Whether a rule leaves a word unused. */
 export const isLeftOver = (rule: string) =>
   prose.has(rule) || rule === 'an example' || rule === 'another example';

@@ -23,8 +23,9 @@ const meanings: Readonly<Record<string, PatternId>> = {
 };
 
 /**
- * Reads "before e, i, y" or "after w and qu" that begins at lexeme `i`: where it ends, so that the letters named
- * are no items of their own, and which pattern `letters` are there: c before e is soft; null when none in particular.
+ * Reads a condition such as "before e, i, y" or "after w and qu" that begins at lexeme `i`. Returns its end, so that
+ * its letters do not become items of their own. Also returns the pattern that `letters` have there: c before e is soft.
+ * The pattern is null if there is no particular one.
  */
 export function readCondition(
   lexemes: readonly Lexeme[],
@@ -35,7 +36,7 @@ export function readCondition(
   let meant: PatternId | null = null;
   for (let next = i + 1; next < lexemes.length; next++) {
     const { kind, text } = lexemes[next]!;
-    // "c before e, g before e": the next letters have a condition of their own.
+    // In "c before e, g before e" the next letters have a condition of their own.
     const after = lexemes[next + 1];
     if (kind === 'word' && after?.kind === 'word' && /^(?:before|after)$/.test(after.text)) break;
     if (kind === 'word' && (/^(?:[a-z]|ll|qu)$/.test(text) || lists(text))) {
@@ -47,7 +48,7 @@ export function readCondition(
   return { end, meant };
 }
 
-/** Letters as in "-es after sh, ch, x", which are no items of their own. */
+/** Whether a text is letters as in "-es after sh, ch, x". Such letters are not items of their own. */
 function lists(text: string): boolean {
   return text.length <= 3 && findSpelling(text, 'none') !== null;
 }

@@ -41,8 +41,8 @@ import { noNeeds, type WordNeeds } from './word-needs.ts';
 export const nothingBeside: Beside = { examples: [], headings: [], needs: noNeeds };
 
 /**
- * The items of one cell or line, in order. `kind` is what its column holds; `beside` is what other
- * cells of the row say: with the example bread, a bare `ea` is that of bread.
+ * Reads the items of one cell or line, in order. `kind` is the kind of its column. `beside` is the content of other
+ * cells in the row: with the example bread, a bare `ea` is the ea of bread.
  */
 export function readItems(text: string, kind: CellKind, beside: Beside = nothingBeside): readonly ReadItem[] {
   if (isPassedOver(text, kind, beside)) return [item(text.trim(), 'ignored')];
@@ -65,7 +65,7 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
     own === 'examples' && words.startsWith('(') ? readWords(words).map((word) => word.toLowerCase()) : [],
   );
   const items = clauses.flatMap((clause): readonly ReadItem[] => {
-    // "m, a (no sight words)"
+    // A remark in brackets says that there are no words: "m, a (no sight words)".
     const none = noWordsBehind.exec(clause.text);
     if (none !== null)
       return [
@@ -84,7 +84,7 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
     clauses.some(({ prose }) => prose === true)
       ? dropNames(items)
       : items;
-  // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.
+  // If a cell says that nothing is taught, its unknown text teaches nothing: "carols; no phonics".
   const none = read.some((one) => one.status === 'ignored' && deniesTeaching(one.text));
   return none
     ? read.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
@@ -104,7 +104,7 @@ function withoutPatterns({ text, kind, words }: Clause, { first }: Beside): read
   if (kind === 'notes' || kind === 'examples') return [item(text, 'ignored')];
   if (kind === 'by-sight') return sightItems(text);
   if (isPreparation(text)) return [item(text, 'ignored')];
-  // "sight words as they come up" is no list.
+  // "sight words as they come up" is not a list.
   if (listsWords(text))
     return [bySightItem(text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(text) ? 'matched' : 'guessed')];
   const rests = isRestWeek(text) || saysNothingAtAll(text) || (goesOver(text) && first !== true);
@@ -125,17 +125,17 @@ function withoutWords(items: readonly ReadItem[], text: string): readonly ReadIt
 
 const withExample = /(?<![\p{L}\p{N}'’-])(\p{L}{1,4})\s*(?:[([]|as in\b|like\b)\s*\p{L}/giu;
 
-/** The most letters of a clause in which examples are looked for. */
+/** The longest part of a clause, in characters, that is searched for examples. */
 const LONGEST_SHOWN = 800;
 
-/** "contractions: is; are; will": second words that go on behind a semicolon. */
+/** Second words of contractions that continue after a semicolon: "contractions: is; are; will". */
 const secondWord =
   /^(?:with )?(?:not|is|has|are|am|will|have|had|would|us)(?:\s*(?:\/|,|&|\band\b|\bor\b)\s*(?:not|is|has|are|am|will|have|had|would|us))*$/i;
 
 const noWordsBehind =
   /(?<=\S)[ ,;–—-]{0,4}[([]\s?no (?:new )?[\p{L} -]{0,24}words?(?: this week| yet)?\s?[)\]]$/iu;
 
-/** Letters that begin several clauses, each with an example: `th (thumb); th (that)`. */
+/** Returns letters that begin several clauses, each with an example: `th (thumb); th (that)`. */
 export function shownApart(texts: readonly string[]): ReadonlySet<string> {
   const seen = new Set<string>();
   const twice = new Set<string>();
@@ -146,10 +146,10 @@ export function shownApart(texts: readonly string[]): ReadonlySet<string> {
   return twice;
 }
 
-/** `sub-`, `-ward, -wise`: parts of words, whatever the column is called. */
+/** Matches parts of words: `sub-`, `-ward, -wise`. The name of the column does not matter. */
 const onlyAffixes = /^\s*(?:-\p{L}+|\p{L}+-)(?:[\s,/&+]+(?:-\p{L}+|\p{L}+-))*\s*$/u;
 
-/** The items of a clause about patterns; `doubted` hears the name of each doubt about them. */
+/** Returns the items of a clause about patterns. `doubted` is called with the name of each doubt about them. */
 export function readPatterns(
   text: string,
   beside: Beside = nothingBeside,
@@ -180,7 +180,7 @@ export function readPatterns(
   headLists(chunks, joined);
   for (const chunk of chunks) narrowSound(chunk, beside.needs);
   const all = chunks.flatMap(({ spelled }) => spelled);
-  // A long list is cut short here: two letters of which one is in the other stand near each other.
+  // Only near neighbours in a long list are compared. Letters that are part of other letters are usually near them.
   const settled = leanOnNeighbours(
     all.map((one, i) => settleSpelling(one, beside, all.slice(Math.max(0, i - 8), i + 9))),
   );
@@ -193,7 +193,7 @@ export function readPatterns(
     const start = i === 0 ? 0 : chunk.start;
     const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
     const read = chunkItem(chunk, piece, own, beside);
-    // "-nk??": the teacher does not know yet.
+    // In "-nk??" the teacher does not know yet.
     return withoutVowels(
       open && read.status === 'matched' ? { ...read, status: 'guessed' } : read,
       chunk,
@@ -203,17 +203,20 @@ export function readPatterns(
   const meant = all.map((spelled, i) => ({ spelled, ids: settled[i]!.ids }));
   const kept = withoutVowelNames(items);
   const read = doubtItems({ items: kept, chunks, settled: meant, lexemes: joined, passed }, doubted);
-  // A heading that was put before the letters is no piece of the text.
+  // A heading that was put before the letters is not part of the text.
   return withoutComments(read.filter(({ text: piece }) => piece !== ''));
 }
 
-/** "Silent e, a_e and i_e", "Long e, ie and ey": behind a comma too letters are a list of the name that takes in all of them. */
+/**
+ * Treats letters after a comma as the list of a heading that includes them all: "Silent e, a_e and i_e", "Long e, ie
+ * and ey".
+ */
 function headLists(chunks: readonly Chunk[], lexemes: readonly Lexeme[]): void {
   chunks.forEach((chunk, i) => {
     const [heading, ...others] = chunk.phrases;
     const next = chunks[i + 1];
     if (heading === undefined || others.length > 0 || next === undefined) return;
-    // "Digraphs and tch" are two things.
+    // "Digraphs and tch" are two items.
     const comma = lexemes[findBefore(lexemes, next.start)]?.text === ',';
     const alone = chunk.spelled.length + chunk.examples.length === 0;
     if (!comma || !alone || heading.sound === true || heading.keeps.length > 0) return;
@@ -221,11 +224,11 @@ function headLists(chunks: readonly Chunk[], lexemes: readonly Lexeme[]): void {
   });
 }
 
-/** Gives a heading to the letters listed behind it; whether it is only their name. */
+/** Gives a heading to the letters listed after it. Returns whether the heading only names these letters. */
 function takesList(heading: Phrase, next: Chunk, behind: readonly Chunk[]): boolean {
   const { within, sure, ids } = heading;
   if (within === null) return false;
-  // "Suffix rules, drop the e"
+  // A plain phrase may follow the heading: "Suffix rules, drop the e".
   const plain = next.phrases.every((phrase) => phrase.within === null) ? next.phrases : [];
   const meant = plain.flatMap((phrase) => phrase.ids);
   if (meant.length > 0) return !sure && meant.every((id) => within.has(id));
@@ -234,11 +237,14 @@ function takesList(heading: Phrase, next: Chunk, behind: readonly Chunk[]): bool
   const fits = list.every((one) => one.spelling.candidates.some((id) => within.has(id)));
   if (list.length === 0 || !fits) return false;
   for (const one of list) if (!one.headings.includes(heading)) one.headings.push(heading);
-  // "l blends, bl, cl" may teach all of them.
+  // "l blends, bl, cl" may teach all l blends.
   return !sure || ids.every((id) => /^long-|_e(?:-|$)/.test(id));
 }
 
-/** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */
+/**
+ * Returns the words of a heading that complete the line below: "with not" under contractions, "between two consonants"
+ * under dividing.
+ */
 function leadOf(text: string, { headings }: Beside): readonly Lexeme[] {
   const under = (id: string) =>
     headings.some(({ within, ids }) => within?.has(id) === true && (ids.includes(id) || within.size < 5));
@@ -260,10 +266,10 @@ function leadOf(text: string, { headings }: Beside): readonly Lexeme[] {
 /** "final -en, -on" */
 const weakEnding = /^(?:(?:final|unstressed|weak|endings?|in|the) ){0,3}-[aeiou][nmt](?!\p{L})/iu;
 
-/** Letters and what divides them, no more. */
+/** Letters and dividers only. */
 const bareList = /^\p{Ll}{1,6}(?:(?:[\s,/&]|\band\b)+\p{Ll}{1,6})*$/u;
 
-/** "Suffixes" or "Prefixes" above a list whose parts have no hyphens. */
+/** Returns the kind of word parts that a heading such as "Suffixes" or "Prefixes" announces for a list without hyphens. */
 function affixesOf(headings: readonly Phrase[]): string {
   for (const { within } of headings) {
     if (within?.has('root-port') === true) return 'roots';
@@ -273,7 +279,7 @@ function affixesOf(headings: readonly Phrase[]): string {
   return '';
 }
 
-/** The text of a chunk without what divides it from the next. */
+/** Returns the text of a chunk without the divider before the next chunk. */
 function textOf(text: string, lexemes: readonly Lexeme[], start: number, end: number): string {
   let to = end;
   for (let i = findBefore(lexemes, end); i >= 0 && lexemes[i]!.start > start; i--) {
@@ -284,7 +290,7 @@ function textOf(text: string, lexemes: readonly Lexeme[], start: number, end: nu
   return text.slice(start, to).trim();
 }
 
-/** The last lexeme that begins before a place; they are in order. */
+/** Returns the last lexeme that begins before a place. The lexemes are in order. */
 function findBefore(lexemes: readonly Lexeme[], place: number): number {
   let low = 0;
   let high = lexemes.length;
@@ -296,7 +302,7 @@ function findBefore(lexemes: readonly Lexeme[], place: number): number {
   return low - 1;
 }
 
-/** "final y" under "Long e": of the sounds of y the one that the heading names. */
+/** Selects the sound of y that a heading names: "final y" under "Long e". */
 function withinHeadings(ids: readonly PatternId[], headings: readonly Phrase[]): readonly PatternId[] {
   if (ids.length < 2 || !ids.every((id) => id.startsWith('y-'))) return ids;
   for (const { within } of headings) {
@@ -324,10 +330,10 @@ function chunkItem(
   const { sure, confirmed } = meant;
   const ids = settled.length > 0 ? meant.ids : withinHeadings(meant.ids, headings);
   const heads = settled.length === 0 && phrases.every(({ within }) => within !== null);
-  // What is left over in a clause may say something else, unless its examples bear out what was read.
+  // The unread words of a clause may say something else, unless its examples confirm the reading.
   const whole = (unknown === 0 && !chunk.rest && !chunk.hedged) || confirmed;
   return {
-    // No guess is empty: "variant vowels" alone leaves everything open.
+    // A guess is never empty: "variant vowels" alone leaves everything open.
     ...item(text, ids.length === 0 ? 'unknown' : sure && whole ? 'matched' : 'guessed'),
     patterns: [...new Set(ids)],
     headings: heads ? phrases : [],
@@ -336,7 +342,7 @@ function chunkItem(
   };
 }
 
-/** `/oo/ (moon)` is the sound of moon, not of book. */
+/** Narrows a sound by its examples. `/oo/ (moon)` is the sound of moon, not of book. */
 function narrowSound({ phrases, spelled, examples }: Chunk, needsOf: WordNeeds): void {
   const sound = phrases.find((phrase) => phrase.sound);
   if (sound === undefined || spelled.length === 0) return;
@@ -358,7 +364,7 @@ interface Meaning {
   readonly confirmed: boolean;
 }
 
-/** Whether something in a clause says what is taught although most of its words are unknown. */
+/** Whether part of a clause says what is taught although most of its words are unknown. */
 function saysEnough({ phrases, spelled }: Chunk): boolean {
   return (
     spelled.some(({ spelling }) => spelling.letters.length > 1) ||
@@ -374,7 +380,7 @@ function ofLetters({ phrases }: Chunk, settled: readonly Settled[]): Meaning {
   };
 }
 
-/** More patterns than these no few examples can bear out. */
+/** The most patterns that a few examples can confirm. */
 const MOST_CONFIRMED = 8;
 
 /** The patterns that words need; "CVC words (map, sit)" are about their vowels. */
@@ -388,26 +394,26 @@ function shownOf(
   return vowels ? needed.filter((id) => !/^(?:[b-df-hj-np-tv-z]|qu)$/.test(id)) : needed;
 }
 
-/** What headings without letters teach, as far as the words that show them agree. */
+/** Returns the patterns that headings without letters teach, limited to those on which the example words agree. */
 function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const ids = idsOf(phrases);
-  // Together two headings may leave one meaning: "long a silent e".
+  // Two headings together may leave one meaning: "long a silent e".
   const sure = phrases.every((phrase) => phrase.sure) || (phrases.length > 1 && ids.length === 1);
-  // A word cut by its examples says nothing: win/dow.
+  // A word divided in the examples confirms nothing: win/dow.
   if (ids.length > 0 && ids.every((id) => id.startsWith('divide-'))) return { ids, sure, confirmed: false };
   const said = ids.includes('contraction') ? examples.filter((word) => word.includes("'")) : examples;
   const known = said.map(needsOf).filter((needs) => needs.size > 0);
   if (known.length === 0) return { ids, sure, confirmed: false };
   const possible = new Set([...ids, ...phrases.flatMap(({ within }) => [...(within ?? [])])]);
   const needed = shownOf([...possible], ids, known);
-  // "irregular plurals (men, feet)": examples of something else.
+  // The examples show something else: "irregular plurals (men, feet)".
   if (needed.length === 0 && known.length > 1) return { ids: [], sure: false, confirmed: false };
-  // "open: go, me, hi": of the vowels those that are shown.
+  // Only the vowels that are shown are meant: "open: go, me, hi".
   const short = said.length > 1 && said.every((word) => /^[^aeiouy]{0,3}[aeiouy]$/.test(word));
   if (short && ids.includes('type-open'))
     return { ids: ids.filter((id) => id === 'type-open' || needed.includes(id)), sure, confirmed: true };
   const all = known.every((needs) => [...possible].some((id) => needs.has(id)));
-  // "The three spellings of /er/: her, first, nurse": the words show which.
+  // The words show which spellings are meant: "The three spellings of /er/: her, first, nurse".
   if (
     phrases.length === 1 &&
     phrases[0]!.sound === true &&
@@ -415,7 +421,7 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
     needed.some((id) => !ids.includes(id))
   )
     return { ids: needed, sure: false, confirmed: false };
-  // "th sound as in moth": of the two sounds that are written so, the one that is shown.
+  // Of two sounds with the same spelling, the one in the example is meant: "th sound as in moth".
   const shown = ids.filter((id) => needed.includes(id));
   if (
     sure &&
@@ -425,35 +431,38 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
     shown.length < ids.length
   )
     return { ids: shown, sure: all, confirmed: all };
-  // That words have some of twenty consonants bears out nothing.
+  // Words that contain some of twenty consonants confirm nothing.
   if (sure) return { ids, sure: all, confirmed: all && ids.length <= MOST_CONFIRMED };
-  // Of many blends a few words are only examples; of two meanings they say which.
+  // A few words are only examples of many blends. With two meanings, the words decide between them.
   const choose = needed.length > 0 && (ids.length <= 6 || !needed.some((id) => ids.includes(id)));
   return { ids: choose ? needed : ids, sure: false, confirmed: false };
 }
 
-/** What headings without letters teach; side by side, what they have in common: "long a silent e" is a_e. */
+/**
+ * Returns the patterns that headings without letters teach. Headings side by side teach what they have in common: "long
+ * a silent e" is a_e.
+ */
 function idsOf(phrases: readonly Phrase[]): readonly string[] {
   return phrases.reduce<readonly string[]>((ids, phrase, i) => {
     const before = phrases[i - 1];
     if (before === undefined) return phrase.ids;
-    // "Blends: l-blends" is the narrower of the two.
+    // The narrower heading counts: "Blends: l-blends".
     const narrower = phrase.sure && phrase.ids.length > 0 && phrase.ids.length < ids.length;
     if (narrower && phrase.ids.every((id) => ids.includes(id)))
       return [...new Set([...before.keeps, ...phrase.keeps, ...phrase.ids])];
     const kept = ids.filter((id) => phrase.within?.has(id));
     const left = kept.length > 0 ? kept : phrase.ids.filter((id) => before.within?.has(id));
-    // "y as a vowel: short i" leaves one meaning that neither has alone.
+    // "y as a vowel: short i" leaves one meaning that neither heading has alone.
     const shared = [...(phrase.within ?? [])].filter((id) => before.within?.has(id));
     const meant = left.length > 0 || shared.length > 2 ? left : shared;
     return [...new Set([...before.keeps, ...phrase.keeps, ...meant])];
   }, []);
 }
 
-/** The most words of a list before its name; more are prose that ends in `by sight`. */
+/** The most words of a list before its name. A longer text is prose that ends in `by sight`. */
 const LONGEST_BEFORE_NAME = 10;
 
-/** `Sight words the, of` without a colon, or `the, of (sight words)`. */
+/** Whether a text is a list of by-sight words: `Sight words the, of` without a colon, or `the, of (sight words)`. */
 function listsWords(text: string): boolean {
   const words = text.split(/[\s,:–—]+/).filter((word) => word !== '');
   for (let length = 1; length <= Math.min(4, words.length); length++) {
@@ -480,7 +489,7 @@ function isCommonWord(text: string): boolean {
   return !/^-|-$|^i$/.test(text.trim()) && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
 }
 
-/** A piece of a by-sight list that tells of words without naming them: "the three from her worksheet". */
+/** Part of a by-sight list that mentions words without naming them: "the three from her worksheet". */
 const untold =
   /(?:^|,\s*|\band\s+)((?:the|any|all|some|whichever|other|those)\s+(?:\p{L}+\s+){1,4}(?:from|on|in|of|off)\s+(?:the|her|his|our|my|their|last|this)\s+[\p{L} ]+)$/iu;
 
@@ -498,7 +507,7 @@ function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
   return { ...item(text, words.length === 0 ? 'ignored' : sure ? status : 'guessed'), bySight: [...words] };
 }
 
-/** "Memory words: none", "no new words": a list without any. */
+/** Matches text that says there is no list of words: "Memory words: none", "no new words". */
 const noWords =
   /^(?:[^:]{1,40}:\s*)?(?:(?:sight|high[- ]frequency) words? (?:checks?|reviews?|tests?|quiz(?:zes)?|games?|assessment)|pages? \d.*|all (?:the |these |of the )?(?:sight )?words? (?:to date|so far|above|again|taught.*|from .*)|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
 

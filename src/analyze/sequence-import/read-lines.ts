@@ -8,13 +8,16 @@ export interface Line {
   readonly indent: number;
   readonly blankBefore: boolean;
   /**
-   * What a heading counts (`week`), `number` for `4.`, `letter` for `B.`, `roman` for `II.`, `#2` and `bold` for a
-   * document's own headings, `lead` for a line that ends in a colon or has bullets below it; null for other lines.
+   * The kind of heading. It is null for other lines.
+   * - the unit that the heading counts (`week`)
+   * - `number` for `4.`, `letter` for `B.`, `roman` for `II.`
+   * - `#2` and `bold` for a document's own headings
+   * - `lead` for a line that ends in a colon or has bullets below it
    */
   readonly heading: string | null;
 }
 
-/** Reads the lines of a text that is no table. Blank ones are left out. */
+/** Reads the lines of a text that is not a table. Blank lines are left out. */
 export function readLines(text: string): readonly Line[] {
   const lines: Line[] = [];
   let blank = false;
@@ -31,7 +34,7 @@ export function readLines(text: string): readonly Line[] {
   );
 }
 
-/** An o is a bullet where so many lines begin with it. Word processors copy bullets of the second rank so. */
+/** The letter o is a bullet if this many lines begin with it. Word processors copy second-level bullets in this way. */
 const ROUND = 4;
 
 function markBullets(lines: readonly string[]): readonly string[] {
@@ -63,14 +66,14 @@ function headingOf(text: string, marks: string | undefined, bold: boolean): stri
   return marks !== undefined ? `#${marks.length}` : bold ? 'bold' : null;
 }
 
-/** `• Week 3: sh` begins a step; `• 2. sh` and `• week 3 test` do not. */
+/** Returns the kind of a heading after a bullet. `• Week 3: sh` begins a step. `• 2. sh` and `• week 3 test` do not. */
 function headingBehindBullet(text: string): string | null {
   const step = readStepHeading(text);
   if (step === null || step.kind === 'number') return null;
   return /^\s*(?:$|[:–—(·-])/.test(text.slice(step.title.length)) ? step.kind : null;
 }
 
-/** A line with its list below it: it ends in a colon, or the next line is a bullet or stands further in. */
+/** Whether a line introduces the list below it. It ends in a colon, or the next line is a bullet or is indented further. */
 function leads(line: Line, next: Line | undefined): boolean {
   if (next === undefined || line.bullet || findColumnKind(line.text) !== null) return false;
   return (

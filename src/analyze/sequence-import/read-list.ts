@@ -8,21 +8,21 @@ import { readLetterHeading, readStepHeading } from './step-heading.ts';
 
 interface OpenStep {
   title: string;
-  /** What its heading counts; null where there was none. */
+  /** The unit that the step's heading counts, or null without a heading. */
   readonly kind: string | null;
   readonly cells: LaidCell[];
-  /** What its heading says besides numbers. */
+  /** The heading without its numbers. */
   readonly about?: string;
-  /** What its heading is called, where lines below it say what is taught. */
+  /** The name in the heading, if lines below it say what is taught. */
   readonly name?: string;
 }
 
-/** How far below a heading to look for what it is a heading of. */
+/** The number of lines below a heading to search for its content. */
 const LOOK_AHEAD = 12;
 
 /**
- * Reads a list or document into steps: one below each heading; without headings one a paragraph, or one a line
- * where there are no paragraphs.
+ * Reads a list or document into steps, one below each heading. Without headings there is one step a paragraph, or one a
+ * line if there are no paragraphs.
  */
 export function readList(text: string): Layout {
   const all = readLines(text);
@@ -40,7 +40,10 @@ export function readList(text: string): Layout {
   };
 }
 
-/** How many lines at the top say what the whole is: lines before the first heading in which nothing is understood. */
+/**
+ * Returns the number of lines at the top that name the whole text: lines before the first heading in which nothing is
+ * understood.
+ */
 function titleLines(lines: readonly Line[], firstHeading: number): number {
   const isTitle = (line: Line) =>
     !line.bullet &&
@@ -51,20 +54,20 @@ function titleLines(lines: readonly Line[], firstHeading: number): number {
   const [top, next] = lines;
   if (top === undefined || next === undefined) return 0;
   if (firstHeading < 0) return isTitle(top) ? 1 : 0;
-  // A document's one heading of the first rank.
+  // The document has only one heading of the first level.
   const rank = top.heading!;
   const alone = rank.startsWith('#') && !lines.slice(1).some(({ heading }) => heading === rank);
   return alone && next.heading !== null ? 1 : 0;
 }
 
-/** Words by which a line calls the whole a plan: "Our phonics plan", "Scope and sequence". */
+/** Words that name the whole text as a plan: "Our phonics plan", "Scope and sequence". */
 const planNames =
   /\p{Lu}[\p{L}'’]+ (?:School|Elementary|Academy|Primary|District|Department)\b|^(?:Mrs?|Ms|Miss|Dr)\.?\s+\p{Lu}[\p{L}-]*['’]s?\s|\b(?:phonics|reading|spelling|word study) (?:lessons|program|programme|course|year)\b|\b(?:scope|sequence|plan|plans|overview|map|pacing|guide|calendar|progression|curriculum|planner|outline|roadmap)\b/iu;
 
 function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   const steps: OpenStep[] = [];
   const cells = new CellReader(repeatedLabels(lines), findLabels(lines));
-  /** The name of the letter that the numbers below it belong to. */
+  /** The name after the letter heading to which the numbers below it belong. */
   let section = '';
   lines.forEach((line, i) => {
     if (line.heading === null) {
@@ -86,7 +89,7 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
     const before = steps.at(-1);
     cells.start(steps.at(-1)?.cells);
     if (before !== undefined && before.cells.length === 0 && before.kind !== line.heading) {
-      // A unit's heading right above that of its first week.
+      // The heading of a unit is directly above the heading of its first week.
       const both = [before.title, title].filter((each) => each !== '').join(' · ');
       steps[steps.length - 1] = {
         title: both,
@@ -107,37 +110,37 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
       ...cell,
       ...(about === undefined ? {} : { about: cell.about === undefined ? about : `${cell.about}\n${about}` }),
     }));
-    // What its name says may be taught besides: "Short a and short i" above sight words.
+    // The name may also say what is taught: "Short a and short i" above sight words.
     const named: readonly LaidCell[] =
       name === undefined ? [] : [{ text: name, kind: 'title', heads: below.length }];
     return { title, cells: [...named, ...below] };
   });
 }
 
-/** Headings of what has several lessons: their names teach nothing that no line below them does. */
+/** Headings of parts with several lessons. Their names teach nothing beyond the lines below them. */
 const parts = new Set(
   'unit phase stage grade gr year quarter term trimester semester module block part section chapter roman month'.split(
     ' ',
   ),
 );
 
-/** The title of a heading's step, and what of the line it teaches. */
+/** Returns the title of a heading's step and the part of the line that is taught. */
 function headingOf({ text, heading }: Line): { readonly title: string; readonly rest: string } {
   if (heading === 'letter' || heading === 'roman') return readLetterHeading(text)!;
   if (heading === 'bullet') return { title: '', rest: text };
-  // Its name is the heading of its letters as well.
+  // The label's name is also the heading of its letters.
   if (heading === 'label') return { title: named.exec(text)!.groups!.name!, rest: text };
   return readStepHeading(text) ?? { title: text.replace(/:$/, ''), rest: '' };
 }
 
-/** The lines that stand under a heading, as far as it matters. */
+/** Returns the lines under a heading, up to the number that matters. */
 function below(lines: readonly Line[], i: number, heading: string): readonly Line[] {
   const next = lines.slice(i + 1, i + 1 + LOOK_AHEAD);
   const end = next.findIndex((line) => line.heading === heading || (weak.has(heading) && isStrong(line)));
   return end < 0 ? next : next.slice(0, end);
 }
 
-/** Whether what follows "Unit 3:" is the unit's name rather than what it teaches: "Digraphs", with sh and ch below. */
+/** Whether the text after "Unit 3:" is the unit's name rather than its content: "Digraphs", with sh and ch below. */
 function isName(rest: string, under: readonly Line[]): boolean {
   const items = readItems(rest, 'patterns');
   const listed = under.filter(
@@ -146,7 +149,7 @@ function isName(rest: string, under: readonly Line[]): boolean {
   const said = new Set(
     listed.flatMap(({ text }) => readItems(text, 'patterns').flatMap(({ patterns }) => patterns)),
   );
-  // "Longer words" above what is taught of them.
+  // "Longer words" is the name if the lines below teach something about them.
   const only = items.every(
     ({ named, status, patterns }) => named && (status === 'guessed' || patterns.every((id) => said.has(id))),
   );
@@ -167,7 +170,7 @@ function isName(rest: string, under: readonly Line[]): boolean {
   );
 }
 
-/** "Open Syllables and y", "Vowel Teams I": words of a title have capitals. */
+/** Whether the words have capitals as in a title: "Open Syllables and y", "Vowel Teams I". */
 function isTitle(text: string): boolean {
   const words = (text.match(/\p{L}+/gu) ?? []).filter(
     (word) => word.length > 3 && !/^(?:with|from|and|that)$/.test(word),
@@ -192,7 +195,7 @@ function stepsByBlock(lines: readonly Line[]): readonly LaidStep[] {
   return steps;
 }
 
-/** A line of by-sight words or notes belongs to the step above it. */
+/** Whether a line has only by-sight words or notes. It then belongs to the step above it. */
 function addsWords(text: string): boolean {
   if (findColumnKind(text) === 'by-sight' || findColumnKind(text) === 'notes') return true;
   return readItems(text, 'patterns').every(
@@ -203,10 +206,13 @@ function addsWords(text: string): boolean {
 /** A letter or name before a colon, at the start of a line. */
 const labelled = /^(\p{Lu}[\p{L}\p{N} ]{0,15}):\s+(?=\S)/u;
 
-/** On how many lines a name stands before it is taken for that of a group or strand: "H: short a". */
+/** The number of lines on which a name must occur to be taken for the name of a group or strand: "H: short a". */
 const LABEL_LINES = 4;
 
-/** Names before a colon on many lines that say nothing of what is taught, such as the first letters of groups. */
+/**
+ * Returns names before a colon on many lines that say nothing about the content taught, such as the first letters of
+ * groups.
+ */
 function repeatedLabels(lines: readonly Line[]): ReadonlySet<string> {
   const counts = new Map<string, number>();
   for (const { text, heading } of lines) {
@@ -227,11 +233,11 @@ function cutLabel(line: string, labels: ReadonlySet<string>): readonly [string, 
   return found !== null && labels.has(found[1]!) ? [found[1]!, line.slice(found[0].length)] : ['', line];
 }
 
-/** Turns lines into cells: a line that only names a column says what the lines below it hold. */
+/** Turns lines into cells. A line that only names a column gives the kind of the lines below it. */
 class CellReader {
   private kind: CellKind = 'patterns';
   private name = '';
-  /** The lines of an outline that the next may be part of, the outermost first. */
+  /** The lines of an outline to which the next line may belong, the outermost first. */
   private above: { readonly indent: number; readonly text: string; readonly place: number }[] = [];
   private readonly labels: ReadonlySet<string>;
   private readonly columns: LabelKinds;
@@ -242,7 +248,7 @@ class CellReader {
     this.columns = columns;
   }
 
-  /** `line`: where the text stands in an outline. */
+  /** Reads a text into cells. `line` gives the position of the text in an outline. */
   read(text: string, cells: LaidCell[], line?: Line): void {
     const first = cells.length;
     const row = readLabelled(text, this.columns, this.step);
@@ -259,7 +265,7 @@ class CellReader {
       const cell = cells[place]!;
       cells[place] = { ...cell, heads: cells.length - 1 - place };
     }
-    // The nearest counts most.
+    // The nearest name counts most.
     const about = this.above
       .map(({ text: name }) => name)
       .reverse()
@@ -282,7 +288,7 @@ class CellReader {
     this.name = '';
   }
 
-  /** Begins a new step; a name that nothing followed stays with the step before. */
+  /** Begins a new step. A name that nothing followed stays with the step before. */
   start(before: LaidCell[] | undefined): void {
     if (before !== undefined) this.flush(before);
     this.step += 1;

@@ -4,28 +4,28 @@ import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
 import { splitLexemes } from './split-lexemes.ts';
 
-/** A piece of a cell or line that is of one kind. */
+/** A part of a cell or line that is of one kind. */
 export interface Clause {
   readonly text: string;
   readonly kind: CellKind;
-  /** By-sight words in a sentence, by the look of them. */
+  /** Words in a sentence that look like by-sight words. */
   readonly words?: readonly string[];
-  /** Part of a running sentence: what it teaches is a guess. */
+  /** Whether the clause is part of a running sentence. Its patterns are then guesses. */
   readonly prose?: true;
 }
 
-/** A rule for a running sentence. In order; the first that cuts one is taken, and its pieces are tried again. */
+/** A rule for running sentences. The first rule that cuts a sentence is used, and the pieces are then tried again. */
 export interface SentenceRule {
   readonly name: string;
-  /** A sentence it cuts, and one much like it that it must leave whole. */
+  /** A sentence that the rule cuts. `counterExample` is a similar sentence that the rule must leave whole. */
   readonly example: string;
   readonly counterExample: string;
-  /** The pieces of a sentence, none of them lost; null where the rule does not apply. */
-  /** `running`: it is what is left of a sentence that another rule cut. */
+  /** Returns the pieces of a sentence, without losing any. Returns null if the rule does not apply. */
+  /** `running` means that the text is the rest of a sentence that another rule cut. */
   readonly applies: (sentence: string, running: boolean) => readonly Clause[] | null;
 }
 
-/** Verbs that what is taught follows, with the small words behind them. */
+/** Verbs before the content taught, with the small words after them. */
 const leading = [
   'teach(?:es|ing)?',
   'taught',
@@ -68,11 +68,11 @@ const lead = new RegExp(
   'giu',
 );
 
-/** What is said of letters that were named: that they follow, and why. */
+/** Remarks about letters named before: that they follow, and why. */
 const trailing =
   /(?:,?\s+(?:because|since|as (?:they|it|we|these)|so that|so we|if there|if we|if time|when we|once we|while we|who|(?:in )?which|where we|although|before (?:we|the|they)|after (?:we|the|they)|until|till)\b(?! (?:e|i|y|vowels?|consonants?|short)\b)|,?\s+(?:come|comes|came|follow|follows|arrive|arrives|wait|waits|stay|stays|belong|rounds?|finish|finishes|complete|completes|close|closes|get|gets|fill|fills|take|takes|go|goes|is|are|was|were|will|should)(?! (?:at|in|before|after|the|a|an|like|as|said|says?|spel|pronounced|heard|voiced|silent|long|short|dropped|doubled|changed|added)\b)\b|,?\s+(?:before|after|in|during|by|on|for|over|from|at)\s+(?:the |our |a |an |early |late |mid-?|next |last |this |that |each |every |same |first |second |third |whole |full |about |two |three |four |short |new )*(?:spring|summer|autumn|fall|winter|christmas|easter|thanksgiving|january|february|march|april|may|june|july|august|september|october|november|december|break|holidays?|half[- ]term|term|weeks?|fortnight|monday|tuesday|wednesday|thursday|friday|year|month|days?|semester|quarter|lessons?|sessions?|school|lunch|time|now|later)\b).*?(?=,\s+(?:and|but|then|while)\b|$)/iu;
 
-/** What joins a reason or a time to a sentence. */
+/** Words that join a reason or a time to a sentence. */
 const conjunction = /^,?\s+(?:because|since|so|although|when we|once we|while we|if we|if time|if there)\b/i;
 
 const putOff =
@@ -93,14 +93,14 @@ const beforeName = new RegExp(
   'iu',
 );
 
-/** What says that words are taught as wholes. */
+/** Words that say that words are taught as wholes. */
 const bySight = /sight|heart|tricky|memor|remember|frequency|irregular|exception|(?:to|just|already) know\b/i;
 
-/** What leaves open whether something is taught after all: a list, or words about words. */
+/** Text that leaves open whether something is taught after all: a list, or words about words. */
 const open =
   /[:([“"]|(?<![\p{L}.])[B-HJ-Z](?![\p{L}.])|\b(?:list|cards?|worksheet|page|sheet|chart|words?|letters?|sounds?|spell\w*|same|pattern\w*|endings?|hfws?|cews?|sight|tricky|heart|teach\w*|learn\w*|add|introduc\w+|peek|look at|slide|cover|practi[cs]e|tackle)\b/u;
 
-/** In order. Common practice in the letters and e-mails of teachers, no source. */
+/** The rules in order. They reflect the letters and e-mails of teachers (common practice, no source). */
 export const sentenceRules: readonly SentenceRule[] = [
   {
     name: 'what is put off',
@@ -114,7 +114,7 @@ export const sentenceRules: readonly SentenceRule[] = [
     counterExample: 'they read the words mat and tap',
     applies: (sentence, running) => {
       const found = behindName.exec(sentence);
-      // "Open syllables in short words: he, so" has examples.
+      // "Open syllables in short words: he, so" gives examples.
       const before = found === null ? '' : sentence.slice(0, found.index).trimEnd();
       const shows = before !== '' && /[\p{L}\p{N}]$/u.test(before) && /^words?\b/i.test(found![0]);
       if (shows && teaches(before)) return null;
@@ -183,7 +183,7 @@ export const sentenceRules: readonly SentenceRule[] = [
       if (!running && !isSentence(sentence)) return null;
       for (const found of sentence.matchAll(lead)) {
         const end = found.index + found[0].length;
-        // "are as in square" is about letters.
+        // In "are as in square" the first word is letters.
         if (found.index === 0 && /^(?:is|are|was|were|be)\s+$/i.test(found[0])) continue;
         const before = sentence.slice(0, end);
         if (teaches(sentence.slice(0, found.index))) return null;
@@ -216,7 +216,10 @@ export const sentenceRules: readonly SentenceRule[] = [
   },
 ];
 
-/** Cuts a running sentence; one that no rule cuts is given back whole. `prose`: a rule cut it, or it runs on. */
+/**
+ * Cuts a running sentence. A sentence that no rule cuts is returned whole. `prose` is set if a rule cut it or if it is
+ * a running sentence.
+ */
 export function cutSentence(sentence: string, running = false): readonly Clause[] {
   if (sentence.length > LONGEST) return [{ text: sentence, kind: 'patterns' }];
   for (const { applies } of sentenceRules) {
@@ -232,19 +235,22 @@ export function cutSentence(sentence: string, running = false): readonly Clause[
   return [{ text: sentence, kind: 'patterns', ...(isSentence(sentence) ? { prose: true as const } : {}) }];
 }
 
-/** The most letters of a sentence; more are a list, or no sentence. */
+/** The most characters of a sentence. A longer text is a list or not a sentence. */
 const LONGEST = 800;
 
-/** So many words a sentence has at least. */
+/** The fewest words of a sentence. */
 const SHORTEST = 4;
 
-/** Whether a text is a sentence with somebody who does something, not a list or a name. */
+/** Whether a text is a sentence in which somebody does something, and not a list or a name. */
 export function isSentence(text: string): boolean {
   if (text.length > LONGEST) return false;
   return (text.match(/\p{L}+/gu) ?? []).length >= SHORTEST && predicates.some((one) => one.test(text));
 }
 
-/** Who does something, what is so, and verbs in the form of a sentence where nobody is named: "Next comes sh". */
+/**
+ * Matches a subject with its verb, statements, and verbs in the form of a sentence without a named subject: "Next comes
+ * sh".
+ */
 const predicates: readonly RegExp[] = [
   /(?<![\p{L}'’-])(?:we|they|you|children|kids|students|pupils|learners|readers|class|everyone|everybody|(?:the|your|each|every) child)\s+(?!(?:long|short)\b)\p{L}{2,}/iu,
   /(?<![\p{L}'’-])I\s+(?:am|will|would|have|had|do|did|don['’]t|like|\p{Ll}{4,})(?!\s*[,&/])/u,
@@ -256,25 +262,25 @@ const predicates: readonly RegExp[] = [
   /(?<![\p{L}'’-])(?:please|sorry|thank you|thanks|don['’]t|won['’]t|can['’]t wait|let me)\s+\p{L}/iu,
 ];
 
-/** Letters that are words of every day as well: "I would give it a week". */
+/** Letters that are also everyday words: "I would give it a week". */
 const everyday = new Set(
   'a i all are our or air ear old an am as at in on is it us be he me we up so no do go ill age eye war ate ink ore oar re'.split(
     ' ',
   ),
 );
 
-/** Words of the trade that are words of every day, where no other word of the trade stands beside them. */
+/** Technical words that are also everyday words, if no other technical word is beside them. */
 const ambiguous =
   /(?<!(?:vowel|short|long|consonant|letter|sound|word)s?\s)(?<![\p{L}-])(?:teams?|open(?:s|ed|ing)?|closed|hard|soft|silent|blending|plurals?|irregular)(?![\p{L}-])(?!\s*(?:syllable|consonant|letter|sound|vowel|word|rule|final|[a-z](?![\p{L}])|[:(]))/giu;
 
-/** A letter alone, neither a word nor an initial: "we add s". */
+/** A single letter that is neither a word nor an initial: "we add s". */
 const oneLetter = /(?<![\p{L}\p{N}'’.&-])[b-hj-z](?![\p{L}\p{N}'’.&-])/u;
 
-/** Words of every day in a list of letters: "air, are, ear". */
+/** Everyday words in a list of letters: "air, are, ear". */
 const listed =
   /(?<![\p{L}'’-])(?:air|are|ear|our|or|all|old|ore|oar|war|ire)\s*(?:[,/&]|and)\s*(?:air|are|ear|our|or|all|old|ore|oar|war|ire)(?![\p{L}'’-])/iu;
 
-/** A sound by its name: "a that says /ŏ/", "a for long a". */
+/** A sound given by its name: "a that says /ŏ/", "a for long a". */
 const soundNamed =
   /(?<![\p{L}\p{N}])(?:\/\p{L}{1,3}\/|(?:long|short) [aeiou]|(?:the )?[aeiou] (?:as (?:in|a|the|schwa)|like \p{Ll}+|in \p{Ll}{3,}))(?![\p{L}\p{N}])/u;
 
@@ -304,12 +310,12 @@ function isMarked(text: string, start: number): boolean {
   return /^["“'‘]?-|^["“'‘]\p{L}{1,4}["”'’]|^\p{L}+-(?!\p{L})/u.test(text.slice(start));
 }
 
-/** Whether what is taught stands near the beginning of a text. */
+/** Whether the content taught is near the beginning of a text. */
 function startsTaught(text: string): boolean {
   return teaches(text) || /^(?:["“]|(?:the (?:letters?|sounds?) )?\p{Lu}(?=[\s,;)]|$))/u.test(text);
 }
 
-/** Whether a list of words is one that is taught by sight: so common, and not all of them regular. */
+/** Whether a list of words is taught by sight. The words must be common enough, and not all of them regular. */
 function isSightList(found: RegExpExecArray | null, surely: RegExp): boolean {
   if (found === null) return false;
   const words = readWords(found.groups!.list!.replace(/\band\b(?!["”’]|\s*,)|&/g, ','));
@@ -318,7 +324,7 @@ function isSightList(found: RegExpExecArray | null, surely: RegExp): boolean {
     words.length > 0 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
   if (teaches(name)) return false;
   const sure = surely.test(name) && words.every((one) => /^(?:[ai]|(?=.*[aeiouy])\p{L}{2}.*)$/iu.test(one));
-  // "Demon words: yacht, colonel": nobody reads them by patterns.
+  // Nobody reads such words by patterns: "Demon words: yacht, colonel".
   const named =
     /[:–—]\s*$/.test(name) &&
     !/decodable|practi[cs]e|sample|example|key|spelling|picture|vocab|dictation/i.test(name);
@@ -335,7 +341,7 @@ function isSightList(found: RegExpExecArray | null, surely: RegExp): boolean {
   );
 }
 
-/** Words of one short vowel that are read as they are written, which "words" may as well be examples of. */
+/** Words with one short vowel that are read as they are written. Such words after "words" may also be examples. */
 const regular = /^(?!(?:is|his|as|has|of|was|put|want|to|do)$)[^aeiouy]{0,2}[aeiou][^aeiouywr]{1,2}$/;
 
 function cutAround(

@@ -3,18 +3,18 @@ import { soundPhrase } from './sound-phrase.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** Reads what is no word: punctuation, a sound, or what words were read together to. */
+/** Reads lexemes that are not words: punctuation, a sound, or the result of words read together. */
 export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void {
   switch (lexeme.kind) {
     case 'break':
-      // "(plus wor)" is about other letters than those before the brackets.
+      // "(plus wor)" is about other letters than the ones before the brackets.
       if (lexeme.text === 'plus') reader.aside = false;
       reader.divide();
       if (lexeme.text === '') reader.endSentence();
       break;
     case 'is':
-      // "er = ir = ur" lists letters of one sound.
-      // "ai=ay" has two letters of one sound, "ph = f" one and its sound.
+      // "er = ir = ur" lists letters with one sound.
+      // "ai=ay" has two spellings of one sound. "ph = f" has one spelling and its sound.
       if (lexeme.text === '=' && joinsTeams(reader.lexemes, i)) reader.divide();
       else if (
         lexeme.text === '=' &&
@@ -48,7 +48,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       break;
     case 'close':
       reader.depth = Math.max(0, reader.depth - 1);
-      // After `/oo/ (moon)` the letters are yet to come.
+      // After `/oo/ (moon)` the letters are still to come.
       if (reader.depth === 0 && !reader.aside && reader.scope?.chunk.spelled.length !== 0)
         reader.scope = null;
       if (reader.depth === 0) reader.aside = reader.hinting = false;
@@ -66,7 +66,7 @@ function readEvery(reader: ClauseReader, lexeme: Lexeme): void {
   else reader.wait(lexeme);
 }
 
-/** "r – w – c": a dash between single letters. */
+/** Whether a dash only separates single letters: "r – w – c". */
 function partsLetters(lexemes: readonly Lexeme[], i: number): boolean {
   if (lexemes[i - 2]?.kind === 'word') return false;
   return [lexemes[i - 1], lexemes[i + 1]].every((one) => one?.kind === 'word' && /^[a-z]$/.test(one.text));
@@ -90,7 +90,7 @@ function openBracket(reader: ClauseReader, i: number): void {
   else reader.aside = true;
 }
 
-/** Whether brackets that open at `i` hold nothing but letters: `(ff, ll, ss, zz)`. */
+/** Whether brackets that open at `i` contain nothing but letters: `(ff, ll, ss, zz)`. */
 function bracketsLetters(lexemes: readonly Lexeme[], i: number): boolean {
   let letters = 0;
   for (let at = i + 1; at < lexemes.length && lexemes[at]!.kind !== 'close'; at++) {
@@ -102,13 +102,13 @@ function bracketsLetters(lexemes: readonly Lexeme[], i: number): boolean {
   return letters > 0;
 }
 
-/** "such as" and "spelled": a heading's list follows, or else, after "such as", examples. */
+/** Reads "such as" and "spelled". The list of a heading follows. After "such as" examples may follow instead. */
 function announce(reader: ClauseReader, { kind, text }: Lexeme): void {
   const examples = kind === 'hint';
   const scope = reader.scope ?? reader.dormant;
   const { chunk } = reader;
   if (scope !== null && scope.chunk === chunk && chunk.spelled.length === 0) {
-    // "/ch/ (including tch)" has its own letters besides.
+    // The sound in "/ch/ (including tch)" also has its own letters.
     const { heading } = scope;
     if (heading.sound && reader.depth > 0 && text.startsWith('includ'))
       chunk.phrases.push({ ...heading, keeps: heading.ids });
@@ -116,17 +116,20 @@ function announce(reader: ClauseReader, { kind, text }: Lexeme): void {
     scope.strong = true;
     reader.broken = false;
   } else if (chunk !== null && chunk.known === 0 && !chunk.rest && !reader.aside) {
-    // "words with two consonants, such as st": of what nobody knows the letters count.
+    // If a name is unknown, only the letters count: "words with two consonants, such as st".
     reader.dropNickname();
     return;
   }
   reader.hinting = examples && chunk !== null;
 }
 
-/** A colon or the like: announces a list after a heading, examples after letters, anything after other words. */
+/**
+ * Reads a colon or a similar sign. It announces a list after a heading, examples after letters, and anything after
+ * other words.
+ */
 function readColon(reader: ClauseReader, i: number): void {
   const { chunk, dormant } = reader;
-  // "the short vowels, one a week: a, i"
+  // The heading may be before a comma: "the short vowels, one a week: a, i".
   if (reader.scope === null && dormant !== null && dormant.chunk === chunk) reader.scope = dormant;
   const { scope } = reader;
   if (scope !== null && scope.chunk === chunk) {
@@ -138,7 +141,7 @@ function readColon(reader: ClauseReader, i: number): void {
   else reader.hinting = chunk !== null && chunk.known > 0;
 }
 
-/** Whether a word is no letters itself. */
+/** Whether a word is not letters itself. */
 function showsWord(lexeme: Lexeme | undefined): boolean {
   return (
     lexeme?.kind === 'word' &&

@@ -12,10 +12,10 @@ interface ReadCell {
   readonly items: readonly ReadItem[];
 }
 
-/** What the whole plan says of each of its steps. */
+/** Facts about the whole plan that apply to each of its steps. */
 export type PlanWide = Pick<Beside, 'first' | 'mark' | 'apart'>;
 
-/** The items of a step. What stands in one row of a table is read together. */
+/** Reads the items of a step. Cells in one table row are read together. */
 export function readStep(
   { title, cells }: LaidStep,
   needs: WordNeeds = noNeeds,
@@ -31,7 +31,7 @@ export function readStep(
   const named = items.filter((item) => title.includes(item.text));
   const rests =
     plan.first !== true && goesOverName.test(title) && named.every(({ patterns }) => patterns.length === 0);
-  // More lines than these are another step's.
+  // A text with more lines than this belongs to another step.
   if (!rests || rows.length > MOST_REVIEWED) return items;
   const some = cells[0]?.row !== undefined && items.some(isOpenGuess);
   const isType = ({ patterns }: ReadItem) => patterns.some((id) => id.startsWith('type-'));
@@ -49,17 +49,20 @@ export function readStep(
 
 const MOST_REVIEWED = 4;
 
-/** "Unit 2 review and assessment", "Step 8 - Kindergarten check" */
+/** Names of steps that only go over earlier content: "Unit 2 review and assessment", "Step 8 - Kindergarten check". */
 const goesOverName =
   /\b(?:review|assessments?|check(?:point|-?in|-?up)?|testing|tests?|monitoring|screening|catch[- ]?up)\b/i;
 
-/** In a step that only goes over what was taught, such a guess teaches nothing: "Word sorts by vowel sound". */
+/**
+ * Whether an item is a vague guess: "Word sorts by vowel sound". In a step that only goes over earlier content, such a
+ * guess teaches nothing.
+ */
 const isOpenGuess = ({ status, bySight, headings, patterns }: ReadItem) =>
   status === 'guessed' &&
   bySight.length === 0 &&
   (headings.length > 0 || patterns.every((id) => id.startsWith('syllables-')));
 
-/** The headings of the nearest line above that has any; the nearest stands first. */
+/** Returns the headings of the nearest line above that has any. The names are ordered from the nearest on. */
 function headingsAbove(about = ''): readonly Phrase[] {
   for (const name of about === '' ? [] : about.split('\n')) {
     const headings = readItems(name, 'patterns').flatMap((item) => item.headings);
@@ -68,16 +71,19 @@ function headingsAbove(about = ''): readonly Phrase[] {
   return [];
 }
 
-/** A heading of so many patterns or fewer says itself what is taught. */
+/** A heading with this many patterns or fewer says by itself what is taught. */
 const FEW = 2;
 
-/** A guess of so many patterns only names what other cells list. */
+/** A guess with this many patterns only names the content of other cells. */
 const MANY = 10;
 
-/** "Plurals" are -s and -es: either is taught of them; soft c and soft g are two things. */
+/** "Plurals" are -s and -es, and either may be taught under this name. Soft c and soft g are two separate patterns. */
 const sameFamily = (ids: readonly string[]) => ids.every((id) => id.startsWith('suffix-'));
 
-/** Whether a heading only names what is taught below it: "Vowel teams" above `ai, ay`, not "blends with l" above those with r. */
+/**
+ * Whether a heading only names the patterns taught below it: "Vowel teams" above `ai, ay`. "Blends with l" above blends
+ * with r does not.
+ */
 function isNameOf({ sound, sure, ids, within }: Phrase, taught: ReadonlySet<string>): boolean {
   if (sound === true || within === null) return false;
   if (!sure || ids.length === 0) return [...taught].some((id) => within.has(id));
@@ -86,7 +92,7 @@ function isNameOf({ sound, sure, ids, within }: Phrase, taught: ReadonlySet<stri
     : ids.every((id) => taught.has(id));
 }
 
-/** A line of an outline that only names what the lines further in teach: "Vowel teams" above `ai, ay`. */
+/** Clears a line of an outline that only names the content of the lines indented below it: "Vowel teams" above `ai, ay`. */
 function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): readonly ReadItem[] {
   const taught = new Set(below.flatMap(({ patterns }) => patterns));
   const names = ({ headings, status }: ReadItem) =>
@@ -104,8 +110,9 @@ function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): r
 }
 
 /**
- * "Schwa" beside `a (about)`: weak vowels are hardly ever listed one by one, so a list of some of them may be all that is
- * taught or only a beginning. The teacher is asked to look. Null for other names.
+ * Limits a name to the patterns listed beside it: "Schwa" beside `a (about)`. Weak vowels are hardly ever listed one by
+ * one. A list of some may therefore be everything that is taught, or only a beginning, so the teacher is asked to
+ * check. Returns null for other names.
  */
 function listedInPart(item: ReadItem, taught: ReadonlySet<string>): ReadItem | null {
   const [heading] = item.headings;
@@ -116,7 +123,7 @@ function listedInPart(item: ReadItem, taught: ReadonlySet<string>): ReadItem | n
   return { ...item, status: 'guessed', patterns: listed };
 }
 
-/** What the name of a step teaches besides the lines below it; what nobody knows of it is only its name. */
+/** Returns the items that the name of a step teaches in addition to the lines below it. Unknown parts are only a name. */
 function besideItsName(items: readonly ReadItem[], below: readonly ReadItem[]): readonly ReadItem[] {
   const taught = below.some(({ patterns }) => patterns.length > 0);
   const onlyNames = ({ status, headings, partly }: ReadItem) =>
@@ -130,8 +137,8 @@ function besideItsName(items: readonly ReadItem[], below: readonly ReadItem[]): 
 }
 
 /**
- * Reads the cells of a row twice: headings in one are what the letters in another are a list of, "Long e" beside
- * `ee, ea`. Where two cells say the same, the narrower goes: "Initial blends" beside `bl, cl` teaches those two.
+ * Reads the cells of a row twice. The headings in one cell apply to the letters in another: "Long e" beside `ee, ea`.
+ * If two cells say the same, the narrower one counts: "Initial blends" beside `bl, cl` teaches only those two.
  */
 function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): readonly ReadItem[] {
   const words = cells.filter(({ kind }) => kind === 'examples').flatMap(({ text }) => readWords(text));
@@ -170,13 +177,13 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
   }
   return read.flatMap((cell, i) => {
     const letters = lettersBeside(read, i);
-    // "consonants and a vowel" beside m, s, a: what one part names, the other does too.
+    // If one part of a title names the letters, the other part does too: "consonants and a vowel" beside m, s, a.
     const names = cell.kind === 'title' && cell.items.some(({ headings }) => isListed(headings, letters));
     return cell.items.map((item) => narrow(item, cell.kind, letters, names));
   });
 }
 
-/** "/t/, /d/, /id/" below "-ed": of what the ending teaches, that which has the sound. */
+/** Limits sounds below an ending to the patterns of the ending that have them: "/t/, /d/, /id/" below "-ed". */
 function ofEnding(item: ReadItem, above: readonly ReadCell[]): ReadItem {
   const { headings, patterns } = item;
   if (headings.length === 0 || !headings.every(({ sound }) => sound === true)) return item;
@@ -188,13 +195,13 @@ function ofEnding(item: ReadItem, above: readonly ReadCell[]): ReadItem {
   return { ...item, status: 'matched', patterns: heard };
 }
 
-/** Nothing but words that may be read, and what divides them: "ship, fish, shop". */
+/** Matches a text that contains only readable words and dividers: "ship, fish, shop". */
 const onlyWords =
   /^(?:(?:e\.g\.|ex\.|examples?)[:,]?\s*)?\p{L}[\p{L}'’]+(?:(?:\s*[,;/·]\s*|\s+[-–—]\s+|\s+)(?:(?:and|or)\s+)?\p{L}[\p{L}'’]+){0,30}[.!]?$/iu;
 
 /**
- * "ship, fish, shop" below "sh": a line of words each of which needs what the lines above it teach shows that and
- * teaches nothing. Where those lines left something open, it settles that.
+ * Removes lines of examples: "ship, fish, shop" below "sh". If each word of a line needs a pattern from the lines
+ * above, the line shows this pattern and teaches nothing. It also settles anything that the lines above leave open.
  */
 function withoutExampleLines(
   cells: readonly LaidCell[],
@@ -205,7 +212,7 @@ function withoutExampleLines(
   const kept = [...read];
   read.forEach(({ items, kind }, i) => {
     const { text } = cells[i]!;
-    // A word may be letters as well: "pure, sure".
+    // A word may also be letters: "pure, sure".
     const open = items.some(({ status, bySight }) => status === 'unknown' || bySight.length > 0);
     if (i === 0 || kind !== 'patterns' || !open) return;
     const taught = new Set(kept.slice(0, i).flatMap((cell) => cell.items.flatMap((item) => item.patterns)));
@@ -215,7 +222,7 @@ function withoutExampleLines(
     }
     const words = readWords(text).filter((word) => !/^(?:and|or|examples?)$/i.test(word));
     const shown = words.map((word) => needs(word.toLowerCase()));
-    // One word with a capital may be what is taught: "Abbreviations".
+    // A single word with a capital may be taught content: "Abbreviations".
     const single = words.length < 2 && !/^\p{Ll}/u.test(text);
     if (words.length === 0 || single || !shown.every((ids) => [...ids].some((id) => taught.has(id)))) return;
     kept[i] = {
@@ -235,7 +242,10 @@ function withoutExampleLines(
   return kept;
 }
 
-/** "shop, wish, chin. Watch the sh" below sh: words one after the other that show the pattern, whatever comes after them. */
+/**
+ * Removes consecutive words that show the pattern, whatever comes after them: "shop, wish, chin. Watch the sh" below
+ * sh.
+ */
 function withoutShown(
   items: readonly ReadItem[],
   taught: ReadonlySet<string>,
@@ -253,16 +263,16 @@ function withoutShown(
   );
 }
 
-/** What children are to be able to do in the end: "Goal: children hear each sound in a blend". */
+/** Matches a statement of what children should be able to do in the end: "Goal: children hear each sound in a blend". */
 const goal =
   /^(?:(?:our|the|learning|main|unit|weekly|lesson|year-end|end-of-year) )?(?:goals?|aims?|outcomes?|objectives?|targets?|success criteria|by the end|i can)\b[^:–—-]{0,30}(?::|\s[-–—]\s|,\s)|^(?:the |most |all )?(?:children|students|pupils|learners|kids)\s+(?!(?:with|who|in|from)\b)\p{L}+/iu;
 
-/** A sentence of its own: "Show cap and kite with letter cards." */
+/** Matches a complete sentence: "Show cap and kite with letter cards." */
 const remark = /^\p{Lu}.*\p{L}{2,}[ ,].*[.!]["”’)]*$/su;
 
 /**
- * Where other lines of a step say what is taught, a goal in words teaches nothing besides, unless it has letters that no
- * other line has; nor does a sentence in which nothing is understood.
+ * Removes goals and remarks if other lines of a step say what is taught. A goal in words then teaches nothing more,
+ * unless it has letters that no other line has. A sentence in which nothing is understood teaches nothing either.
  */
 function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): readonly ReadCell[] {
   const isGoal = cells.map(({ text }) => goal.test(text));
@@ -294,7 +304,7 @@ function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): re
 
 const teaching = (kind: CellKind) => kind === 'patterns' || kind === 'title';
 
-/** What the letters in the other cells of a row teach. */
+/** Returns the patterns that the letters in the other cells of a row teach. */
 function lettersBeside(cells: readonly ReadCell[], i: number): ReadonlySet<string> {
   const others = cells.filter(({ kind }, place) => place !== i && teaching(kind));
   const items = others.flatMap((cell) => cell.items).filter(({ headings }) => headings.length === 0);
@@ -309,28 +319,34 @@ const isListed = (headings: readonly Phrase[], letters: ReadonlySet<string>) =>
     return listed.length > 0 && (!few || listed.length === letters.size || ids.some((id) => letters.has(id)));
   });
 
-/** "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides. */
+/** Whether an item only names the letters beside it: "Gliding vowels" beside oi, oy. "ei/ie" may teach something more. */
 function onlyNames(item: ReadItem, names: boolean): boolean {
   const { headings, status, text, partly, patterns } = item;
-  // So does "Complex consonants" beside tch, of which "consonants" alone is a guess.
+  // "Complex consonants" beside tch also only names the letters. "consonants" alone would be a guess.
   const vague =
     partly === true || names || patterns.length > MANY || /\b(?:review|revision|mixed)\b/i.test(text);
   const guess = status === 'guessed' && headings.length > 0 && vague;
   return (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(text);
 }
 
-/** "Schwa in unaccented syllables" beside -el may teach besides: the teacher is asked to look. */
+/**
+ * Whether a heading may teach more than the letters beside it: "Schwa in unaccented syllables" beside -el. The teacher
+ * is asked to check.
+ */
 function mayTeachBesides({ headings, status, patterns }: ReadItem, letters: ReadonlySet<string>): boolean {
   const [heading] = headings;
   if (headings.length !== 1 || status !== 'matched' || patterns.length === 0) return false;
   return heading!.sure && heading!.ids.length > FEW && !heading!.ids.some((id) => letters.has(id));
 }
 
-/** "VCe syllable" in a column of its own beside a_e: the type may be taught as well. */
+/** Returns types of syllables that may be taught as well: "VCe syllable" in a column of its own beside a_e. */
 const typesOf = ({ text, patterns }: ReadItem) =>
   /\bsyllables?\b/i.test(text) ? patterns.filter((id) => id.startsWith('type-')) : [];
 
-/** An item of a row whose letters stand in another cell: a heading of them, or a title that nobody knows. */
+/**
+ * Narrows an item whose letters are in another cell of the row. The item is a heading of these letters or an unknown
+ * title.
+ */
 function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, names: boolean): ReadItem {
   const { headings, status } = item;
   const listed = isListed(headings, letters);
@@ -339,13 +355,13 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
   const part = listedInPart(item, letters);
   if (part !== null) return part;
   if (mayTeachBesides(item, letters)) return { ...item, status: 'guessed' };
-  // "Soft c" beside ce, ci, cy says the same.
+  // "Soft c" beside ce, ci, cy has the same meaning.
   const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
   if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;
   const types = kind === 'patterns' ? typesOf(item) : [];
   if (types.length > 0) return { ...item, status: 'guessed', patterns: types };
   const kept = listed ? headings.flatMap(({ keeps }) => keeps) : [];
-  // "/t/, /d/, /id/" beside -ed: of what the letters teach, that which has the sound.
+  // Sounds limit the patterns of the letters: "/t/, /d/, /id/" beside -ed.
   const heard = headings.every(({ sound }) => sound === true)
     ? headings.flatMap(({ within }) =>
         [...letters].filter((id) => id.startsWith('suffix-') && within!.has(id)),

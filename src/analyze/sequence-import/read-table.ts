@@ -5,14 +5,14 @@ import type { LaidCell, LaidStep, Layout } from './layout.ts';
 import { readStepHeading } from './step-heading.ts';
 
 /**
- * Reads the rows of a table into steps: one a row; a row without a step's name goes on with the step before it.
- * Column names are kept as notes of the first step. `chosen` is what the teacher says the columns hold.
+ * Reads the rows of a table into steps, one a row. A row without a step's name continues the step before it. Column
+ * names are kept as notes of the first step. `chosen` are the kinds of columns that the teacher has set.
  */
 export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): Layout {
   const { before, rows } = table;
   const { head, columns } = findColumns(table);
   const names = columns.map(({ name }) => name);
-  // What stands above the names of the columns says what the whole is, where it fills few cells.
+  // Rows above the column names are the title of the whole text, if they fill few cells.
   const above = head > 0 && head <= MOST_ABOVE ? rows.slice(0, head) : [];
   const titled = above.every((row) => row.filter((cell) => cell !== '').length * 2 <= columns.length);
   const opening = titled ? above : [];
@@ -20,14 +20,14 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
   const kinds = columns.map(({ kind }, i) => chosen[i] ?? kind);
   const steps: { title: string; cells: LaidCell[]; open: boolean }[] = [];
   const headCell: LaidCell = { text: names.filter((name) => name !== '').join(' | '), kind: 'notes' };
-  // Names that come again go to the step below them.
+  // Repeated column names go to the step below them.
   let again: LaidCell[] = [];
   for (const [place, row] of body.entries()) {
     if (isHeadAgain(row, names)) {
       again.push(headCell);
       continue;
     }
-    // A list below a table: "• tch, dge".
+    // A list may follow the table: "• tch, dge".
     const bullet =
       columns.length > 1 && row.filter((cell) => cell !== '').length === 1 ? listed.exec(row[0]!) : null;
     if (bullet !== null && steps.length > 0) {
@@ -41,7 +41,7 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
     const about = titles.filter((title) => !/\d/.test(title)).join(', ');
     const own = row.flatMap((text, i): LaidCell[] => {
       const kind = kinds[i] ?? 'patterns';
-      // "Suffixes" above er, est says what its cells list.
+      // The column name is a heading for its cells: "Suffixes" above er, est.
       const named = kind === 'patterns' || kind === 'title' ? (names[i] ?? '') : '';
       return text === '' || kind === 'step'
         ? []
@@ -57,7 +57,7 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
     if (alone !== null && cells.length > 0) {
       steps.push({ title: filled[0]!, cells: [], open: true });
     } else if (last?.open === true && last.cells.length === 0 && titles.length > 0) {
-      // A row that only names a unit: its name goes before that of the first week in it.
+      // The row above only names a unit. Its name goes before the name of the unit's first week.
       last.title = [last.title, ...titles, ...focus].join(' · ');
       last.cells.push(...cells);
       last.open = cells.length === 0;
@@ -85,10 +85,10 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
 
 const listed = /^\s*[•◦▪●○*–-]\s+(?=\S)/u;
 
-/** So many rows may stand above the names of the columns. */
+/** The most rows above the names of the columns. */
 const MOST_ABOVE = 4;
 
-/** Bare numbers take the name of their column: 3 under Week is "Week 3"; without one they stay bare. */
+/** Adds the name of the column to a bare number: 3 under Week is "Week 3". Without a column name the number stays bare. */
 function stepTitle(cell: string, name: string): string {
   return /^\d+[a-z]?$/i.test(cell) && /^\p{L}/u.test(name) ? `${name} ${cell}` : cell;
 }
@@ -98,7 +98,7 @@ function isUnit(titles: readonly string[]): boolean {
   return kind !== undefined && kind !== 'week' && kind !== 'step' && kind !== 'lesson';
 }
 
-/** A title on one line; one too long to be one is left to the items. */
+/** Returns a title on one line. A text too long for a title is left to the items. */
 function plainTitle(cell: string): string {
   const line = cell.replace(/\s+/g, ' ').trim();
   return line.length <= LONGEST_TITLE ? line : '';

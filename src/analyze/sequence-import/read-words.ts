@@ -1,8 +1,8 @@
 import { findColumnKind } from './column-kinds.ts';
 
 /**
- * The words of a by-sight list, without its name: `Sight words: the, of (review: to)` has the, of, review, to.
- * Apostrophes straight; a list with a capital on every word is in lower case, except I.
+ * Returns the words of a by-sight list, without its name: `Sight words: the, of (review: to)` has the, of, review, to.
+ * Apostrophes become straight. If every word has a capital, the list becomes lower case, except I.
  */
 export function readWords(text: string): string[] {
   const words =
@@ -15,13 +15,13 @@ export function readWords(text: string): string[] {
 }
 
 export function withoutName(text: string): string {
-  // "tricky words set 1 (the, to)"
+  // The words may be in brackets after a numbered name: "tricky words set 1 (the, to)".
   const listed = /^[^:(]*\b(?:words?|hfws?)\b[^:(]*\d\s*\(([^)]+)\)\s*$/i.exec(text);
   if (listed !== null) return listed[1]!;
   const name = /^[^:–—(]*(?:[:–—]|(?<=\s)-(?=\s))/u.exec(text)?.[0];
-  // "Sight words for the year: about" has words of its own before the colon.
+  // In "Sight words for the year: about" the name has more words before the colon.
   const starts = (name ?? '').split(/\s+/).map((_, i, all) => all.slice(0, i + 1).join(' '));
-  // "Sight words they, said - ship": the words begin before the dash.
+  // In "Sight words they, said - ship" the words begin before the dash.
   if (
     name !== undefined &&
     !name.includes(',') &&

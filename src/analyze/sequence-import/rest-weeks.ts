@@ -1,7 +1,7 @@
 import { isTrade, mendWord } from './mend-word.ts';
 import { restWords } from './word-roles.ts';
 
-/** Words that may stand beside "review" or "break" without making it something to teach. */
+/** Words that may be beside "review" or "break" without making it content to teach. */
 const companions = new Set(
   [
     'back annual yearly week weeks day days lesson lessons unit units step steps term terms half school year years quarter month time',
@@ -16,11 +16,11 @@ const companions = new Set(
   ].flatMap((row) => row.split(' ')),
 );
 
-/** Words that need company to mean a week without teaching. */
+/** Phrases that mean a week without teaching, although their words alone do not. */
 const phrases =
   /\b(?:half term|no (?:new )?(?:teaching|school|letters?|sounds?|content|patterns?|learning)|catch ?up|checks?|check ?(?:up|in|point)|make up|end of (?:year|term|unit))\b/;
 
-/** Whether a clause says that nothing new is taught: a review, an assessment, a break. It names no letters itself. */
+/** Whether a clause says that nothing new is taught: a review, an assessment, a break. The clause names no letters. */
 export function isRestWeek(text: string): boolean {
   if (/^n\s?\/\s?a\.?$/i.test(text.trim())) return true;
   const words = (text.toLowerCase().match(/[\p{L}]+|\p{N}+/gu) ?? []).map((word) =>
@@ -32,14 +32,14 @@ export function isRestWeek(text: string): boolean {
   return words.every((word) => restWords.has(word) || companions.has(word) || /^\p{N}+$/u.test(word));
 }
 
-/** Whether a clause says that nothing is new whatever it names: "Mixed short and long vowels, nothing new". */
+/** Whether a clause says that nothing is new, whatever it names: "Mixed short and long vowels, nothing new". */
 export function saysNothingAtAll(text: string): boolean {
   return /\b(?:nothing (?:new|is (?:taught|added))|no new (?:sounds?|letters?|phonics|skills?|patterns?|content|teaching|learning|material|spellings?))\b(?!.*\b(?:but|except|then)\b)/i.test(
     text,
   );
 }
 
-/** The most letters of a remark. */
+/** The most characters of a remark. */
 const LONGEST_REMARK = 800;
 
 /** Whether a clause says that there is no teaching at all: "no phonics". */
@@ -48,32 +48,38 @@ export function deniesTeaching(text: string): boolean {
   return nothingNew.test(text.replace(/(?<=\p{L}.*)\([^)]*\)/gu, ' '));
 }
 
-/** Whether a clause says so in words, whatever else it tells of the week: "Spring concert, no new teaching", "Sports week". */
+/**
+ * Whether a clause says in words that nothing new is taught, whatever else it tells of the week: "Spring concert, no
+ * new teaching", "Sports week".
+ */
 export function saysNothingNew(text: string): boolean {
-  // "geo (no list yet)" has something before its brackets.
+  // "geo (no list yet)" has text before its brackets.
   return deniesTeaching(text) || (text.split(/\s+/).length <= LONGEST_EVENT && events.test(text));
 }
 
 const nothingNew =
   /\bnothing (?:new|is (?:taught|added))\b|\b(?:no|without) (?:new|phonics|school|class(?:es)?|lessons?|teaching|instruction|list|group|grp|letters?|sounds?|spellings?|phonics|homework|target|words?|patterns?)\b/i;
 
-/** The most words that tell of something besides teaching. */
+/** The most words of a text about an event other than teaching. */
 const LONGEST_EVENT = 9;
 
-/** What fills a week, or is done by ear, without letters: "Sports week", "names and songs", "exit test". */
+/** Events that fill a week, and tasks done by ear, without letters: "Sports week", "names and songs", "exit test". */
 const events =
   /\b(?:minimal pairs?|(?:word |picture )?sorts?|sorting|word (?:ladders?|chains?|chaining)|decodable (?:texts?|passages?|readers?|books?)|re-?read(?:ing)?|timed|(?<!of the )weeks?|print concepts|concepts (?:of|about) print|counting (?:words|syllables)|(?:upper|lower) ?case|chang(?:e|ing) (?:one|a) (?:sound|letter)|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|placement|goal[- ]setting|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|letter[- ]nam(?:es?|ing)|nam(?:e|ing) (?:of )?(?:the )?letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?ups?|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
 
-/** How clauses begin, end or go that only go over what was taught. Common practice, no source. */
+/**
+ * Wordings of clauses that only go over earlier content, by their beginning, their end or as a whole. Common practice,
+ * no source.
+ */
 const goneOver: readonly RegExp[] = [
   /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b)/i,
   /^[^.;:]*\breview(?:\s*:.*)?$/i,
-  // "Mid-year assessment: letter names and sounds", "vowel team review and end-of-year test"
+  // Matches "Mid-year assessment: letter names and sounds" and "vowel team review and end-of-year test".
   /^(?:[\p{L}\p{N}'’-]+ ){0,6}(?:assessments?|screeners?|screening|benchmark|inventory|check-?(?:in|up|point)|test|quiz)\s*(?::|\s[-–—]\s)/iu,
   // "Fall review of short vowels - skip if they passed"
   /^(?:[\p{L}-]+ ){0,3}(?:review|revision|recap) (?:of|from)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b)/iu,
   /^[^,;:]*\breview (?:and|&|\+|\/) (?:[\p{L}-]+ ){0,4}(?:assessments?|screener|screening|benchmark|check-?(?:in|up|point)?|tests?|testing|quiz)$/iu,
-  // "Watch tr and dr in spelling"
+  // Matches "Watch tr and dr in spelling".
   /^(?:watch|beware|careful)\b/i,
   /^(?:(?:upper|lower) ?case |capital )?letter[- ]?nam(?:es|ing)$/i,
   /^(?:skip|off|none|mixed(?: (?:practi[cs]e|review|together|up))?)$/i,
@@ -84,18 +90,21 @@ const goneOver: readonly RegExp[] = [
   /^(?:no school\b|(?:baseline|pre-?test|post-?test|screen(?:er|ing)?|diagnostics?|benchmark|survey)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b))/i,
   /^(?:off|none|no school|tba|tbd)\s*(?:[-–—,;:(]|$)/i,
   /\bby ear$/i,
-  // "Only if the group can read CVC words"
+  // Matches "Only if the group can read CVC words".
   /^only (?:if|when)\b/i,
-  // "blend VC and CVC words", "sh/ch sort"
+  // Matches "blend VC and CVC words" and "sh/ch sort".
   /^blend(?:ing)? (?:(?:and segment(?:ing)?|\d|two|three|vc|cvc|cv|short|simple|letter|sounds?|words?|and|or|to|the|in|into)\b[\s,-]*)+$/i,
   /^[^,;]*(?:\bword pairs|[/ ]sorts?)$/i,
-  // "Clap the beats and find the vowel"
+  // Matches "Clap the beats and find the vowel".
   /^(?:use|clap|feel|find|look|listen|show|point|tap|say|sing|send|bring|ask|keep|give|let|take|play|put|make sure) (?:a|an|the|your|their|our|them|him|her|for|at|to|out)\b(?!.*[-:/])/i,
   /^\S+(?: \S+){0,6} (?:mix(?:es)? up|mixes|confuses?|struggles? with|still needs?)\b/i,
   /^mind\b.*\b(?:they (?:hear|say|write|spell)|reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i,
 ];
 
-/** Whether a clause only goes over what was taught: "Review of CVC", "revise wk 2-5", "digraph review"; not "review, then sh". */
+/**
+ * Whether a clause only goes over earlier content: "Review of CVC", "revise wk 2-5", "digraph review". "review, then
+ * sh" does more.
+ */
 export function goesOver(text: string): boolean {
   const plain = text.trim();
   return goneOver.some((one) => one.test(plain));
@@ -132,7 +141,7 @@ export function isReviewWeek(text: string): boolean {
   );
 }
 
-/** Signs and type that a plan may explain. */
+/** Signs and type styles that a plan may explain. */
 const sign =
   '(?:(?:stars?|asterisks?|bold|italics?|(?:square |round |curly |angle )?brackets?|braces|parenthes[ei]s|slashes|slash marks|capitals?|underlin\\w+|highlight\\w*|(?:red|blue|green|yellow|grey|gray|orange|purple|pink)|ticks?|tick marks?|check ?marks?|quotes|quot(?:ation|e) marks|dash(?:es)?|hyphens?|arrows?|dots?)(?: (?:type|print|ink|text|pen|words?|letters?|rows?|cells?|lines?|items?))?)';
 const legends = [
@@ -142,7 +151,7 @@ const legends = [
   '^\\p{L}{1,5}\\s*=\\s*(?:an? |the )?(?:high[- ]frequency|sight|tricky|irregular|decodable|example|key|nonsense|new|review) (?:words?|sounds?|letters?|only)\\W*$',
 ].map((source) => new RegExp(source, 'iu'));
 
-/** The most letters of such a line. */
+/** The most characters of a line that explains signs. */
 const LONGEST_LEGEND = 160;
 
 /** Whether a line explains the signs of the plan: "Sounds go between slashes", "A star means a test on Friday". */
@@ -153,7 +162,7 @@ export function isLegend(text: string): boolean {
 const signature =
   /^[*_("“~–—-]*\s*(?:(?:by|with|from)\s+)?(?:(?:\p{Lu}\.\s?){1,2}(\p{Lu}\p{Ll}+(?:\p{Lu}\p{Ll}+|\p{Ll})(?:[-'’]\p{Lu}?\p{Ll}+)?)|(?:Mrs?|Ms|Miss|Dr)\.?\s+\p{Lu}[\p{L}.'’-]*)(?:\s*,?\s*(?:Gr(?:ade)?\.?|Room|Rm\.?|K|Year|Yr)\s*[\dK–-]*)?[)*_.,"”~]*$/u;
 
-/** Whether a text is nothing but who wrote the plan: "R. Tsai", "(C. Brannigan)"; not "B. Open syllables". */
+/** Whether a text is only the name of the plan's author: "R. Tsai", "(C. Brannigan)". "B. Open syllables" is not. */
 export function isSignature(text: string): boolean {
   if (text.length > LONGEST_LEGEND) return false;
   const found = signature.exec(text.trim());

@@ -4,8 +4,9 @@ import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 /**
- * Where nothing but letters follows a colon, they are what is taught: what stands before it only names them, as in
- * "l-family blends: bl, cl". One thing for sure (short a: m, s) is taught besides, and so are longer letters.
+ * Settles the text before a colon that only letters follow. The letters are taught, and the text before the colon only
+ * names them: "l-family blends: bl, cl". A single sure pattern (short a: m, s) is taught in addition, and so are longer
+ * letters.
  */
 export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
   announceSounds(lexemes, chunks);
@@ -15,7 +16,7 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
   if (colon < 1 || !listsLetters(lexemes.slice(colon + 1))) return;
   const end = lexemes[colon]!.start;
   const lastWord = lexemes.slice(0, colon).findLast(({ kind }) => kind === 'word')?.start ?? 0;
-  // "a digraph plus r: shr, thr"
+  // The letter in a description is part of each letter group in the list: "a digraph plus r: shr, thr".
   const listed = lexemes.slice(colon + 1).filter(({ kind, text }) => kind === 'word' && text !== 'and');
   const within = (letter: string) => listed.every(({ text }) => text.length > 1 && text.includes(letter));
   for (const chunk of chunks) {
@@ -38,7 +39,7 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
   }
 }
 
-/** "spelling changes: double the consonant, drop the e": those that are named after the colon are meant. */
+/** Selects the kinds that are named after the colon: "spelling changes: double the consonant, drop the e". */
 function announceKinds(chunks: readonly Chunk[], colon: number): void {
   const named = chunks.filter(({ start, phrases }) => start > colon && phrases.length > 0);
   const listed = new Set(named.flatMap(({ phrases }) => phrases.flatMap(({ ids }) => ids)));
@@ -56,7 +57,10 @@ function announceKinds(chunks: readonly Chunk[], colon: number): void {
   }
 }
 
-/** "long a two ways, ai in the middle and ay at the end": of a heading that leaves its letters open those after it are meant. */
+/**
+ * Selects the letters after a heading that leaves its letters open: "long a two ways, ai in the middle and ay at the
+ * end".
+ */
 function announceLetters(chunks: readonly Chunk[]): void {
   const [first, ...others] = chunks;
   if (first === undefined || others.length < 2 || first.phrases.length !== 1 || first.spelled.length > 0)
@@ -69,10 +73,13 @@ function announceLetters(chunks: readonly Chunk[]): void {
   if (!sure && sound !== true && within !== null && others.every(fits)) first.announces = true;
 }
 
-/** "/f/, /l/ and /s/ spelt ff, ll, ss": the sounds before "spelt" are no letters of their own. */
+/**
+ * Treats the sounds before "spelt" as sounds of the letters after it, not as letters of their own: "/f/, /l/ and /s/
+ * spelt ff, ll, ss".
+ */
 function announceSounds(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
   const at = lexemes.findIndex(({ kind }) => kind === 'list');
-  // "/sh/ and /ch/ (including tch)" has letters enough before its brackets.
+  // "/sh/ and /ch/ (including tch)" has enough letters before its brackets.
   if (at < 0 || lexemes.slice(0, at).some(({ kind }) => kind === 'open')) return;
   const spelt = lexemes[at]!.start;
   const listed = chunks.flatMap(({ spelled }) => spelled).filter(({ start }) => start > spelt);
@@ -84,7 +91,7 @@ function announceSounds(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): v
     for (const phrase of chunk.phrases) sounds.add(phrase);
     if (chunk.spelled.length === 0) chunk.announces = true;
   }
-  // "/oo/ and /ʊ/ spelled oo": the letters have each of the sounds.
+  // The letters have each of the sounds: "/oo/ and /ʊ/ spelled oo".
   if (sounds.size < 2) return;
   for (const one of listed) {
     if (!one.headings.some(({ sound }) => sound)) continue;
@@ -93,7 +100,10 @@ function announceSounds(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): v
   }
 }
 
-/** Whether a heading only announces the list after it; one sure pattern, or a kind of syllable, is taught besides. */
+/**
+ * Whether a heading only announces the list after it. A heading with one sure pattern, or a kind of syllable, is taught
+ * as well.
+ */
 export function isOpen({ within, sure, ids, keeps }: Phrase): boolean {
   return within !== null && keeps.length === 0 && !(sure && ids.length === 1);
 }

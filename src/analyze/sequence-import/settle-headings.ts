@@ -3,7 +3,7 @@ import { readItems } from './read-items.ts';
 import type { Line } from './read-lines.ts';
 import { readLetterHeading, readStepHeading } from './step-heading.ts';
 
-/** Drops headings where stronger ones divide the text: leads under weeks, numbers that only count bullets. */
+/** Drops headings if stronger ones divide the text: lead lines under weeks, and numbers that only count bullets. */
 export function settleHeadings(all: readonly Line[]): readonly Line[] {
   const lines = settleLabels(settleOutline(all));
   const counts = countsSteps(lines, 'number');
@@ -23,7 +23,10 @@ export function settleHeadings(all: readonly Line[]): readonly Line[] {
   });
 }
 
-/** Lines below headings that are lettered from a on, as `a. ai, ay` and `b. Words: rain`: their letters teach nothing. */
+/**
+ * Finds lines below headings that are lettered from a on: `a. ai, ay` and `b. Words: rain`. Their letters teach
+ * nothing.
+ */
 function letteredPoints(lines: readonly Line[]): ReadonlySet<Line> {
   const points = new Set<Line>();
   let run: Line[] = [];
@@ -42,14 +45,15 @@ function letteredPoints(lines: readonly Line[]): ReadonlySet<Line> {
   return points;
 }
 
-/** So many bullets a heading has at least, on average, where each of them is a step. */
+/** The fewest bullets a heading has, on average, if each bullet is a step. */
 const MANY_BULLETS = 4;
-/** Headings of a large part of the school's time. */
+/** Headings for a large part of the time at school. */
 const spans = new Set('stage phase grade gr year quarter term trimester semester'.split(' '));
 
 /**
- * Bullets that are steps: many below each year, term or stage, as `- sh, ch` below "Stage two", and below names in which nothing is
- * taught, as "Senior class"; the bullets below "Week 2" or "Digraphs" are parts of one step.
+ * Finds bullets that are steps. There are many below each year, term or stage, such as `- sh, ch` below "Stage two", or
+ * below names in which nothing is taught, such as "Senior class". The bullets below "Week 2" or "Digraphs" are parts of
+ * one step.
  */
 function bulletSteps(lines: readonly Line[]): ReadonlySet<Line> {
   const heads = lines.filter(({ heading }) => heading !== null);
@@ -68,7 +72,7 @@ function teachesNothing(text: string): boolean {
   );
 }
 
-/** Roman numbers are headings where they run on from I; a lone I, V or X among letters is one of them. */
+/** Settles Roman numbers. They are headings if they continue from I. A single I, V or X among letters is a letter. */
 function settleOutline(lines: readonly Line[]): readonly Line[] {
   let next = 0;
   const runs = lines.flatMap((line) => {
@@ -88,8 +92,8 @@ function settleOutline(lines: readonly Line[]): readonly Line[] {
 const romans = 'I II III IV V VI VII VIII IX X XI XII XIII XIV XV XVI XVII XVIII XIX XX'.split(' ');
 
 /**
- * Whether numbers or letters at the start of lines count the steps: under weeks only if they run on from one to the
- * next, under units and the like also where each begins anew.
+ * Whether numbers or letters at the start of lines count the steps. Under weeks they must continue from one week to the
+ * next. Under units and the like, each unit may also begin anew.
  */
 function countsSteps(lines: readonly Line[], kind: 'number' | 'letter'): boolean {
   let section = 0;
@@ -107,22 +111,22 @@ function countsSteps(lines: readonly Line[], kind: 'number' | 'letter'): boolean
     if (line.heading !== kind) continue;
     const places = kind === 'number' ? numbersOf(line) : [letterPlace(line)];
     const sameSection = last?.section === section;
-    // Letters alone are steps only where they begin with A and run on.
+    // Letters are steps only if they begin with A and continue in order.
     if (kind === 'letter' && places[0] !== (sameSection ? last!.places[0]! + 1 : 0)) return false;
     anew &&= strong !== null && sections.has(strong);
     counted.add(section);
-    // `3.1` under one heading and `4.1` under the next run on too.
+    // `3.1` under one heading and `4.1` under the next also continue in order.
     if (strong !== null && last !== null && !isAfter(places, last.places) && !(anew && !sameSection))
       return false;
     runsOn ||= last !== null && section > last.section;
     last = { places, section };
     count += 1;
   }
-  // A numbered list in one unit of many is a list.
+  // A numbered list in one unit of many does not count steps.
   return count > 1 && (strong === null || runsOn || (anew && counted.size * 3 >= section * 2));
 }
 
-/** Headings of what has several steps. */
+/** Headings for parts with several steps. */
 const sections = new Set(
   'unit phase stage grade gr year quarter term trimester semester module block part section chapter roman'.split(
     ' ',
@@ -130,7 +134,7 @@ const sections = new Set(
 );
 
 function numbersOf({ text }: Line): readonly number[] {
-  // "1a", "1b" run on to "2a".
+  // "1a", "1b" continue to "2a".
   const places = readStepHeading(text)?.title.match(/\d+|(?<=\d)[a-z]$/g) ?? [];
   return places.map((place) => (/\d/.test(place) ? Number(place) : place.charCodeAt(0)));
 }
@@ -149,12 +153,12 @@ function letterPlace({ text }: Line): number {
   return readLetterHeading(text)!.title.toLowerCase().charCodeAt(0) - 'a'.charCodeAt(0);
 }
 
-/** A name before a colon and what it names, on one line. */
+/** A line with a name, a colon and the content it names. */
 export const named = /^(?<name>\p{Lu}[^:,()]{2,40}):\s+\S/u;
 
 /**
- * `Vowel digraphs: ai ee igh` is a step among others where each line of its paragraph has such a name, or is a step,
- * and none comes twice; `Focus: sh` below a week is no step.
+ * Turns lines such as `Vowel digraphs: ai ee igh` into steps. Each line of the paragraph must have such a name or be a
+ * step, and no name may occur twice. `Focus: sh` below a week is not a step.
  */
 function settleLabels(lines: readonly Line[]): readonly Line[] {
   if (!lines.some(isStrong)) return lines;
@@ -162,7 +166,7 @@ function settleLabels(lines: readonly Line[]): readonly Line[] {
   const nameOf = ({ text, heading, bullet }: Line) =>
     bullet || (heading !== null && heading !== 'lead') ? undefined : named.exec(text)?.groups?.name;
   const baseOf = (line: Line) => nameOf(line)?.replace(/\s*\d+$/, '');
-  /** In how many paragraphs each name comes. */
+  /** The number of paragraphs in which each name occurs. */
   const counts = new Map<string | undefined, number>();
   for (const paragraph of paragraphs)
     for (const name of new Set(paragraph.map(baseOf))) counts.set(name, (counts.get(name) ?? 0) + 1);
@@ -201,5 +205,5 @@ export function isStrong({ heading }: Line): boolean {
   return heading !== null && !weak.has(heading);
 }
 
-/** Headings that count only where no stronger ones divide the text. */
+/** Headings that count only if no stronger ones divide the text. */
 export const weak = new Set(['lead', 'number', 'letter', 'label', 'bullet']);

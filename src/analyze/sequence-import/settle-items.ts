@@ -3,19 +3,22 @@ import { commonWords } from './common-words.ts';
 import type { ImportedItem } from './imported-sequence.ts';
 import type { Phrase } from './phrases.ts';
 
-/** An item, and its headings where it has no letters of its own: "Digraphs"; a list may follow them. */
+/** An item. It has headings if it has no letters of its own: "Digraphs". A list may follow such headings. */
 export interface ReadItem extends ImportedItem {
   readonly headings: readonly Phrase[];
-  /** Said in words of the trade, not only in letters. */
+  /** Whether the item uses technical words, and not only letters. */
   readonly named: boolean;
-  /** Some of its words were not understood. */
+  /** Whether some of the item's words were not understood. */
   readonly partly?: boolean;
 }
 
-/** A heading of more patterns than these only announces letters of its family in a later sentence. */
+/** A heading with more patterns than this only announces letters of its family in a later sentence. */
 const MOST_MEANT = 2;
 
-/** "Vowel teams, round one will be ai, ee", "Started magic e. Only a_e": the letters say which of a heading are meant. */
+/**
+ * Drops headings whose patterns are named by later letters: "Vowel teams, round one will be ai, ee", "Started magic e.
+ * Only a_e".
+ */
 export function dropNames(items: readonly ReadItem[]): readonly ReadItem[] {
   let dropped = false;
   const read = items.map((one, i): ReadItem => {
@@ -32,7 +35,7 @@ export function dropNames(items: readonly ReadItem[]): readonly ReadItem[] {
   return dropped ? guesses(read) : items;
 }
 
-/** "Long a and long i with silent e (a_e, i_e)": the vowels only name what letters behind them spell. */
+/** Drops vowels that only name the sounds of letters after them: "Long a and long i with silent e (a_e, i_e)". */
 export function withoutVowelNames(items: readonly ReadItem[]): readonly ReadItem[] {
   return items.map((one, i): ReadItem => {
     const [heading] = one.headings;
@@ -46,16 +49,19 @@ export function withoutVowelNames(items: readonly ReadItem[]): readonly ReadItem
   });
 }
 
-/** What a running sentence teaches is a guess. */
+/** Turns the items of a running sentence into guesses. */
 export function guesses(items: readonly ReadItem[]): readonly ReadItem[] {
   return items.map((one) => (one.status === 'matched' ? { ...one, status: 'guessed' } : one));
 }
 
-/** What may name something to teach in words nobody knows. */
+/** Words that may name taught content in an otherwise unknown text. */
 const mayTeach =
   /["“”:([?]|\b(?:words?|famil|patterns?|sounds?|spell|rules?|blends?|letters?|syllab|endings?|suffix|prefix|vowels?|consonants?|exceptions?|also|plus|etc|cluster|digraph|trigraph|root|chunk|rime|[ao]ught?\b)/i;
 
-/** "L, K and W, taught in that order": words beside letters that say nothing of what is taught; the rest is a guess then. */
+/**
+ * Drops comments beside letters that say nothing about the content taught: "L, K and W, taught in that order". The
+ * other items then become guesses.
+ */
 export function withoutComments(items: readonly ReadItem[]): readonly ReadItem[] {
   const letters = items.some(({ patterns, headings }) => patterns.length > 0 && headings.length === 0);
   if (!letters) return items;
@@ -65,13 +71,13 @@ export function withoutComments(items: readonly ReadItem[]): readonly ReadItem[]
       status === 'unknown' &&
       !mayTeach.test(text) &&
       words.length > 1 &&
-      // A short word may be letters that nobody knows.
+      // A short word may be unknown letters.
       words.every(
         (word) => word.length > 3 || commonWords.has(word.toLowerCase()) || /^(?:wk|wks|min|day)$/.test(word),
       )
     );
   };
-  // An initial or a letter in a remark: "R is not rolled".
+  // The letter may be an initial or belong to a remark: "R is not rolled".
   const asked = items.some(
     ({ status, text }) => status === 'unknown' && (text.match(/\p{L}+/gu) ?? []).length > 1,
   );
@@ -94,14 +100,17 @@ export function withoutComments(items: readonly ReadItem[]): readonly ReadItem[]
     : items;
 }
 
-/** Whether a clause names several types of syllables, or says that its words are long: then no vowels are meant. */
+/** Whether a clause names several types of syllables, or says that its words are long. No vowels are meant then. */
 export function namesTypes(chunks: readonly Chunk[]): boolean {
   const named = chunks.flatMap(({ phrases }) => phrases.flatMap(({ ids }) => ids));
   const types = new Set(named.filter((id) => /^(?:type-|consonant-le$|syllables-|divide-)/.test(id)));
   return types.size > 1;
 }
 
-/** "Closed and open syllables" teaches the types; "Open syllables" alone may mean its vowels too, so it is a guess. */
+/**
+ * Removes vowels from types of syllables. "Closed and open syllables" teaches the types. "Open syllables" alone may
+ * mean its vowels too, so it becomes a guess.
+ */
 export function withoutVowels(
   read: ReadItem,
   { phrases, spelled, examples }: Chunk,

@@ -6,17 +6,20 @@ import { composites, findSpelling, rimes } from './spellings.ts';
 import { type Beside, explains, patternsShown } from './weigh-examples.ts';
 import type { WordNeeds } from './word-needs.ts';
 
-/** What letters teach; `sure` when the text says so or they have no other usual meaning. */
+/** The patterns that letters teach. They are `sure` if the text says so or if the letters have no other usual meaning. */
 export interface Settled {
   readonly ids: readonly PatternId[];
   readonly sure: boolean;
-  /** What they might be instead; a neighbour may decide between them. */
+  /** Other possible patterns. A neighbour may decide between them. */
   readonly left: readonly PatternId[];
-  /** Their own examples need it, as the engine reads them: it is sure whatever else the clause says. */
+  /**
+   * Whether the letters' own examples need the pattern, as the engine reads them. It is then sure, whatever else the
+   * clause says.
+   */
   readonly confirmed: boolean;
 }
 
-/** The same, with the letters themselves. */
+/** A settled meaning together with its letters. */
 interface SettledLetters extends Settled {
   readonly contradicted: boolean;
   readonly letters: string;
@@ -24,7 +27,7 @@ interface SettledLetters extends Settled {
 
 const patterns = new Map(catalogue.map((row) => [row.id, row]));
 
-/** Rarer senses a neighbour must not suggest: ea beside ai is not yet the ea of steak. */
+/** Rare senses that a neighbour must not suggest: ea beside ai is not yet the ea of steak. */
 const rare = new Set<PatternId>([
   'ea-long-a',
   'ear-er',
@@ -38,10 +41,10 @@ const rare = new Set<PatternId>([
 /** Letters whose sounds are taught together, whatever the examples are. */
 const bothTaught = /^(?:th|ed)$/;
 
-/** Sounds beyond these say nothing more of what letters mean. */
+/** The most sounds that are considered. Further sounds tell nothing more about the letters. */
 const MOST_SOUNDS = 24;
 
-/** Reads what stands beside letters: a heading, a sound, an example, in their own cell or another of the row. */
+/** Settles letters by their context: a heading, a sound or an example, in their own cell or in another one of the row. */
 export function settleSpelling(
   spelled: Spelled,
   beside: Beside,
@@ -56,7 +59,7 @@ export function settleSpelling(
   const unheard = spelled.sounds.some(({ within }) => within?.size === 0);
   return {
     ...settled,
-    // An example that does not need what was read says that something else is meant, or more.
+    // If an example does not need the pattern that was read, another meaning or a further one is meant.
     sure: settled.sure && !spelled.odd && !unheard && weight !== 'contradicts',
     confirmed: weight === 'confirms',
     contradicted: weight === 'contradicts',
@@ -64,7 +67,7 @@ export function settleSpelling(
   };
 }
 
-/** "-s /z/", and "s that sounds like /z/" under "Plural -s": one of the two sounds that the ending has. */
+/** Selects one of the two sounds of the ending: "-s /z/", and "s that sounds like /z/" under "Plural -s". */
 function soundOfS(settled: Meant, { sounds }: Spelled): Meant {
   if (settled.ids.length !== 1 || settled.ids[0] !== 'suffix-s' || sounds.length === 0) return settled;
   const heard = ['s', 'z'].filter((id) => sounds.some(({ within }) => within!.has(id)));
@@ -73,20 +76,20 @@ function soundOfS(settled: Meant, { sounds }: Spelled): Meant {
 
 type Meant = Omit<Settled, 'confirmed'>;
 
-/** Letters with what is said of them, and what that leaves of their meanings. */
+/** Letters with the facts known about them, and the meanings that remain. */
 interface Known {
   readonly spelled: Spelled;
   readonly beside: Beside;
   readonly others: readonly Spelled[];
-  /** Sounds of the letters themselves, or of the whole row where it lists several. */
+  /** Sounds of the letters themselves, or of the whole row if the row lists several sounds. */
   readonly sounds: readonly Phrase[];
   readonly headings: readonly Phrase[];
-  /** What any of the sounds can mean. */
+  /** Patterns that any of the sounds can mean. */
   readonly said: ReadonlySet<PatternId>;
   readonly left: readonly PatternId[];
-  /** Of what is left, what the letters usually mean. */
+  /** The usual meanings of the letters among those that remain. */
   readonly usual: readonly PatternId[];
-  /** Of what is left, what a heading or sound teaches by itself. */
+  /** The patterns among those that remain which a heading or sound teaches by itself. */
   readonly named: readonly PatternId[];
 }
 
@@ -101,7 +104,7 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): M
   return { ids: usual, sure: narrowed && usual.length < spelled.spelling.usual.length, left };
 }
 
-/** What headings, sounds and neighbours leave of the meanings of letters. */
+/** Returns the meanings of letters that remain after headings, sounds and neighbours are considered. */
 function weigh(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Known {
   const { spelling } = spelled;
   const fitting = beside.headings.filter(
@@ -109,17 +112,17 @@ function weigh(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Kn
       spelling.candidates.some((id) => within?.has(id) === true && mayBe(spelling.letters, id, within)) &&
       !isElsewhere(spelled, within!, beside.needs),
   );
-  // `ch` in one cell, `/k/ and /sh/` in another: both are meant.
+  // If `ch` is in one cell and `/k/ and /sh/` in another, both sounds are meant.
   const several = fitting.filter(({ sound }) => sound).length > 1;
   const sounding = fitting.filter(({ sound }) => several && sound);
   const sounds = [...spelled.sounds, ...withoutTheirs(sounding, spelled, others)].slice(0, MOST_SOUNDS);
   const headings = [...spelled.headings, ...fitting.filter((heading) => !sounding.includes(heading))];
   const said = new Set(sounds.flatMap(({ within }) => [...within!]));
-  // What is said of the letters themselves comes before any heading above them.
+  // Statements about the letters themselves come before any heading above them.
   const limits = [...(said.size > 0 ? [said] : []), ...headings.map(({ within }) => within!)];
   const left = within(spelled, limits, sounds.length > 0);
   const first = [...headings, ...sounds].flatMap(({ ids }) => ids.filter((id) => left.includes(id)));
-  // "plural s" is -s, not the es that may be written so.
+  // "plural s" is -s. It is not es, which may be written so.
   const own = first.filter((id) => patterns.get(id)!.letters.split(' ')[0] === spelling.letters);
   return {
     spelled,
@@ -145,15 +148,18 @@ function isElsewhere(
 }
 
 /**
- * Whether a heading makes a single letter this: blends have the n of bank, and digraphs kn, but a bare n beside them is the
- * letter; only "silent letters" makes kn of a bare k.
+ * Whether a heading can give letters this meaning. Blends include the n of bank, and digraphs include kn, but a bare n
+ * beside them is the letter n. Only "silent letters" turns a bare k into kn.
  */
 function mayBe(letters: string, id: PatternId, within: ReadonlySet<PatternId>): boolean {
   if (letters.length > 1) return true;
   return !(letters === 'n' && id === 'n-ng') && (!/^(?:kn|wr|gn|mb)$/.test(id) || !within.has('sh'));
 }
 
-/** "/ʃ/ /tʃ/" beside `sh ch`: without the sounds that other letters alone can have; all where each is another's. */
+/**
+ * Leaves out the sounds that only other letters can have: "/ʃ/ /tʃ/" beside `sh ch`. If each sound belongs to other
+ * letters, all are returned.
+ */
 function withoutTheirs(
   sounding: readonly Phrase[],
   spelled: Spelled,
@@ -170,13 +176,13 @@ function withoutTheirs(
   return own.length > 0 ? own : sounding;
 }
 
-/** The meanings that are within each limit, as far as any is. */
+/** Returns the meanings within each limit that allows any meaning at all. */
 function within(
   { spelling, headings }: Spelled,
   limits: readonly ReadonlySet<PatternId>[],
   sounds: boolean,
 ): readonly PatternId[] {
-  // "Long a and long e teams" beside `ee, ea`: headings of which no sense has both leave those that have one.
+  // "Long a and long e teams" beside `ee, ea`: if no sense fits both headings, the senses that fit one are kept.
   const inOne = spelling.candidates.filter((id) => limits.some((limit) => limit.has(id)));
   const apart =
     headings.length === 0 &&
@@ -193,7 +199,7 @@ function within(
   return left;
 }
 
-/** What letters mean, by what speaks for it: the first that does is taken. */
+/** Rules for the meaning of letters. The first rule that gives a meaning is used. */
 const meanings: readonly { readonly name: string; readonly means: (known: Known) => Meant | null }[] = [
   {
     name: 'all their sounds, or as many as the text says',
@@ -217,14 +223,14 @@ const meanings: readonly { readonly name: string; readonly means: (known: Known)
     means: ({ spelled, sounds, headings, left: all, usual, named }) => {
       const narrowed = all.length < spelled.spelling.candidates.length;
       if (sounds.length === 0 || !(narrowed || sounds.length > 1)) return null;
-      // The sound of y is told of pony and sky; windy is the ending.
+      // A sound of y refers to words such as pony and sky. In windy y is the ending.
       const pony = all.includes('y-long-e') && headings.length === 0;
       const left = pony ? all.filter((id) => id !== 'suffix-y') : all;
       const pick = (among: readonly PatternId[]): readonly PatternId[] => {
         const known = [usual, named].map((ids) => ids.filter((id) => among.includes(id)));
         return known.find((ids) => ids.length > 0) ?? among.slice(0, 1);
       };
-      // "ch as /k/ and /sh/": one of each sound.
+      // One pattern is taken for each sound: "ch as /k/ and /sh/".
       const each = sounds.flatMap(({ within }) => pick(left.filter((id) => within!.has(id))));
       return { ids: [...new Set(each)], sure: true, left: [...new Set(each)] };
     },
@@ -232,9 +238,9 @@ const meanings: readonly { readonly name: string; readonly means: (known: Known)
   {
     name: 'the usual thing, against what is said of them',
     means: ({ spelled: { spelling, examples }, said, left }) => {
-      // "ai /z/" says something that cannot be: the teacher is asked.
+      // "ai /z/" is impossible, so the teacher is asked.
       const contradicted = said.size > 0 && !spelling.candidates.some((id) => said.has(id));
-      // "a as in village": examples that show none of the known sounds of a vowel leave its meaning open.
+      // Examples that show none of the known sounds of a vowel leave its meaning open: "a as in village".
       const unlike = /^[aeiou]$/.test(spelling.letters) && examples.length > 0;
       return contradicted || unlike ? { ids: spelling.usual, sure: false, left } : null;
     },
@@ -256,7 +262,7 @@ const meanings: readonly { readonly name: string; readonly means: (known: Known)
       if (usual.length > 0) return null;
       const narrowed = left.length < spelling.candidates.length;
       if (named.length > 0) return { ids: [...new Set(named)], sure: narrowed, left };
-      // An ending that its examples do not explain is asked.
+      // The teacher is asked about an ending that its examples do not explain.
       const asked = spelling.usual.length === 0 && isLoose(spelling.letters);
       return { ids: asked ? [] : firstOf(left), sure: false, left };
     },
@@ -272,24 +278,24 @@ function byExamples(known: Known): Meant | null {
   const usual = spelling.usual.filter((id) => ids.includes(id));
   const possible = spelling.usual.filter((id) => left.includes(id));
   const apart = isShownApart(known);
-  // "ch (chip, school)" teaches two sounds of ch; "-ed (jumped)" all of -ed.
-  // "th (thin)" is one of the two, "th, wh (thin, when)" shows a list.
+  // "ch (chip, school)" teaches two sounds of ch. "-ed (jumped)" teaches all of -ed.
+  // "th (thin)" is one of the two sounds. In "th, wh (thin, when)" the examples belong to a list.
   const spread = spelling.letters === 'ed' || spelled.spread;
   const together = examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
   const all = together ? possible : usual;
   const meant = [...new Set([...(spelling.sure && usual.length > 0 ? all : []), ...ids])];
-  // Part of what they usually mean: that may be all that is meant, or not.
+  // Only part of the usual meanings is shown. The others may be meant too, or not.
   const some = usual.length > 0 && usual.length < possible.length;
   return { ids: meant, sure: !(spelling.sure && !apart && examples.length > 0 && some), left: meant };
 }
 
-/** The patterns of what is left that the examples of letters show. */
+/** Returns the remaining patterns that the examples of letters show. */
 function shownBy({ spelled, beside, others, left }: Known): readonly PatternId[] {
   const { spelling, examples } = spelled;
   const shown = patternsShown(spelled, left, beside, others);
   const weakEnd = left.filter((id) => id === `final-${spelling.letters}` && shown.has(id));
   const all = weakEnd.length > 0 ? weakEnd : left.filter((id) => shown.has(id));
-  // "er, ir, ur" beside faster: its ending is not what the list is about.
+  // "er, ir, ur" beside faster: the list is not about the ending of faster.
   const stems = all.filter((id) => !isSuffix(id));
   // "-s" beside maps and dishes: -es is what another cell says of dishes.
   if (examples.length === 0 && spelling.letters === 's' && all.includes('suffix-s'))
@@ -299,7 +305,7 @@ function shownBy({ spelled, beside, others, left }: Known): readonly PatternId[]
 
 const isSuffix = (id: PatternId) => id.startsWith('suffix-');
 
-/** Whether the plan or the clause has the same letters again, with examples of their own. */
+/** Whether the plan or the clause contains the same letters again, with examples of their own. */
 function isShownApart({ spelled, beside, others }: Known): boolean {
   const { letters } = spelled.spelling;
   return (
@@ -308,7 +314,10 @@ function isShownApart({ spelled, beside, others }: Known): boolean {
   );
 }
 
-/** "-on" under "Schwa", "-en (seven)": the weak vowel of an ending that is no suffix; null for other letters. */
+/**
+ * Returns the weak vowel of an ending that is not a suffix: "-on" under "Schwa", "-en (seven)". Returns null for other
+ * letters.
+ */
 function vowelOfWeakEnding({ spelling, examples, headings }: Spelled, beside: Beside): PatternId | null {
   const [, vowel = ''] = /^([aeiou])[nmt]$/.exec(spelling.letters) ?? [];
   const schwa = `schwa-${vowel}`;
@@ -325,21 +334,21 @@ function vowelOfWeakEnding({ spelling, examples, headings }: Spelled, beside: Be
 
 const isLoose = (letters: string) => findSpelling(letters, 'none') === null;
 
-/** Of senses of which none is usual, the long vowels (u has two), or else the first. */
+/** Chooses between senses of which none is usual: the long vowels (u has two), or else the first sense. */
 function firstOf(left: readonly PatternId[]): readonly PatternId[] {
   const long = left.filter((id) => /^long-[a-u]/.test(id));
   return long.length > 0 ? long : left.slice(0, 1);
 }
 
-/** Weak and foreign senses, which no count of sounds includes: "u_e, both sounds". */
+/** Whether a sense is included in a count of sounds. Weak and foreign senses are not: "u_e, both sounds". */
 const counted = (id: PatternId) =>
   !rare.has(id) && !/-weak$|^x-gz$/.test(id) && patterns.get(id)!.family !== 'schwa';
 
-/** All sounds of letters, or the first of them; null where there are fewer than the text says. */
+/** Returns all sounds of letters, or as many as the text says. Returns null if there are fewer. */
 function everySound({ spelling, every }: Spelled, left: readonly PatternId[]): readonly PatternId[] | null {
-  // "three sounds of y": those of a vowel.
+  // "three sounds of y" means its sounds as a vowel.
   if (spelling.letters === 'y' && every < 4) return ['y-long-i', 'y-long-e', 'y-short-i'].slice(0, every);
-  // "-s, both sounds"
+  // Both sounds of the ending are meant: "-s, both sounds".
   if (spelling.usual.includes('suffix-s')) return ['suffix-s-s', 'suffix-s-z'];
   const open = [...new Set([...spelling.usual, ...left])];
   const families = new Set(spelling.usual.map((id) => patterns.get(id)!.family === 'suffix'));
@@ -349,10 +358,10 @@ function everySound({ spelling, every }: Spelled, left: readonly PatternId[]): r
   return every === Number.POSITIVE_INFINITY ? sounds : sounds.slice(0, every);
 }
 
-/** Letters that mean something else beside others of a list than alone: "-er, -ir, -ur" has the vowel of fern. */
+/** Letters with another meaning in a list than alone: "-er, -ir, -ur" has the vowel of fern. */
 const inLists: readonly {
   readonly letters: string;
-  /** What they are taken for alone; left out where that does not matter. */
+  /** The meaning of the letters alone. It is left out where it does not matter. */
   readonly alone?: PatternId;
   readonly beside: RegExp;
   readonly means: readonly PatternId[];
@@ -366,7 +375,7 @@ const inLists: readonly {
   { letters: "'s", beside: /^(?:n't|'(?:ll|re|ve|d|m))$/, means: ['contraction-is'] },
 ];
 
-/** Lets the nearest neighbour with the same sound decide: ow after oa is that of snow, after ou that of cow. */
+/** Lets the nearest neighbour with the same sound decide. After oa, ow is the ow of snow. After ou, it is the ow of cow. */
 export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly Settled[] {
   return settled.map((one, i) => {
     const { confirmed } = one;
@@ -376,7 +385,7 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
       const open = { ...one, sure: false };
       return leanOn(open, settled, i) ?? open;
     }
-    // "ei and ie (eight, piece)": piece says nothing of ei.
+    // In "ei and ie (eight, piece)" piece tells nothing about ei.
     if (one.sure || one.contradicted) return one;
     return leanOn(one, settled, i) ?? one;
   });
@@ -393,7 +402,7 @@ function meansInList(settled: readonly SettledLetters[], i: number): readonly Pa
   return rule?.means ?? null;
 }
 
-/** What the nearest neighbour with the same sound leaves of letters; null where none decides. */
+/** Returns the meaning that the nearest neighbour with the same sound leaves. Returns null if no neighbour decides. */
 function leanOn(one: SettledLetters, settled: readonly SettledLetters[], i: number): Settled | null {
   for (const step of [1, 2, 3]) {
     for (const near of [settled[i - step], settled[i + step]]) {
@@ -411,7 +420,7 @@ function isAmongVowels(settled: readonly SettledLetters[], i: number): boolean {
   return near.length > 0 && near.every(({ ids }) => ids.every((id) => vowel.test(patterns.get(id)!.family)));
 }
 
-/** Whether ing stands beside ang, ong or ung, which are no endings. */
+/** Whether ing is beside ang, ong or ung, which are not endings. */
 function isRimeAmong(settled: readonly SettledLetters[], i: number): boolean {
   const near = [settled[i - 1], settled[i + 1], settled[i - 2], settled[i + 2]];
   return settled[i]!.letters === 'ing' && near.some((one) => /^[aou]n[gk]$/.test(one?.letters ?? ''));
@@ -421,11 +430,11 @@ function isBeside(settled: readonly SettledLetters[], i: number, letters: RegExp
   return [-2, -1, 1, 2].some((step) => letters.test(settled[i + step]?.letters ?? ''));
 }
 
-/** The same sound, or a blend at the same end of the word. */
+/** Whether patterns have the same sound, or are blends at the same end of the word. */
 function alike(id: PatternId, others: readonly PatternId[]): boolean {
   const { family, sounds } = patterns.get(id)!;
   return others.some((other) => {
-    // "air, ear" lists two sounds more often than one.
+    // "air, ear" usually lists two sounds, not one.
     if (other === 'air') return false;
     const beside = patterns.get(other)!;
     return (

@@ -1,6 +1,7 @@
 /**
- * Sounds as sequences name them between slashes: macron and breve, letters, and the phonetic alphabet of
- * dictionaries. Names divided by a bar; the sounds are the catalogue's. `/ow/` is the sound of cow, not of snow.
+ * Names of sounds between slashes in sequences: with macron and breve, as letters, and in the phonetic alphabet of
+ * dictionaries. The names are divided by a bar, and the sounds are the catalogue's. `/ow/` is the sound of cow, not of
+ * snow.
  */
 const names: Readonly<Record<string, readonly string[]>> = {
   'ā|ai|ay|a_e|eɪ|ei': ['EY'],
@@ -71,7 +72,7 @@ const names: Readonly<Record<string, readonly string[]>> = {
   'ʒə|zher|zhur': ['ZH.ER'],
 };
 
-/** Sounds of the catalogue by the name that stands between slashes. */
+/** Sounds of the catalogue by their name between slashes. */
 export const soundsByName: ReadonlyMap<string, readonly string[]> = new Map(
   Object.entries(names).flatMap(([key, sounds]) => key.split('|').map((name) => [name, sounds] as const)),
 );

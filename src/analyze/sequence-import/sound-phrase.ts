@@ -4,8 +4,8 @@ import { soundsByName } from './sound-names.ts';
 import { findSpelling } from './spellings.ts';
 
 /**
- * A sound as a heading for its spellings. Alone it means its letters (`/sh/`), or its usual pattern;
- * a sound that is not known has no patterns, and is asked.
+ * Returns a sound as a heading for its spellings. Alone it means its letters (`/sh/`) or its usual pattern. An unknown
+ * sound has no patterns, and the teacher is asked.
  */
 export function soundPhrase(name: string): Phrase {
   const sounds = soundsByName.get(name) ?? [];
@@ -25,7 +25,7 @@ export function soundPhrase(name: string): Phrase {
     ? [vowel]
     : vowel === 'long-u'
       ? ['long-u-yoo', 'long-u-oo']
-      : // `/är/`: a row that has the first of its sounds.
+      : // For `/är/`, a row that has its first sound.
         coarseRows
           .filter((row) => row.sounds.includes(sounds[0]!))
           .slice(0, 1)

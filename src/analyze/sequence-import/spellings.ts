@@ -1,15 +1,15 @@
 import { catalogue, coarseRows } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 
-/** A hyphen says on which side of the letters the word goes on: `-ed`, `un-`. */
+/** The side of the letters on which the word continues, as a hyphen shows: `-ed`, `un-`. */
 export type Mark = 'suffix' | 'prefix' | 'none';
 
-/** What letters may stand for, and what they stand for when nothing around them says more. */
+/** The possible patterns of letters, and their usual ones if the context tells nothing more. */
 export interface Spelling {
   readonly letters: string;
   readonly candidates: readonly PatternId[];
   readonly usual: readonly PatternId[];
-  /** The usual meaning is the only sensible one. */
+  /** Whether the usual meaning is the only sensible one. */
   readonly sure: boolean;
 }
 
@@ -18,7 +18,7 @@ export const rimes: Readonly<Record<string, readonly PatternId[]>> = Object.from
   ['ang', 'ing', 'ong', 'ung', 'ank', 'ink', 'onk', 'unk'].map((letters) => [letters, [`rime-${letters}`]]),
 );
 
-/** Letters that are two patterns at once; no example can mean only one of them. */
+/** Letters that are two patterns at once. No example can mean only one of the two. */
 export const composites: Readonly<Record<string, readonly PatternId[]>> = {
   ies: ['change-y-to-i', 'suffix-es'],
   ied: ['change-y-to-i', 'suffix-ed-d'],
@@ -26,7 +26,10 @@ export const composites: Readonly<Record<string, readonly PatternId[]>> = {
   stle: ['st', 'consonant-le'],
 };
 
-/** Letters that are longer or shorter than the pattern they teach: the `ank` of bank is its n, `ble` its -le. */
+/**
+ * Letters that are longer or shorter than the pattern they teach. The `ank` of bank teaches its n, and `ble` teaches
+ * -le.
+ */
 const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   nk: ['n-ng'],
   ...rimes,
@@ -64,13 +67,13 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   "'ll": ['contraction-will'],
   "'re": ['contraction-are'],
   "'ve": ['contraction-have'],
-  // Beginnings that only groups which name them are held to.
+  // Prefixes that count only for groups that name them.
   ...Object.fromEntries(
     catalogue.flatMap(({ id, finer }) =>
       finer !== undefined && id.startsWith('prefix-') ? [[id.slice('prefix-'.length), [id]]] : [],
     ),
   ),
-  // The silent letter alone; taken only where the text speaks of silent letters.
+  // Silent letters alone. They are used only if the text speaks of silent letters.
   k: ['kn'],
   w: ['wr'],
   g: ['gn'],
@@ -79,7 +82,7 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   ...Object.fromEntries([...'bcdfgkptz'].map((c) => [`${c}le`, ['consonant-le']])),
 };
 
-/** Letters with several patterns: those meant when nothing else is said, all others being rarer. */
+/** The usual patterns of letters with several, if the text says nothing else. All other patterns are rarer. */
 const usual: Readonly<Record<string, readonly PatternId[]>> = {
   ...rimes,
   ing: ['suffix-ing'],
@@ -111,7 +114,7 @@ const usual: Readonly<Record<string, readonly PatternId[]>> = {
   ...composites,
 };
 
-/** Letters that are met as often in one sense as in another: what to offer, as a guess. */
+/** Letters that are equally common in several senses, with the patterns to offer as a guess. */
 const open: Readonly<Record<string, readonly PatternId[]>> = {
   ow: ['ow-long-o', 'ow-ow'],
   oo: ['oo-moon', 'oo-book'],
@@ -134,7 +137,7 @@ const open: Readonly<Record<string, readonly PatternId[]>> = {
   en: ['suffix-en'],
 };
 
-/** The same for letters with a hyphen, where more than one ending is written so. */
+/** The usual patterns of letters with a hyphen, if more than one ending is written so. */
 const markedUsual: Readonly<Record<string, readonly PatternId[]>> = {
   s: ['suffix-s'],
   y: ['suffix-y', 'y-long-e', 'y-long-i'],
@@ -145,7 +148,7 @@ const markedUsual: Readonly<Record<string, readonly PatternId[]>> = {
   ent: ['suffix-ent'],
 };
 
-/** Affixes that are words themselves: beginnings or endings only with a hyphen or under such a heading. */
+/** Affixes that are also words. They are beginnings or endings only with a hyphen or under such a heading. */
 const words = new Set(
   [
     'ship like some wise ward wards hood able ant an ate in im out up over under mid fore super auto co a',
@@ -160,7 +163,7 @@ const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
 
 const patternsOf = new Map<string, PatternId[]>();
 for (const { id, letters } of coarseRows) {
-  // The letters of quiet ends (giraffe) are those of words such as "the"; nobody lists them.
+  // The letters with a silent e at the end (giraffe) look like words such as "the". Nobody lists them.
   if (id === 'silent-e') continue;
   for (const spelling of letters.split(' ')) {
     if (spelling !== '') patternsOf.set(spelling, [...(patternsOf.get(spelling) ?? []), id]);
@@ -171,9 +174,9 @@ for (const [letters, ids] of Object.entries(aliases)) {
 }
 
 /**
- * What letters stand for; null when they are no spelling of the catalogue. `er` is the r-controlled vowel of
- * fern, `-er` the ending of helper; bare `ship` is a word, `-ship` an ending. `affix` drops that care: under
- * "suffixes", `ship` is an ending too.
+ * Returns the patterns of letters, or null if they are no spelling of the catalogue.
+ * `er` is the r-controlled vowel of fern, and `-er` is the ending of helper. Bare `ship` is a word, and `-ship` is an
+ * ending. With `affix` this distinction is dropped: under "suffixes", `ship` is an ending too.
  */
 export function findSpelling(letters: string, mark: Mark, affix = false): Spelling | null {
   const rime = mark === 'suffix' && !affix ? rimeOf(letters) : null;
@@ -203,10 +206,13 @@ export function findSpelling(letters: string, mark: Mark, affix = false): Spelli
   return spelling(letters, all, usual[letters] ?? open[letters] ?? all.slice(0, 1), !(letters in open));
 }
 
-/** Families whose rows an ending that nobody lists may hold: the ai of mountain. */
+/** Families of patterns that an unlisted ending may contain: the ai of mountain. */
 const inEndings = /vowel|schwa|final syllable/;
 
-/** An ending that is no spelling itself, as far as its examples say which vowel it holds: `-ain (mountain)`; null for other letters. */
+/**
+ * Reads an ending that is no spelling itself, if its examples tell which vowel it contains: `-ain (mountain)`. Returns
+ * null for other letters.
+ */
 export function looseEnding(letters: string): Spelling | null {
   const [, vowel = ''] = /^([aeiouy]{1,3})[a-z]{1,4}$/.exec(letters) ?? [];
   if (vowel === '') return null;
@@ -217,7 +223,10 @@ export function looseEnding(letters: string): Spelling | null {
   return candidates.length === 0 ? null : spelling(letters, candidates, [], false);
 }
 
-/** The spelling of a family that a single letter stands for: ff, a_e, or all blends with l; null where there is none. */
+/**
+ * Returns the spelling of a family that a single letter means: ff, a_e, or all blends with l. Returns null if there is
+ * none.
+ */
 export function familyMember(letter: string, family: readonly PatternId[]): Spelling | null {
   if (family.includes('ff')) return findSpelling(letter.repeat(2), 'none');
   if (family.includes('a_e')) return findSpelling(`${letter}_e`, 'none');
@@ -227,13 +236,16 @@ export function familyMember(letter: string, family: readonly PatternId[]): Spel
       ? letters.length === 2 && letters.includes(letter)
       : side === 'end' && letters[0] === letter;
   });
-  // "clusters with l" are bl and cl before they are lt.
+  // "clusters with l" means bl and cl rather than lt.
   const starts = blends.filter((id) => id.startsWith('start-'));
   const meant = starts.length > 0 ? starts : blends;
   return meant.length === 0 ? null : spelling(letter, meant, meant, true);
 }
 
-/** `-at`, `-ick`: an ending of a short vowel and consonants, which is a guess; `-ed`, `-all` are known otherwise. */
+/**
+ * Reads an ending of a short vowel and consonants as a guess: `-at`, `-ick`. Endings such as `-ed` and `-all` have
+ * another known meaning.
+ */
 function rimeOf(letters: string): Spelling | null {
   const [, vowel = '', rest = ''] =
     /^([aeiou])(b|c?k|d|g|m|n|p|t|x|sh|ss|ff|tch|mp|nd|nt|st|ll)$/.exec(letters) ?? [];
@@ -241,7 +253,7 @@ function rimeOf(letters: string): Spelling | null {
   if (vowel === '' || (letters !== 'an' && own)) return null;
   const end = findSpelling(rest, 'none')!;
   const ids = [`short-${vowel}`, ...(end.usual.length > 1 ? [`end-${rest}`] : end.usual)];
-  // The -et of basket is no short e and t.
+  // The -et of basket is not a short e and t.
   const weak = catalogue.some(({ id }) => id === `final-${letters}`) ? [`final-${letters}`] : [];
   return { letters, candidates: [...ids, ...weak], usual: ids, sure: false };
 }

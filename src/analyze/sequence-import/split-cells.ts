@@ -1,4 +1,4 @@
-/** Rows of cells; a cell in quotes may hold line ends and the divider, as spreadsheets write it. */
+/** Rows of cells. A cell in quotes may contain line breaks and the divider, as spreadsheets write them. */
 export type Rows = readonly (readonly string[])[];
 
 /** Cuts delimited text (TSV, CSV) into rows of trimmed cells. A quote that is never closed is a character. */
@@ -20,7 +20,10 @@ export function splitCells(text: string, divider: string): Rows {
   return rows.filter((cells) => cells.some((cell) => cell !== ''));
 }
 
-/** Place of the quote that closes the one at `start`; -1 when what follows it shows that it is none. */
+/**
+ * Returns the index of the quote that closes the one at `start`. Returns -1 if the text after it shows that it does not
+ * close anything.
+ */
 function closingQuote(text: string, start: number, divider: string): number {
   for (let at = text.indexOf('"', start + 1); at >= 0; at = text.indexOf('"', at + 1)) {
     if (text[at + 1] === '"') at += 1;

@@ -5,10 +5,16 @@ import { soundsByName } from './sound-names.ts';
 import { findSpelling, type Mark } from './spellings.ts';
 
 /**
- * A piece of an item's text. `sound`: what stands between slashes; `break`: what divides items; `is`: a colon,
- * equals sign or dash between a name and what it stands for; the rest of the punctuation says nothing. Those that
- * `notation-rules` makes of several words: `hint` (examples follow), `list` (a list follows), `note` (says nothing
- * about what is taught), `every` (all sounds of the letters before it, or as many as its text says), `meant` (`ids`).
+ * A piece of an item's text.
+ * - `sound`: the text between slashes
+ * - `break`: a divider of items
+ * - `is`: a colon, equals sign or dash between a name and its meaning
+ * The rest of the punctuation has no meaning. `notation-rules` makes further kinds from several words:
+ * - `hint`: examples follow
+ * - `list`: a list follows
+ * - `note`: says nothing about the content taught
+ * - `every`: all sounds of the letters before it, or as many as its text says
+ * - `meant`: the patterns `ids`
  */
 export interface Lexeme {
   readonly kind:
@@ -24,11 +30,11 @@ export interface Lexeme {
     | 'every'
     | 'meant';
   readonly ids?: readonly PatternId[];
-  /** Of `meant`: it may as well be meant otherwise. */
+  /** Whether a `meant` lexeme may also have another meaning. */
   readonly open?: true;
-  /** A word that was cut into syllables: an example, whatever it says. */
+  /** Whether the word was divided into syllables. Such a word is an example, whatever it says. */
   readonly cut?: true;
-  /** Lower case; a split digraph as `a_e`, without the hyphens of an affix. */
+  /** The text in lower case. A split digraph is written as `a_e`, and an affix has no hyphen. */
   readonly text: string;
   readonly mark: Mark;
   readonly start: number;
@@ -52,14 +58,14 @@ const singles: Readonly<Record<string, Lexeme['kind']>> = {
 const word = /[\p{L}\p{N}\p{M}_'\u2019\u02bc\u2010-\u2015-]+/uy;
 const slashed = /\/([^/\s,;()]{1,6})\//y;
 // "w/" is with.
-/** `<ai>` has no arrow. */
+/** `<ai>` contains no arrow. */
 const arrow = /[-=]+>|(?<=\s|\by)>(?=\s|i\b)|[→⇒➔➜➝]/iy;
 const plain = /w\/(?=\s)/iuy;
 const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
-/** `Mrs. P.`, `Ms Okafor`, `K-2`: who, and which grades. */
+/** Matches teachers and grades: `Mrs. P.`, `Ms Okafor`, `K-2`. */
 const teacher =
   /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d|[Gg]r\.?\s\d{1,2})(?![\p{L}\p{N}])/uy;
-/** "Rm 14, J. Teixeira": an initial and a surname behind other words; not "Part B. Digraphs". */
+/** Matches an initial and a surname after other words: "Rm 14, J. Teixeira". "Part B. Digraphs" does not match. */
 const initialed = /(?<=(?:[\p{L}\p{N}]{2},|[-–—(]|\bby)\s?)\p{Lu}\.\s+(\p{Lu}\p{L}{3,})(?![\p{L}\p{N}])/uy;
 
 function personAt(text: string, at: number): string | undefined {
@@ -73,7 +79,7 @@ function personAt(text: string, at: number): string | undefined {
 
 const listMarker =
   /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\)|[A-Z]\.(?=\s+\p{L}{2}))\s+/u;
-/** `B3`, `RF.1.3.a`, `2.4`: the number of a line in its own numbering; not `a-e` nor `2 sounds`. */
+/** The number of a line in its own numbering: `B3`, `RF.1.3.a`, `2.4`. `a-e` and `2 sounds` do not match. */
 const lineCode =
   /^\s*\(?(?=[\p{L}.]*\d)(?:(?:[\p{L}]{1,4}|\d{1,3})\.)*(?:[\p{Lu}]{1,3}\d{1,3}[a-z]?|(?<=\.)(?:\d{1,3}[a-z]?|[a-z]))[.):]?\s+(?=\S)/u;
 
@@ -95,11 +101,11 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     arrow.lastIndex = at;
     const [leads] = '-=>→⇒➔➜➝'.includes(text[at]!) ? (arrow.exec(text) ?? []) : [];
     if (leads !== undefined) {
-      // One arrow leads to examples, several divide a list; `y→i` is a change wherever it stands.
+      // One arrow leads to examples, and several arrows divide a list. `y→i` is always a change.
       const before = text.slice(Math.max(0, at - 5), at);
       const changes =
         /(?<!\p{L})(?:y|fe?)\s*$/iu.test(before) && /^\s*-?[iv]/i.test(text.slice(at + leads.length));
-      // "act > action": two forms of an example.
+      // The arrow is between two forms of an example: "act > action".
       const [form = ''] = /\p{L}{3,}\s*$/u.exec(text.slice(Math.max(0, at - 20), at)) ?? [];
       const forms =
         form !== '' &&
@@ -141,7 +147,7 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     word.lastIndex = at;
     const found = word.exec(text)?.[0];
     if (found === undefined) {
-      // A word that is shortened has its stop behind it: `init. bl`.
+      // A shortened word is followed by a full stop: `init. bl`.
       const isShort = isShortened(
         lexemes.at(-1)?.end === at ? (/\p{L}+$/u.exec(text.slice(0, at))?.[0] ?? '') : '',
       );
@@ -165,7 +171,10 @@ export function splitLexemes(text: string): readonly Lexeme[] {
   return joinSyllables(text, enumerated(numberedAtEnd(text, doubledAtStart(text, withAnd(lexemes)))));
 }
 
-/** A word as it is meant, and how much of the text it takes: without the hyphen of an arrow (`y->i`) or a closing quote. */
+/**
+ * Returns a word as it is meant and the number of characters it takes. The hyphen of an arrow (`y->i`) and a closing
+ * quote are left out.
+ */
 function writtenAt(
   text: string,
   at: number,
@@ -176,13 +185,13 @@ function writtenAt(
     return { word, length: word.length };
   }
   if (text[at - 1] === '‘' && found.endsWith('’')) return { word: found.slice(0, -1), length: found.length };
-  // "BL, CL, FL" are letters, "BL" alone is short for blends.
+  // "BL, CL, FL" are letters. "BL" alone is short for blends.
   const listed =
     /^\p{Lu}{2}$/u.test(found) && /^\s*[,/]\s*\p{Lu}{2}(?!\p{L})/u.test(text.slice(at + found.length));
   return { word: listed ? found.toLowerCase() : found, length: found.length };
 }
 
-/** "letter names & sounds": between two words of the language the sign is the word and. */
+/** Turns a sign between two ordinary words into the word and: "letter names & sounds". */
 function withAnd(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const isWord = (one: Lexeme | undefined) =>
     one?.kind === 'word' &&
@@ -196,7 +205,7 @@ function withAnd(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   );
 }
 
-/** "(a) short a (b) short e": letters or numbers that only count what follows. */
+/** Removes letters or numbers that only count the text after them: "(a) short a (b) short e". */
 function enumerated(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const isMark = (i: number) =>
     lexemes[i]?.kind === 'open' &&
@@ -212,7 +221,7 @@ function enumerated(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   });
 }
 
-/** "Vowel Teams I": the first of several parts, not the letter; "Vowels: A, I" has letters. */
+/** Treats the end of "Vowel Teams I" as the number of a part, not as a letter. "Vowels: A, I" has letters. */
 function numberedAtEnd(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const last = lexemes.at(-1);
   const before = lexemes.at(-2);
@@ -225,7 +234,10 @@ function numberedAtEnd(text: string, lexemes: readonly Lexeme[]): readonly Lexem
   return numbers ? [...lexemes.slice(0, -1), { ...last, kind: 'note', text: '' }] : lexemes;
 }
 
-/** "Ee, oa", "Oo (moon)": at the start of a line a capital belongs to the line, not to the letter, as in "Ee, Ff". */
+/**
+ * Reads doubled letters at the start of a line: "Ee, oa", "Oo (moon)". The capital belongs to the line. In "Ee, Ff" it
+ * belongs to the letter.
+ */
 function doubledAtStart(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const [first, ...others] = lexemes;
   const [, letter = ''] =
@@ -242,15 +254,15 @@ function doubledAtStart(text: string, lexemes: readonly Lexeme[]): readonly Lexe
   return pairs.length === 1 && shows ? [{ ...first, text: doubled }, ...others] : lexemes;
 }
 
-/** Words that stand on both sides of a hyphen without being cut into syllables: y-to-i, e-dropping. */
+/** Words that may be on both sides of a hyphen without being a division into syllables: y-to-i, e-dropping. */
 const joints =
   /^(?:to|and|or|by|plus|drop|dropping|double|doubled|silent|magic|final|word|words|vowel|one|two|three)$/;
 
-/** What a clause says where its examples are cut by slashes or dots: `VC/CV (mag/net)`, not `ai (rain/train)`. */
+/** Words in a clause whose examples are divided by slashes or dots: `VC/CV (mag/net)`, but not `ai (rain/train)`. */
 const dividesWords =
   /syll|divi|\b(?:VC|CV|V\/|V\||compound|schwa|longer|multi|stable)|consonant[ -]?le\b|-le\b|\b(?:open|closed)\b/i;
 
-/** Where the pieces of a word cut into syllables end that begins at `i`: nap-kin, ho/tel, fan·tas·tic. */
+/** Returns the end of a word that begins at `i` and is divided into syllables: nap-kin, ho/tel, fan·tas·tic. */
 function endOfPieces(text: string, lexemes: readonly Lexeme[], i: number, slashes: boolean): number {
   let end = i + 1;
   for (;;) {
@@ -264,11 +276,14 @@ function endOfPieces(text: string, lexemes: readonly Lexeme[], i: number, slashe
   }
 }
 
-/** Words cut into syllables, where examples stand: `Closed: nap-kin, tem-pest`, `-sion (tel-e-vi-sion)`, `V/CV [ho/tel]`. */
+/**
+ * Joins words divided into syllables in places for examples: `Closed: nap-kin, tem-pest`, `-sion (tel-e-vi-sion)`,
+ * `V/CV [ho/tel]`.
+ */
 function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const read: Lexeme[] = [];
   const slashes = dividesWords.test(text);
-  // Whether the last piece was a word cut into syllables, or may have one behind it.
+  // Whether the last piece was a word divided into syllables, or may be followed by one.
   let shown = false;
   let depth = 0;
   for (let i = 0; i < lexemes.length; i++) {
@@ -305,7 +320,7 @@ function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexem
   return read;
 }
 
-/** The name between two slashes, where they do not merely divide a list: `c/k/`, but not `sh/ch/th`. */
+/** Returns the name between two slashes, unless the slashes only divide a list. `c/k/` has a sound, `sh/ch/th` has none. */
 function soundAt(text: string, at: number): string | null {
   slashed.lastIndex = at;
   const name = slashed.exec(text)?.[1];
@@ -316,7 +331,7 @@ function soundAt(text: string, at: number): string | null {
   return soundsByName.has(plain) || /^\p{L}+$/u.test(plain) ? plain : null;
 }
 
-/** What capitals stand for in a plan's columns. */
+/** The meaning of capitals in a plan's columns. */
 const initials: Readonly<Record<string, string>> = {
   SV: 'short vowel',
   LV: 'long vowel',
@@ -338,7 +353,10 @@ const initials: Readonly<Record<string, string>> = {
   CLE: 'consonant le',
 };
 
-/** A split digraph stays whole, an affix gives its hyphen for a mark, any other hyphen divides words. */
+/**
+ * Splits a word with hyphens. A split digraph stays whole. The hyphen of an affix becomes its mark, and any other
+ * hyphen divides words.
+ */
 function splitWord(found: string): Lexeme[] {
   const text = found.replace(/[\u2010-\u2015]/g, '-').replace(/[\u2019\u02bc]/g, "'");
   const short = Object.hasOwn(initials, text) ? initials[text]! : null;
@@ -346,7 +364,7 @@ function splitWord(found: string): Lexeme[] {
     return short
       .split(' ')
       .map((one) => ({ kind: 'word', text: one, mark: 'none', start: 0, end: text.length }));
-  // "Vowel teams II"
+  // The number of a part teaches nothing: "Vowel teams II".
   if (/^(?:I{2,3}|IV|VI{1,3})$/.test(text))
     return [{ kind: 'note', text: '', mark: 'none', start: 0, end: text.length }];
   const whole = (kind: Lexeme['kind'], name = '', mark: Mark = 'none') => [
@@ -358,9 +376,9 @@ function splitWord(found: string): Lexeme[] {
   // a-e, a_e, a-consonant-e, aCe; but "ace" is a word.
   const split = /^([aeiouy])[-_]+(?:(?:c|consonant)[-_]+)?e$/i.exec(text) ?? /^([aeiouy])Ce$/.exec(text);
   if (split !== null) return whole('word', `${split[1]!.toLowerCase()}_e`);
-  // A range (f-j) names letters it does not show.
+  // A range (f-j) stands for letters that it does not show.
   if (/^[a-z]-[a-z]$/i.test(text) && text[0]! < text[2]!) return whole('word', text.toLowerCase());
-  // Aa, Bb: a letter with its capital; but ss is two letters.
+  // Aa and Bb are a letter with its capital, but ss is two letters.
   if (/^([A-Z])\1$/i.test(text) && text[0] !== text[1]) return whole('word', text[1]);
   const parts: Lexeme[] = [];
   for (const match of text.matchAll(/[^-]+/g)) {

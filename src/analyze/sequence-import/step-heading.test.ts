@@ -14,6 +14,9 @@ test.each([
   expect(readStepHeading(line)).toEqual({ title, kind, rest });
 });
 
-test.each(['May we go?', 'Set a place', 'Group a few', 'sh, ch', '4 sh'])('%j does not', (line) => {
-  expect(readStepHeading(line)).toBeNull();
-});
+test.each(['May we go?', 'Set a place', 'Group a few', 'sh, ch', '4 sh'])(
+  '%j does not begin a step',
+  (line) => {
+    expect(readStepHeading(line)).toBeNull();
+  },
+);

@@ -3,9 +3,9 @@ import type { Sequence } from '../types.ts';
 import type { ImportedSequence } from './imported-sequence.ts';
 
 /**
- * The sequence an imported text amounts to, fit for `parseSequence`: a pattern stays in the first step that has
- * it, a by-sight word too. Steps without anything to teach stay, so that the steps keep their numbers; a text
- * without steps gives one empty step. `source` is where it comes from when the text has no title of its own.
+ * Converts an imported text to a sequence that `parseSequence` accepts. A pattern or by-sight word stays only in the
+ * first step that has it. Steps that teach nothing are kept, so that the steps keep their numbers. A text without steps
+ * gives one empty step. `source` names the origin if the text has no title of its own.
  */
 export function toSequence(
   imported: ImportedSequence,

@@ -7,34 +7,37 @@ import { fits, isWithin } from './fits.ts';
 import type { Phrase } from './phrases.ts';
 import type { WordNeeds } from './word-needs.ts';
 
-/** What stands in other cells of a row. */
+/** The content of the other cells in a row. */
 export interface Beside {
   readonly examples: readonly string[];
-  /** Headings that these letters may be a list of: "Long e", beside `ee, ea`. */
+  /** Headings for which these letters may be a list: "Long e" beside `ee, ea`. */
   readonly headings: readonly Phrase[];
   readonly needs: WordNeeds;
-  /** The first step of all: what it goes over was taught before, so the group has it. */
+  /** Whether this is the first step. Content that it goes over was taught before, so the group knows it. */
   readonly first?: boolean;
-  /** Brackets in which the plan has its by-sight words. */
+  /** Matches the brackets in which the plan lists its by-sight words. */
   readonly mark?: RegExp;
-  /** Letters that stand more than once in the plan, each time with examples of their own. */
+  /** Letters that occur more than once in the plan, each time with their own examples. */
   readonly apart?: ReadonlySet<string>;
 }
 
-/** Senses that a word beside letters suggests without anybody meaning them: the weak ones, and the o of dog. */
+/** Senses that a word beside letters suggests although nobody means them: the weak ones, and the o of dog. */
 const weak = new Set([...catalogue.filter(({ family }) => family === 'schwa').map(({ id }) => id), 'o-aw']);
 
-/** Examples beyond these say nothing more of what letters mean. */
+/** The most examples that are considered. Further examples tell nothing more about the letters. */
 const MOST_EXAMPLES = 24;
 
-/** The patterns of `left` that the examples of letters show, their own or those beside them. */
+/**
+ * Returns the patterns of `left` that the examples of letters show. The examples are the letters' own or those in cells
+ * beside them.
+ */
 export function patternsShown(
   { spelling, examples }: Spelled,
   left: readonly PatternId[],
   beside: Beside,
   others: readonly Spelled[],
 ): ReadonlySet<PatternId> {
-  // boxes is no example of -s beside -es, nor rain of a beside ai.
+  // The word boxes is no example of -s beside -es, and rain is no example of a beside ai.
   const longer = others.filter((other) => isWithin(spelling.letters, other.spelling.letters));
   const shown = (examples.length > 0 ? examples : beside.examples)
     .slice(0, MOST_EXAMPLES)
@@ -43,24 +46,26 @@ export function patternsShown(
     shown.flatMap((word) => {
       const needs = beside.needs(word);
       const listed = left.filter((id) => needs.has(id) || isUsualExample(word, id));
-      // The al of palm is that of walk only to whoever says both alike.
+      // The al of palm equals the al of walk only for people who pronounce both alike.
       const own = listed.includes('al-ah') ? listed.filter((id) => id !== 'al-aw') : listed;
       return own.length > 0 ? own : patternsInExample(spelling.letters, word);
     }),
   );
-  // The y of candy and of windy is one to a reader.
+  // For a reader the y of candy and the y of windy are the same.
   if (ids.has('suffix-y') && left.includes('y-long-e') && !spelling.usual.includes('suffix-y'))
     ids.add('y-long-e');
   if (ids.has('y-long-e')) ids.delete('suffix-y');
-  // The u of umbrella is short wherever nothing speaks of weak vowels.
+  // The u of umbrella is short unless the text speaks of weak vowels.
   const plain = [...ids].filter((id) => !weak.has(id));
   if (plain.length > 0 && plain.length < ids.size) return new Set(plain);
   return ids;
 }
 
 /**
- * Whether the examples given with letters need what the letters were read as. `confirms`: each that the engine knows
- * does; `contradicts`: one has the letters and needs neither this nor what letters beside them may mean.
+ * Whether the examples of letters need the patterns the letters were read as.
+ * - `confirms`: each example that the engine knows needs them.
+ * - `contradicts`: one example has the letters but needs neither these patterns nor the possible meanings of letters
+ * beside them.
  */
 export function explains(
   spelled: Spelled,
@@ -80,7 +85,7 @@ export function explains(
     )
       return 'contradicts';
   }
-  // That a word has one consonant says next to nothing.
+  // A word with a certain consonant proves almost nothing.
   return confirmed && (spelling.letters.length > 1 || /[aeiouycg]/.test(spelling.letters))
     ? 'confirms'
     : 'says nothing';

@@ -1,14 +1,17 @@
 import type { PatternId, WordAnalysis } from '../types.ts';
 
-/** What a word needs to be read, in any of its readings, or in all where they are different words; empty where nothing is known of it for sure. */
+/**
+ * Returns the patterns that any reading of a word needs. If the readings are different words, only the patterns common
+ * to all count. The set is empty if nothing is known for sure.
+ */
 export type WordNeeds = (word: string) => ReadonlySet<PatternId>;
 
 const nothing: ReadonlySet<PatternId> = new Set();
 
-/** Without an engine no word says anything. */
+/** Without an engine nothing is known about any word. */
 export const noNeeds: WordNeeds = () => nothing;
 
-/** Senses that a list of examples does not tell apart: dog has the o of pot for whoever merges the two. */
+/** Senses that a list of examples does not distinguish: dog has the o of pot for people who merge the two. */
 const alike: Readonly<Record<PatternId, PatternId>> = {
   'o-aw': 'short-o',
   'start-other': 'start-thr',
@@ -16,11 +19,11 @@ const alike: Readonly<Record<PatternId, PatternId>> = {
   'weak-e': 'long-e',
 };
 
-/** The or of forget and the ar of particular are those of fork and farm to whoever lists them; doctor and dollar show the weak ones. */
+/** Plans list the or of forget with fork and the ar of particular with farm. Doctor and dollar show the weak sounds. */
 const strong: Readonly<Record<PatternId, PatternId>> = { 'or-weak': 'or', 'ar-weak': 'ar' };
 const endsWeak = /(?:ar|or)(?:s|d|ds|n|ns)?$/i;
 
-/** Asks an engine once for each word; what it guesses or reads by rule says nothing. */
+/** Asks an engine once for each word. Readings that the engine guesses or derives by rule are not used. */
 export function createWordNeeds(engine: { analyze(word: string): WordAnalysis }): WordNeeds {
   const known = new Map<string, ReadonlySet<PatternId>>();
   return (word) => {
@@ -34,7 +37,7 @@ export function createWordNeeds(engine: { analyze(word: string): WordAnalysis })
         ...units.map(({ pattern }) => pattern),
         ...(fine?.finer.map(({ row }) => row) ?? []),
       ]);
-    // What one reading of row needs is no evidence: the other may be meant.
+    // A pattern in only one reading of row is no evidence, because the other reading may be meant.
     const all = [...new Set(sets.flat())].filter((id) => !homograph || sets.every((one) => one.includes(id)));
     const ids = all.map((id) => (id in strong && !endsWeak.test(word) ? strong[id]! : id));
     const needs = new Set([...ids, ...ids.flatMap((id) => alike[id] ?? [])]);

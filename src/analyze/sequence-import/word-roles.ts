@@ -5,12 +5,12 @@ const filler = [
   'next|come|follow|learner|children|child|pupil|student|then|verb|noun|adjective|adverb|person|third',
   'singular|present|tense|hissing|together|two|main|few|some|many|single|simple',
   'before|after|short|long|consonant|way|more|unit|change|no|reading|blending|all|other|voiced|unvoiced|voiceless',
-  // Words of the language that only join others.
+  // General words that only join others.
   'this|that|these|those|which|who|whose|it|its|they|them|their|we|us|our|you|your|he|she|one|each|every|any|another',
   'be|are|am|was|were|been|being|do|does|did|can|could|will|would|may|might|must|shall|should|have|has|had|so|such',
   'on|onto|into|by|from|about|between|within|inside|through|during|over|under|up|out|than|too|also|just|only|very',
   'still|often|usually|always|sometimes|mostly|again|now|here|there|where|how|what|much|most|less|own|same|right',
-  // What teachers and children do with letters.
+  // Verbs for the work of teachers and children with letters.
   'read|write|hear|see|use|used|using|know|learn|decode|encode|recognise|recognize|identify|say|make|take|give|show',
   'understand|find|match|link|represent|stand|work|begun|taught|learnt|learned|known|writing|decoding|encoding',
   'half|term|week|month|day|year|lesson|session|autumn|winter|spring|summer|fall|january|february|march|april|june',
@@ -82,7 +82,10 @@ export const restWords: ReadonlySet<string> = new Set([
   'tbc',
 ]);
 
-/** Words that say how what follows belongs to what came; where no rule knows how, what follows is a guess. */
+/**
+ * Words that tell how the text after them belongs to the text before. If no rule knows how, the text after them is a
+ * guess.
+ */
 export const looseWords: ReadonlySet<string> = new Set([
   'with',
   'without',
@@ -96,10 +99,10 @@ export const looseWords: ReadonlySet<string> = new Set([
   'except',
 ]);
 
-/** Words that say nothing of their own about what is taught: "the sound of". */
+/** Words that alone say nothing about the content taught: "the sound of". */
 export const fillerWords: ReadonlySet<string> = new Set(filler.flatMap((word) => [word, `${word}s`]));
 
-/** Words after which nothing is sure: what they say of the letters beside them may be anything. */
+/** Words after which nothing is sure, because they may say anything about the letters beside them. */
 export const hedgeWords: ReadonlySet<string> = new Set([
   'through',
   'until',

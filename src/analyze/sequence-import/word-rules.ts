@@ -7,7 +7,7 @@ import { readCondition } from './read-condition.ts';
 import { fillerWords, hintWords, looseWords, restWords } from './word-roles.ts';
 import { isWord, joinsWords } from './words-or-letters.ts';
 
-/** In order: the first rule that applies to a word is taken. */
+/** The rules in order. The first rule that applies to a word is used. */
 export const wordRules: readonly WordRule[] = [
   ...proseRules.filter(({ name }) => name === 'whose possessive'),
   {
@@ -31,12 +31,12 @@ export const wordRules: readonly WordRule[] = [
       if (text !== 'before' && text !== 'after') return 0;
       // "-es after words that end in s"
       if (/^(?:words?|nouns?|verbs?|bases?)$/.test(reader.lexemes[i + 1]?.text ?? '')) return 0;
-      // "soft c before e, i, y" says of a phrase where it is so.
+      // "soft c before e, i, y" adds a condition to a phrase.
       if (last === undefined && (reader.broken || chunk === null || chunk.known === 0)) return 0;
       const { end, meant } = readCondition(reader.lexemes, i, last?.spelling.letters ?? '');
       if (meant !== null)
         last!.sounds.push({ ids: [meant], sure: true, within: new Set([meant]), keeps: [] });
-      // "o before ss": a vowel where nobody knows what it says.
+      // In "o before ss" nobody knows the sound of the vowel.
       else if (end > i + 1 && /^[aeiouy]$/.test(last?.spelling.letters ?? '')) chunk!.hedged = true;
       reader.touch();
       return end - i;
@@ -51,7 +51,7 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { i, lexeme }) => {
       const next = reader.lexemes[i + 1];
       const before = reader.lexemes[i - 1]?.text ?? '';
-      // "ending in a v sound".
+      // The a in "ending in a v sound" is an article.
       if (
         lexeme.text === 'a' &&
         lexeme.mark === 'none' &&
@@ -65,7 +65,7 @@ export const wordRules: readonly WordRule[] = [
         return 0;
       if (!/^[^aeiou\d].{2}/.test(next.text) || fillerOrHint.test(next.text) || next.text.includes('_'))
         return 0;
-      // "a cat, e net": a letter and its key word.
+      // "a cat, e net" has letters with their key words.
       if (reader.broken && reader.pendingIsEmpty && fits(next.text, 'a')) return 0;
       reader.wait(lexeme);
       return 1;
@@ -77,7 +77,7 @@ export const wordRules: readonly WordRule[] = [
     counterExample: 'closed syllable exceptions',
     applies: (reader, { lexeme }) => {
       if (!/^(?:exceptions?|irregulars?|oddities)$/.test(lexeme.text)) return 0;
-      // What they are exceptions to is not what is taught.
+      // The pattern to which these are exceptions is not taught.
       reader.doubt();
       const chunk = reader.openOr(lexeme);
       chunk.unknown += 2;
@@ -109,7 +109,7 @@ export const wordRules: readonly WordRule[] = [
         joinsWords(reader.lexemes, i, lexeme.text)
       )
         return 0;
-      // "soft g: age, huge"
+      // The words are examples of the heading: "soft g: age, huge".
       const { scope } = reader;
       const example =
         plain &&
@@ -132,7 +132,7 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { lexeme: { text } }) => {
       const { last } = reader;
       if (last === undefined || !showsLetters(reader, text, last) || leadsOn(reader, text)) return 0;
-      // "i in hi": the word behind it is the example.
+      // In "i in hi" the word after "in" is the example.
       const next = reader.lexemes[reader.at + 1];
       const joins = /^(?:in|is|as)$/.test(text) && next?.kind === 'word' && next.mark === 'none';
       if (joins && fits(next.text, last.spelling.letters)) return 0;
@@ -171,7 +171,7 @@ export const wordRules: readonly WordRule[] = [
       const shows =
         text === 'of' && letters !== undefined && !reader.broken && fits(after, letters.spelling.letters);
       if (!hintWords.has(text) && !shows) return 0;
-      // "ie in pie and in chief"
+      // A further example may follow: "ie in pie and in chief".
       const told =
         /^(?:pronounced|pronouncing|sounded|sounding|heard)$/.test(text) && reader.last !== undefined;
       if (reader.broken && !told && !(reader.trailing && reader.last !== undefined)) return 0;
@@ -201,7 +201,7 @@ export const wordRules: readonly WordRule[] = [
     counterExample: 'sh',
     applies: (reader, { lexeme }) => {
       const { chunk, prose } = reader;
-      // "naming words and action words" goes on with what came.
+      // The words continue the chunk before: "naming words and action words".
       if (prose && reader.joined && reader.broken && chunk !== null && chunk.known > 0) {
         chunk.unknown += 1;
         reader.touch();
@@ -211,35 +211,38 @@ export const wordRules: readonly WordRule[] = [
   },
 ];
 
-/** Whether one word of the trade is a word like any other where it stands. */
+/** Whether a technical word is an ordinary word at its place. */
 function isNoPhrase({ lexemes, at, aside, hinting, depth, last }: ClauseReader, text: string): boolean {
   const next = lexemes[at + 1];
-  // "the hard pairs"
+  // An ordinary word: "the hard pairs".
   if (/^(?:hard|soft)$/.test(text) && next?.kind === 'word')
     if (!/^(?:[cg]|th|sounds?|consonants?|letters?|spellings?|and|or|as|in|like)$/.test(next.text))
       return true;
-  // "for the K-1 team"
+  // An ordinary word: "for the K-1 team".
   if (text === 'team' && lexemes[at - 1]?.kind === 'note') return true;
-  // "V/CV (silent, hotel)": a word in a list of examples.
+  // A word in a list of examples: "V/CV (silent, hotel)".
   if (depth > 0 && text === 'silent' && next?.text === ',') return true;
-  // "ea (team)" has an example.
+  // The word is an example of the letters: "ea (team)".
   const letters = last?.spelling.letters ?? '';
   return (aside || hinting) && letters.length > 1 && fits(text, letters);
 }
 
-/** Words before a noun that has an article. */
+/** Words that may be before a noun with an article. */
 const BEFORE_ARTICLE = /^(?:in|with|to|of|before|after|from|by|for)$/;
 
-/** Words after a letter that say something of it, so that the letter a before them is no article. */
+/** Words after a letter that tell something about it. The letter a before such a word is not an article. */
 const fillerOrHint =
   /^(?:says?|said|saying|makes?|making|like|such|sounds?|spelled|spelt|spellings?|then|before|plus|with|from|short|long|the)$/;
 
-/** After a word that nothing is known of, until something divides. */
+/** Whether the current word follows an unknown word without a divider between them. */
 function inProse({ chunk, broken }: ClauseReader): boolean {
   return chunk !== null && !broken && chunk.known === 0;
 }
 
-/** "s says /z/", "/n/ sound: kn": a word that goes on to something else is no example, whatever letters it has. */
+/**
+ * Whether a word leads to something else: "s says /z/", "/n/ sound: kn". Such a word is no example, whatever letters it
+ * has.
+ */
 function leadsOn({ lexemes, at }: ClauseReader, text: string): boolean {
   const next = lexemes[at + 1];
   if (!/^(?:word|sound|is|open|hint|list|meant)$/.test(next?.kind ?? '')) return false;
@@ -250,7 +253,7 @@ function leadsOn({ lexemes, at }: ClauseReader, text: string): boolean {
   );
 }
 
-/** Beyond a comma one letter is too little to say that a word shows it: `t, the`. */
+/** Whether a word shows letters. After a comma a single letter is not enough evidence: `t, the`. */
 function showsLetters({ broken }: ClauseReader, text: string, { spelling }: Spelled): boolean {
   return (
     text.length > 1 &&

@@ -4,7 +4,7 @@ import { phraseAt } from './phrase-at.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** Whether a word that is letters too (are, ear, air) joins the words on both its sides. */
+/** Whether a word that is also letters (are, ear, air) joins the words on both sides. */
 export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: string): boolean {
   const isProse = (lexeme: Lexeme | undefined) =>
     lexeme?.kind === 'word' &&
@@ -14,7 +14,7 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
     !fits(lexeme.text, letters);
   const before = lexemes[i - 1];
   if (letters === 'all' && isWordAll(lexemes, i)) return true;
-  // "ir and ur are added": a verb or "our" stands beside words on one side only.
+  // In "ir and ur are added" a verb or "our" is beside words on one side only.
   if (
     /^(?:are|our|all)$/.test(letters) &&
     isProse(lexemes[i + 1]) &&
@@ -26,7 +26,7 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
   return (isProse(before) || /^words?$/.test(before?.text ?? '')) && isProse(lexemes[i + 1]);
 }
 
-/** "all the letters", "that is all", "all blends": the word, not the letters of ball. */
+/** Whether all is the word and not the letters of ball: "all the letters", "that is all", "all blends". */
 function isWordAll(lexemes: readonly Lexeme[], i: number): boolean {
   const next = lexemes[i + 1];
   if (/^(?:the|of|our|these|this|that|those|five|four|three|two)$/.test(next?.text ?? '')) return true;
@@ -34,14 +34,14 @@ function isWordAll(lexemes: readonly Lexeme[], i: number): boolean {
   return lexemes[i - 1]?.text === 'is' && /^(?:that|this|it)$/.test(lexemes[i - 2]?.text ?? '');
 }
 
-/** "er, ir or ur": between two letters of a list in commas `or` joins them. */
+/** Whether `or` joins two letters of a list with commas: "er, ir or ur". */
 function joinsLetters(lexemes: readonly Lexeme[], i: number): boolean {
   const [before, after] = [lexemes[i - 1], lexemes[i + 1]];
   const listed = lexemes[i - 2]?.text === ',' && lexemes[i - 3]?.kind === 'word';
   return before?.kind === 'word' && after?.kind === 'word' && listed;
 }
 
-/** Whether `or` is the letters of fork: in a list of letters, or alone between signs. */
+/** Whether `or` means the letters of fork. They are in a list of letters, or alone between signs. */
 export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean {
   const before = lexemes[i - 1];
   const after = lexemes[i + 1];
@@ -69,12 +69,12 @@ export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean
   return leads && goesOn;
 }
 
-/** Whether letters may be a word of prose, or one letter: `or`, `a`; `ck` and `igh` are nothing but letters. */
+/** Whether letters may be a word of prose or a single letter: `or`, `a`. `ck` and `igh` can only be letters. */
 export function isWord(letters: string): boolean {
   return letters.length === 1 || commonWords.has(letters) || wordsOfLetters.has(letters);
 }
 
-/** Spellings of the catalogue that are words as well. */
+/** Spellings of the catalogue that are also words. */
 const wordsOfLetters = new Set(
   'or ear air all old our oar ore am an as at in on is it us be he me we up so no do go ill age eye war ate ink de en et la ire'.split(
     ' ',

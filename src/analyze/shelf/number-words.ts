@@ -1,17 +1,17 @@
 import type { WordKey } from '../types.ts';
 
-/** Numbers of word keys, so that many texts share one list of words. */
+/** Numbers for word keys. With them, many texts share one list of words. */
 export interface WordNumbers {
-  /** The keys by their number, in the order in which they were met. */
+  /** The keys by number, in the order of their first occurrence. */
   readonly keys: readonly WordKey[];
-  /** The number of a key; a new one where it was not met before. */
+  /** Returns the number of a key. A new key gets a new number. */
   numberOf(key: WordKey): number;
 }
 
-/** The words of one text: number, count, number, count, … Small enough that ten thousand texts fit into memory. */
+/** The words of one text: number, count, number, count, … This format is small enough for ten thousand texts in memory. */
 export type NumberedWords = Uint32Array;
 
-/** Begins a list of words that has none yet. */
+/** Creates an empty list of word numbers. */
 export function createWordNumbers(): WordNumbers {
   const keys: WordKey[] = [];
   const numbers = new Map<WordKey, number>();
@@ -26,7 +26,7 @@ export function createWordNumbers(): WordNumbers {
   };
 }
 
-/** The words of a text by their numbers. */
+/** Converts the words of a text to their numbers. */
 export function numberWords(
   words: readonly (readonly [WordKey, number])[],
   numbers: WordNumbers,

@@ -21,7 +21,7 @@ const POOL: readonly WordKey[] =
   );
 
 /** The figures are found here the slow way too: a text is judged word by word at every step. */
-test('a fit says what judging at every step says, for any texts and groups of the starter sequences', () => {
+test('a fit matches the judge at every step, for any texts and any groups of the starter sequences', () => {
   const texts = fc.array(fc.array(fc.tuple(fc.constantFrom(...POOL), fc.integer({ min: 1, max: 40 }))), {
     minLength: 1,
     maxLength: 4,
@@ -72,7 +72,7 @@ test('a fit says what judging at every step says, for any texts and groups of th
   );
 });
 
-test('an empty shelf, an empty text, and a group without a sequence', () => {
+test('an empty shelf gives no fits, an empty text has full reach, and a group without a sequence has no step', () => {
   const numbers = createWordNumbers();
   const steps = stepsOfWords(numbers, createClimber(analyzer, groupOf({}), null));
   expect(steps.follow()).toBe(true);

@@ -2,37 +2,40 @@ import type { Climber } from '../climb/create-climber.ts';
 import { percentRead } from '../standing/vet.ts';
 import type { NumberedWords, WordNumbers } from './number-words.ts';
 
-/** The steps of all numbered words for one group. */
+/** The steps of all numbered words, for one group. */
 export interface WordSteps {
-  /** How many steps the group's sequence has. */
+  /** Number of steps in the group's sequence. */
   readonly steps: number;
   /**
-   * Finds the steps of words met since the last call, at most so many, since words may have to be analysed for it; true when
-   * all are found.
+   * Finds the steps of words added since the last call. `most` limits the number of words, because words may have to be
+   * analysed. Returns true when the steps of all words are known.
    */
   follow(most?: number): boolean;
-  /** From which step on a word is read, and is a running word, by its number; `steps + 1` for never. */
+  /**
+   * The first step at which each word is read, and the first at which it is a running word, by the word's number.
+   * `steps + 1` means never.
+   */
   readonly reads: Uint16Array;
   readonly counts: Uint16Array;
 }
 
-/** How a text fits a group. */
+/** The fit of a text to a group. */
 export interface Fit {
-  /** Percent of running words the group reads now, one decimal; what `tallyText` says. */
+  /** Percent of running words the group reads now, with one decimal. The same as the result of `tallyText`. */
   readonly reach: number;
-  /** Running words now: all but names and skipped. */
+  /** Number of running words now: all words except names and skipped words. */
   readonly running: number;
-  /** Running words that the group reads since the step it is at, and did not before. */
+  /** Number of running words that the group first reads at its current step. */
   readonly opened: number;
   readonly now: boolean;
   /**
-   * Where the text reads now, the step since which it has; else the next step from which it will, null where none of
-   * the sequence is enough.
+   * For a text that reads now, the step since which it has read. Otherwise the next step from which it will read, or
+   * null if no step of the sequence is enough.
    */
   readonly step: number | null;
 }
 
-/** Follows the words of a list through a group's sequence; the step the group is at does not matter. */
+/** Follows the words of a list through a group's sequence. The current step of the group makes no difference. */
 export function stepsOfWords(numbers: WordNumbers, climber: Climber): WordSteps {
   const never = climber.steps + 1;
   let reads = new Uint16Array(1024);
@@ -64,8 +67,9 @@ export function stepsOfWords(numbers: WordNumbers, climber: Climber): WordSteps 
 }
 
 /**
- * How each text fits a group at a step, in the order given; a text reads with a reach of `mark` percent. All words must have been
- * followed. One pass over the words of all texts: three million words take some 20 ms.
+ * Computes the fit of each text to a group at a step, in the given order. A text reads if its reach is at least `mark`
+ * percent. All words must have been followed first. One pass covers the words of all texts: three million words take
+ * some 20 ms.
  */
 export function rankTexts(
   texts: readonly NumberedWords[],
@@ -103,7 +107,7 @@ function fitAt(
   let running = 0;
   let reach = 100;
   let runningNow = 0;
-  /** Where the reach came to the mark and has not left it again; -1 while it is below. */
+  /** The step at which the reach rose to the mark and has stayed there since; -1 while the reach is below the mark. */
   let since = -1;
   for (let at = 0; at <= steps; at++) {
     readable += opens[at]!;
@@ -112,7 +116,7 @@ function fitAt(
       reach = percentRead(readable, running);
       runningNow = running;
     }
-    // Far below the mark, the figure itself does not matter.
+    // Far below the mark, the exact figure makes no difference.
     const isFar = readable * 100 < running * (mark - 1);
     if (isFar || percentRead(readable, running) < mark) since = -1;
     else if (since < 0) since = at;

@@ -23,7 +23,7 @@ const taughtBy = (alsoTaught: readonly PatternId[], options: GroupOptions = {}) 
 };
 const inSequence = { sequence: sequence.id, step: 2 };
 
-test('steps up to the group’s are taught, the last is fresh', () => {
+test('the steps up to the group’s step are taught, and the patterns of that step are fresh', () => {
   const { taught, fresh, bySight, stepOf } = compileGroup(
     groupOf({ ...inSequence, bySight: ['Boat'] }),
     sequence,
@@ -35,33 +35,33 @@ test('steps up to the group’s are taught, the last is fresh', () => {
   expect(['m', 'ai', 'wh'].map(stepOf)).toEqual([1, 3, null]);
 });
 
-test('a step beyond the sequence is refused with the path', () => {
+test('a step beyond the sequence is rejected with an error that names the path', () => {
   expect(() => compileGroup(groupOf({ sequence: sequence.id, step: 4 }), sequence)).toThrow(
     'step: is 4, but "harbor-steps" has 3 steps.',
   );
 });
 
-test('alsoTaught adds, notYet has the last word, and not-yet patterns are not fresh', () => {
+test('alsoTaught adds patterns, notYet overrides it, and not-yet patterns are not fresh', () => {
   const group = groupOf({ ...inSequence, alsoTaught: ['ai', 'oa'], notYet: ['oa', 't'] });
   const { taught, fresh } = compileGroup(group, sequence);
   expect(['ai', 'oa', 't'].map((id) => hasBit(taught, id))).toEqual([true, false, false]);
   expect(hasBit(fresh, 't')).toBe(false);
 });
 
-test('alsoTeaching teaches one more, even one that was not yet', () => {
+test('alsoTeaching teaches one more pattern, even one in notYet', () => {
   const compiled = compileGroup(groupOf({ ...inSequence, notYet: ['t'] }), sequence);
   expect(hasBit(compiled.alsoTeaching('t').taught, 't')).toBe(true);
   expect(hasBit(compiled.taught, 't')).toBe(false);
 });
 
-describe('options', () => {
+describe('compileGroup options', () => {
   const free = { syllableTypes: 'counted', shortOMerged: false, schwa: 'strict' } as const;
 
-  test('irregular spelling is never taught, whatever the group says', () => {
+  test('irregular spelling is never taught, even if the group lists it as taught', () => {
     expect(taughtBy(['irregular'], free)).toEqual([]);
   });
 
-  test('flex: a weak vowel follows from a full reading of its letters, not from an ending', () => {
+  test('with flex, a weak vowel follows from a full reading of its letters, but not from an ending', () => {
     expect(taughtBy(['short-a'], { ...free, schwa: 'flex' })).toEqual(['short-a', 'schwa-a']);
     expect(taughtBy(['or'], { ...free, schwa: 'flex' })).toEqual(['or', 'or-weak']);
     expect(taughtBy(['suffix-or'], { ...free, schwa: 'flex' })).toEqual(['suffix-or']);
@@ -74,33 +74,33 @@ describe('options', () => {
     );
   });
 
-  test('short o brings the o of dog when they count as one, and only then', () => {
+  test('short o brings the o of dog only if the option merges the two', () => {
     expect(taughtBy(['short-o'], { ...free, shortOMerged: true })).toEqual(['short-o', 'o-aw']);
     expect(taughtBy(['long-o'], { ...free, shortOMerged: true })).toEqual(['long-o']);
     expect(taughtBy(['short-o'], free)).toEqual(['short-o']);
   });
 
-  test('w brings the wh of whale where they sound alike, and only then', () => {
+  test('w brings the wh of whale only if the option treats the two as alike', () => {
     expect(taughtBy(['w'], { ...free, wh: 'free' })).toEqual(['w', 'wh']);
     expect(taughtBy(['h'], { ...free, wh: 'free' })).toEqual(['h']);
     expect(taughtBy(['w'], free)).toEqual(['w']);
   });
 
-  test('irregular forms come with a by-sight word where the options say so', () => {
+  test('a by-sight word brings its irregular forms if the option makes them free', () => {
     const knows = (irregularForms: 'counted' | 'free') =>
       [...compileGroup(groupOf({ bySight: ['Go'], options: { irregularForms } }), null).bySight].sort();
     expect(knows('free')).toEqual(['go', 'goes', 'gone', 'went']);
     expect(knows('counted')).toEqual(['go']);
   });
 
-  test('blends and syllable types are counted or free', () => {
+  test('free blends and free syllable types count as taught', () => {
     expect(taughtBy([], { ...free, blends: 'free' })).toEqual(expect.arrayContaining(['start-st', 'end-nd']));
     expect(taughtBy([], { ...free, syllableTypes: 'free' })).toEqual(
       expect.arrayContaining(['type-open', 'type-vce']),
     );
   });
 
-  test('notYet also takes away what follows', () => {
+  test('notYet also removes a pattern that follows from an option', () => {
     const { taught } = compileGroup(groupOf({ alsoTaught: ['short-o'], notYet: ['o-aw'] }), null);
     expect(hasBit(taught, 'o-aw')).toBe(false);
   });
@@ -110,8 +110,11 @@ describe('options', () => {
     [2, [], [true, false]],
     [3, [], [true, true]],
     [1, ['syllables-2'], [true, false]],
-  ] as const)('at most %i syllables, also taught %j', (maxSyllables, alsoTaught, expected) => {
-    const { taught } = compileGroup(groupOf({ alsoTaught, options: { maxSyllables } }), null);
-    expect(['syllables-2', 'syllables-3'].map((id) => hasBit(taught, id))).toEqual(expected);
-  });
+  ] as const)(
+    'a limit of %i syllables with %j also taught decides which long words are taught',
+    (maxSyllables, alsoTaught, expected) => {
+      const { taught } = compileGroup(groupOf({ alsoTaught, options: { maxSyllables } }), null);
+      expect(['syllables-2', 'syllables-3'].map((id) => hasBit(taught, id))).toEqual(expected);
+    },
+  );
 });

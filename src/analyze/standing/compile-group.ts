@@ -9,40 +9,40 @@ import { irregularForms } from './irregular-forms.ts';
 import { addBit, bitsOf, hasBit, type PatternBits, removeBit } from './pattern-bits.ts';
 import { syllableCount } from './pattern-roles.ts';
 
-/** A group made ready for judging: whatever its options say is in the bits, so that a test is a look-up. */
+/** A group prepared for judging. All its options are converted to bits, so each check is a look-up. */
 export interface CompiledGroup {
   readonly accent: Accent;
-  /** How words are said to it, which an analyser is asked for (`speaking`). */
+  /** The pronunciation used for the group, as passed to an analyser (`speaking`). */
   readonly speech: Speech;
-  /** Every pattern that counts as known. */
+  /** All patterns that count as known. */
   readonly taught: PatternBits;
   /** The known patterns of the step being taught now. */
   readonly fresh: PatternBits;
-  /** Lower case. */
+  /** The by-sight words, in lower case. */
   readonly bySight: ReadonlySet<string>;
-  /** Lower case; names with a capital, which a word with a capital may be. */
+  /** The group's names, in lower case. A word with a capital may be one of them. */
   readonly names: ReadonlySet<string>;
   /** The names that the group lists with small letters, so that they are names with small letters too. */
   readonly smallNames: ReadonlySet<string>;
-  /** Lower case. */
+  /** The words to skip, in lower case. */
   readonly skip: ReadonlySet<string>;
   readonly options: ResolvedOptions;
-  /** The finer rows that count for the group; null where none does. */
+  /** The finer rows that count for the group, or null if there are none. */
   readonly fineRows: FineRows | null;
-  /** The first step, 1-based, that teaches a pattern; null when the sequence never does. */
+  /** Returns the first step (from 1) that teaches a pattern, or null if the sequence never teaches it. */
   stepOf(id: PatternId): number | null;
-  /** The same group with one more pattern taught. */
+  /** Returns the same group with one more pattern taught. */
   alsoTeaching(id: PatternId): CompiledGroup;
 }
 
-/** A group's options with the defaults filled in; `maxSyllables` 3 or more sets no limit. */
+/** A group's options with the defaults filled in. A `maxSyllables` of 3 or more sets no limit. */
 export type ResolvedOptions = Required<Omit<GroupOptions, 'maxSyllables'>> &
   Pick<GroupOptions, 'maxSyllables'>;
 
 /**
- * Works out what a group knows: the steps taught so far, what `maxSyllables` says about long words, then
- * `alsoTaught` and `notYet`, then what follows from these by the options. `notYet` has the last word.
- * Throws `GroupError` when the group's step is beyond the sequence.
+ * Finds the patterns a group knows. They are determined in this order: the steps taught so far, the limit on long words
+ * by `maxSyllables`, `alsoTaught` and `notYet`, and finally the patterns that follow from these by the options.
+ * `notYet` overrides everything else. Throws `GroupError` if the group's step is beyond the sequence.
  */
 export function compileGroup(group: Group, sequence: Sequence | null): CompiledGroup {
   const steps = sequence?.steps ?? [];
@@ -101,16 +101,19 @@ const defaults = {
   soundMarks: 'dictionary',
 } as const;
 
-/** Who was taught contractions out of turn was taught each kind of them. */
+/** Lists the kinds of the taught patterns. A group taught contractions out of turn knows every kind of contraction. */
 function kindsOf(taught: readonly PatternId[]): PatternId[] {
   if (taught.length === 0) return [];
   return finerRows.filter(({ kindOf }) => kindOf && taught.includes(kindOf)).map(({ id }) => id);
 }
 
 /**
- * The finer rows a group is held to. Kinds and roots: those it names, in any step of its sequence or in its own lists; so a
- * sequence that teaches contractions, and contractions with have later, has all but those at the first. Endings: those it
- * names, where it takes them as units. Ways to divide: all, where its options count them.
+ * Finds the finer rows a group is held to:
+ *
+ * - Kinds and roots: the rows that the group names, in any step of its sequence or in its own lists. So if a sequence
+ * teaches contractions, and later contractions with have, the group has all other kinds from the first of these steps.
+ * - Endings: the rows that the group names, if it takes endings as units.
+ * - Ways to divide: all rows, if the options count them.
  */
 function findFineRows(
   namedIds: readonly PatternId[],
@@ -131,7 +134,10 @@ function findFineRows(
   return anyTaught || held.size > 0 ? { held } : null;
 }
 
-/** Where the group's options say so, go brings went with it; want never brings wants, which the judge finds. */
+/**
+ * Adds irregular forms if the group's options allow: go brings went. Want does not bring wants here, because the judge
+ * handles such forms.
+ */
 function withForms(words: ReadonlySet<string>, options: ResolvedOptions): ReadonlySet<string> {
   if (options.irregularForms === 'counted') return words;
   return new Set([...words].flatMap((word) => [word, ...irregularForms(word)]));

@@ -8,7 +8,7 @@ import { createJudge } from './judge.ts';
 
 const analyzer = loadAnalyzer();
 const coarse = coarseRows.map(({ id }) => id).filter((id) => id !== 'irregular');
-/** Everything but these rows. */
+/** Lists all patterns except these rows. */
 const but = (...ids: PatternId[]): PatternId[] => coarse.filter((id) => !ids.includes(id));
 
 function judge(word: string, group: Partial<Group>, named: readonly PatternId[] = []): string {
@@ -30,7 +30,8 @@ function judge(word: string, group: Partial<Group>, named: readonly PatternId[] 
 const UNITS: GroupOptions = { endings: 'units' };
 const DIVIDED: GroupOptions = { divisions: 'counted' };
 
-// A word, the taught patterns, the finer rows a later step names, options, and its standing. An example and a counter-example each.
+// Each row has a word, the taught patterns, the finer rows named by a later step, the options, and the standing. There
+// is an example and a counter-example for each case.
 test.each<[string, PatternId[], PatternId[], GroupOptions, string]>([
   ["isn't", but(), [], {}, 'fresh'],
   ["isn't", but('contraction'), [], {}, 'beyond contraction'],
@@ -102,7 +103,7 @@ test('a group that was taught contractions early knows all kinds of them, of lat
   expect(standing({ alsoTaught: ['contraction'], notYet: ['contraction-not'] })).toBe('beyond');
 });
 
-test('every kind is of a row that all groups count', () => {
+test('every kind belongs to a row that all groups count', () => {
   const ids = new Set(coarse);
   const lost = catalogue.filter(({ kindOf }) => kindOf !== undefined && !ids.has(kindOf));
   expect(lost.map(({ id }) => id)).toEqual([]);

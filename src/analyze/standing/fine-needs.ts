@@ -1,7 +1,7 @@
 import type { FineNeeds, PatternId } from '../types.ts';
 import { hasBit, type PatternBits } from './pattern-bits.ts';
 
-/** The required patterns, as every group counts them and by finer rows. */
+/** The required patterns, as counted for every group and as counted with finer rows. */
 export interface Needs {
   readonly requires: readonly PatternId[];
   readonly fine?: FineNeeds | null;
@@ -9,7 +9,7 @@ export interface Needs {
 
 /** The finer rows that a group knows; null for a group that knows and is held to none, such as all that were stored before there were any. */
 export interface FineRows {
-  /** Rows that count by themselves for this group. */
+  /** Rows that count separately for this group. */
   readonly held: ReadonlySet<PatternId>;
 }
 
@@ -19,8 +19,8 @@ interface Knowing {
 }
 
 /**
- * The patterns a group lacks. A finer row that it was taught counts for the rows in its place; one it is held to and was not
- * taught is missing itself; of any other the rows in its place count.
+ * Returns the patterns a group lacks. A taught finer row counts for the rows it replaces. If the group is held to a
+ * finer row but was not taught it, that row is missing. For any other finer row, the rows it replaces count.
  */
 export function missingOf({ requires, fine }: Needs, { taught, fineRows }: Knowing): PatternId[] {
   if (!fine || !fineRows) return requires.filter((id) => !hasBit(taught, id));
@@ -32,7 +32,7 @@ export function missingOf({ requires, fine }: Needs, { taught, fineRows }: Knowi
   return [...missing].sort();
 }
 
-/** The patterns that count for a group in a word it can read: the rows it was taught, finer ones too. */
+/** Returns the patterns that count for a group in a word it can read: the rows it was taught, including finer ones. */
 export function neededOf({ requires, fine }: Needs, { taught, fineRows }: Knowing): readonly PatternId[] {
   if (!fine || !fineRows) return requires;
   const needed = new Set(fine.rest);

@@ -1,6 +1,6 @@
 /**
- * A group or sequence file that cannot be used. `path` is the place in the file (`options.schwa`,
- * `steps[3].teaches[0]`, empty for the file as a whole); `message` is one sentence that starts with it.
+ * An error for a group or sequence file that cannot be used. `path` is the place in the file (`options.schwa`,
+ * `steps[3].teaches[0]`, empty for the whole file). `message` is one sentence that starts with the path.
  */
 export class GroupError extends Error {
   override readonly name = 'GroupError';

@@ -2,17 +2,17 @@ import nlp from 'compromise';
 import { expect, test } from 'vitest';
 import { irregularBases, irregularForms } from './irregular-forms.ts';
 
-test('go brings went, want nothing, nor does a name of every object', () => {
+test('go brings went; want and the name of an object property bring nothing', () => {
   expect(irregularForms('go')).toContain('went');
   expect(irregularForms('want')).toEqual([]);
   expect(irregularForms('constructor')).toEqual([]);
 });
 
-/** lives is also of live; the other two are slips of the library's. */
+/** lives is also a form of live. The other entries are mistakes of the library. */
 const TAKEN_OTHERWISE = ['life lives: live', 'little less: les', 'smell smelt: smeel', 'spell spelt: speel'];
 
-// Outside source: npm compromise, which knows most irregular verbs and plurals and gives the rest back as they are.
-test('a library finds the same bases, or none', () => {
+// Outside source: npm compromise. It knows most irregular verbs and plurals, and returns all other words unchanged.
+test('an outside library finds the same bases, or none', () => {
   const pairs = irregularBases().flatMap((base) => irregularForms(base).map((form) => [base, form] as const));
   const found = pairs.map(([base, form]) => {
     const bases = [baseAs('Verb', form), baseAs('Plural', form)].filter((other) => other !== form);

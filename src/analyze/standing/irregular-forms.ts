@@ -3,12 +3,12 @@ import forms from './irregular-forms.json' with { type: 'json' };
 /** Bases and their irregular forms: went belongs to go, children to child. */
 const formsOf: ReadonlyMap<string, readonly string[]> = new Map(Object.entries(forms));
 
-/** The irregular forms of a base in lower case (go: goes gone went); none for a regular one (want). */
+/** Returns the irregular forms of a base in lower case (go: goes gone went). A regular base (want) has none. */
 export function irregularForms(base: string): readonly string[] {
   return formsOf.get(base) ?? [];
 }
 
-/** Every base that has irregular forms. */
+/** Returns all bases that have irregular forms. */
 export function irregularBases(): readonly string[] {
   return [...formsOf.keys()];
 }

@@ -1,7 +1,10 @@
 import { isGrammarWord } from '../text/is-grammar-word.ts';
 import type { Usage } from '../types.ts';
 
-/** Initialisms that look like words, and those that are said like words and so are listed (WordNet writes them in capitals). */
+/**
+ * Initialisms that look like words, and initialisms that are pronounced like words and are therefore listed (WordNet
+ * writes them in capitals).
+ */
 const LISTED: ReadonlySet<string> = new Set(
   (
     'us it who am pm ok id ad led aids sat act pin sim ram rom url inc awol dink wimp wasp nasa nato opec unicef unesco gatt nafta ' +
@@ -10,12 +13,13 @@ const LISTED: ReadonlySet<string> = new Set(
 );
 /** Two-letter words, without grammar words, that are shouted: NO, GO. */
 const SHORT_WORDS: ReadonlySet<string> = new Set('go oh hi ah eh ha ho ow ox ax pi'.split(' '));
-/** Longer ones are hardly made of first letters: UNICEF has six. */
+/** Maximum length of an initialism. Longer words are hardly ever made of first letters: UNICEF has six. */
 const LONGEST = 6;
 
 /**
- * Whether a word written in capitals, in a text that is not, is made of the first letters of others: UK, HIV, NATO, the US; not
- * STOP, which is a word and only shouted, nor WILMA. `word` is in small letters, `usage` as the table has it.
+ * True if a word is made of the first letters of other words: UK, HIV, NATO, the US. The word is written in capitals in
+ * a text that is not. STOP is only a shouted word, and WILMA is no initialism either. `word` is in lower case, and
+ * `usage` is from the table.
  */
 export function isInitialism(word: string, usage: Usage | null): boolean {
   const bare = word.replace(/'s$/, '');

@@ -6,12 +6,15 @@ import type { CompiledGroup } from './compile-group.ts';
 export type NamesOfGroup = Pick<CompiledGroup, 'names' | 'smallNames'>;
 
 /**
- * Whether a word is a name in its place. With small letters it is one only where the group lists it so (`smallNames`); biscuit is
- * none beside a cat called Biscuit. With a capital it is: Bram and Bram's when Bram is listed; a part of a longer
- * name (Tarn Quay School); inside a sentence any word that is not common (Falk), or that nothing else gives a capital (all of the
- * Tide), nor Monday or I'm.
- * Where its place explains the capital, only a word that is met only as a name (Wilma), or is listed and not common, or not common
- * and before another capital (Marigold Falk).
+ * True if a word is a name in its place.
+ *
+ * - In lower case, a word is a name only if the group lists it so (`smallNames`). biscuit is no name because of a cat
+ * called Biscuit.
+ * - With a capital, these are names: Bram and Bram's if Bram is listed; part of a longer name (Tarn Quay School);
+ * inside a sentence, any word that is not common (Falk) or whose capital has no other explanation (all of the Tide).
+ * Monday and I'm are no names.
+ * - With a capital that the place explains, these are names: a word that occurs only as a name (Wilma), a listed word
+ * that is not common, and a word that is not common and comes before another capital (Marigold Falk).
  */
 export function isName(parts: KeyParts, usage: Usage | null, { names, smallNames }: NamesOfGroup): boolean {
   const word = parts.word.toLowerCase();
@@ -42,8 +45,8 @@ export function ownerOf(word: string): string {
 }
 
 /**
- * Whether a word, given in lower case, is written with a capital although it is no name to be told in advance:
- * I and its contractions, days, months, forms of address. Monday is judged like other words; Bram is a name.
+ * True if a word, given in lower case, is written with a capital but is not a name to be told in advance: I and its
+ * contractions, days, months, forms of address. Monday is judged like other words; Bram is a name.
  */
 function isCapitalWord(word: string): boolean {
   return CAPITAL_WORDS.has(word.replace(/'.*$/, ''));

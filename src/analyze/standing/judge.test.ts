@@ -74,7 +74,7 @@ test.each<[WordKey, Partial<Group>, string]>([
   ['said', { bySight: ['said'] }, 'by-sight'],
   ['Said', { bySight: ['said'] }, 'by-sight'],
   ['said', teach('s', 'irregular'), 'beyond irregular'],
-  // a word made of a by-sight word
+  // words made of a by-sight word
   ['wants', { bySight: ['want'], ...teach('suffix-s') }, 'by-sight'],
   ['wants', { bySight: ['want'] }, 'beyond suffix-s'],
   ['unwanted', { bySight: ['want'], ...teach('prefix-un', 'suffix-ed-id') }, 'by-sight'],
@@ -82,7 +82,7 @@ test.each<[WordKey, Partial<Group>, string]>([
   ['unwanted', { bySight: ['wanted'], ...teach('prefix-un') }, 'by-sight'],
   ['coming', { bySight: ['come'], ...teach('suffix-ing') }, 'beyond change-drop-e'],
   ['coming', { bySight: ['come'], ...teach('suffix-ing', 'change-drop-e') }, 'by-sight'],
-  // both halves of a compound by sight, or one by sight and one by its letters
+  // compounds with both halves by sight, or one half by sight and one decoded
   ['someone', { bySight: ['some', 'one'], ...teach('compound') }, 'by-sight'],
   ['someone', { bySight: ['some', 'one'] }, 'beyond compound'],
   ['someone', { bySight: ['one'], ...teach('compound', 's', 'm', 'o_e-short-u') }, 'by-sight'],
@@ -100,20 +100,20 @@ test.each<[WordKey, Partial<Group>, string]>([
   ['Bram', { ...teach('b', 'm', 'r', 'short-a', 'start-br'), names: ['Bram'] }, 'reads'],
   ['Monday', teach('m'), 'beyond ay'],
   ['Xyzzy', {}, 'name'],
-  // several readings
+  // words with several readings
   ['route', teach('ou-ow', 'r', 't'), 'reads'],
   ['route', teach('r', 't'), 'beyond ou-oo'],
   ['lead', teach('ea-long-e', 'd', 'l'), 'unsure ea-short-e'],
   ['lead', teach('ea-long-e', 'ea-short-e', 'd', 'l'), 'reads'],
   ['lead', teach('d', 'l'), 'beyond ea-long-e'],
-  // readings that are no facts
+  // words whose readings are no facts
   ['vop', teach('v', 'short-o', 'p'), 'reads'],
   ['vop', teach('v'), 'unsure p short-o'],
   ['zorblatic', teach('b', 'z'), 'unsure'],
   ['Zorblatic', teach('b', 'z'), 'name'],
   ['ndyx', {}, 'unsure'],
   ['nothing-known', {}, 'unsure'],
-])('%s for %j', (key, group, expected) => {
+])('%s has the expected standing for the group %j', (key, group, expected) => {
   expect(standing(key, group)).toBe(expected);
 });
 
@@ -128,7 +128,7 @@ test('a word that practises the step being taught is fresh', () => {
   expect(standing('map', group, sequence)).toBe('reads');
 });
 
-test('a word is analysed once, also for the judges of other groups', () => {
+test('a word is analysed only once, even for the judges of other groups', () => {
   const asked: WordKey[] = [];
   const counting = {
     analyze(key: WordKey) {
@@ -166,13 +166,13 @@ test('judges and climbs over analyses that are remembered analyse a word once', 
   expect(asked).toEqual(['map', 'wants', 'lead', 'Bram']);
 });
 
-test('any key is judged, whatever characters it has', () => {
+test('any key gets a verdict, whatever characters it contains', () => {
   for (const key of ['', '__proto__', 'constructor', '\u{1F6A2}', '\ud800', 'İ']) {
     expect(['unsure', 'name']).toContain(standing(key, {}).split(' ')[0]);
   }
 });
 
-test('a capital in mid sentence makes a name of a word that is not common; a common word stays a word', () => {
+test('a capital inside a sentence makes a name only of a word that is not common', () => {
   const words = {
     harbour: [{ requires: ['ar'] }],
     falk: [{ requires: ['al-aw'] }],
@@ -183,13 +183,13 @@ test('a capital in mid sentence makes a name of a word that is not common; a com
   expect(judge('Harbour').standing).toBe('beyond');
   expect(judge('Falk').standing).toBe('name');
   expect(judge('Harbour+').standing).toBe('name');
-  // At the start of a sentence its capital says nothing, but it is met only as a name.
+  // At the start of a sentence its capital is no evidence, but Wilma occurs only as a name.
   expect(judge('Wilma^').standing).toBe('name');
   expect(judge('Falk^').standing).toBe('beyond');
   expect(judge('wilma').standing).toBe('beyond');
 });
 
-test('an ignored word is skipped in any case, even if it is a name or a by-sight word', () => {
+test('a skipped word is skipped with or without a capital, even if it is a name or a by-sight word', () => {
   const group = groupOf({ skip: ['Map'], bySight: ['map'] });
   const judge = createJudge(fakeAnalyzer(words), compileGroup(group, null));
   expect(judge('map')).toEqual({ standing: 'skipped', missing: [] });

@@ -10,7 +10,7 @@ import { hasBit } from './pattern-bits.ts';
 import { remember } from './remember.ts';
 import { type Weighable, type WeighedReading, type WeighedWord, weighWord } from './weigh-word.ts';
 
-/** Gives every reading of a word; the engine is one. */
+/** Returns every reading of a word. The engine is such an analyser. */
 export interface WordAnalyzer extends WordSource {
   analyze(key: WordKey): WordAnalysis;
   speaking?(speech: Speech): WordAnalyzer;
@@ -19,33 +19,39 @@ export interface WordAnalyzer extends WordSource {
 /** Gives what a standing depends on. */
 export interface WordSource {
   analyze(key: WordKey): Weighable;
-  /** The same in another accent; left out where there is one only. */
+  /** Returns the same analyser in another accent. Left out if there is only one accent. */
   speaking?(speech: Speech): WordSource;
   /** What one that remembers has of a word; left out by others. */
   recall?(key: WordKey): WeighedWord;
 }
 
-/** Tells what a word is to one group. */
+/** Returns the standing of a word for one group. */
 export interface Judge {
   (key: WordKey): Verdict;
   readonly group: CompiledGroup;
-  /** The patterns the group lacks for any reading of the word; `missing` has the patterns of the easiest only. */
+  /**
+   * Returns the patterns the group lacks for any reading of the word. `missing` has only the patterns of the easiest
+   * reading.
+   */
   lacks(key: WordKey): ReadonlySet<PatternId>;
-  /** The judge for the same group with one more pattern taught. */
+  /** Returns the judge for the same group with one more pattern taught. */
   ifTaught(pattern: PatternId): Judge;
   /** The judge for another group, or the same at another step: where both speak alike, no word is analysed again. */
   forGroup(group: CompiledGroup): Judge;
 }
 
 /**
- * A judge for one group, in its accent; it remembers its verdicts, so a running text costs one look-up a word.
+ * Creates a judge for one group, in the group's accent. The judge caches its verdicts, so a running text costs one
+ * look-up for each word.
  *
- * A word on the by-sight list is `by-sight`, and so is a word made of it when the rest is taught (want on the list, -s
- * taught: wants; some and one on the list, compounds taught: someone; not swan); before that, only the rest is
- * missing. A word the group can decode in any of its readings reads: a class says
- * a word one way. Only where the analysis marks the readings as different words (homograph: lead, bow) and they
- * stand differently is the word `unsure`. What cannot be decoded is a `name` if it is listed as one (Bram,
- * Bram's) or has a capital that makes it one (`isName`); `unsure` if its reading is a rule's or a guess; else `beyond`.
+ * - A word on the by-sight list is `by-sight`. A word made of such a word is also `by-sight` when the rest is taught.
+ * Until then, only the rest is missing. Examples: wants, if want is on the list and -s is taught; someone, if some and
+ * one are on the list and compounds are taught. swan is not an example.
+ * - A word reads if the group can decode any of its readings, because a class says a word in one way.
+ * - A word is `unsure` if the analysis marks its readings as different words (homograph: lead, bow) and they have
+ * different standings.
+ * - A word that cannot be decoded is a `name` if it is listed as one (Bram, Bram's) or has a capital that makes it one
+ * (`isName`). It is `unsure` if its reading comes from a rule or a guess. Otherwise it is `beyond`.
  */
 export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
   const spoken = inSpeechOf(analyzer, group);
@@ -65,7 +71,7 @@ export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
   return judgeFor(group);
 }
 
-/** The analyser in the accent of a group. */
+/** Returns the analyser in the accent of a group. */
 export function inSpeechOf(analyzer: WordSource, { speech }: Pick<CompiledGroup, 'speech'>): WordSource {
   return analyzer.speaking?.(speech) ?? analyzer;
 }
@@ -74,7 +80,7 @@ function speaksAlike({ speech: one }: CompiledGroup, { speech: other }: Compiled
   return one.accent === other.accent && one.bath === other.bath;
 }
 
-/** A fault in one word must cost that word and no other. */
+/** Judges a word so that an error in it affects no other word. */
 function judgeSafely(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: CompiledGroup): Verdict {
   try {
     return judgeWord(key, analyze, group);
@@ -128,7 +134,7 @@ function judgeReadings(
   };
 }
 
-/** Readings by rule or guess are never shown as facts. */
+/** Readings from a rule or a guess are never shown as facts. */
 function isSure({ source }: WeighedReading): boolean {
   return source === 'dictionary' || source === 'derived';
 }

@@ -4,7 +4,7 @@ import { parseGroup } from './parse-group.ts';
 
 const herons = { name: 'Herons', sequence: 'steady-steps', step: 12 };
 
-test('fills in what a file may leave out', () => {
+test('parseGroup fills in the optional keys that a file leaves out', () => {
   expect(parseGroup({ name: 'Herons' })).toEqual({
     name: 'Herons',
     sequence: null,
@@ -17,7 +17,7 @@ test('fills in what a file may leave out', () => {
   });
 });
 
-test('keeps everything a whole file says', () => {
+test('parseGroup keeps every value of a complete file', () => {
   const file = {
     ...herons,
     alsoTaught: ['ai'],
@@ -39,13 +39,13 @@ test('keeps everything a whole file says', () => {
   expect(parseGroup({ $schema: '../group.schema.json', ...file })).toEqual(file);
 });
 
-test('puts the days of a history in their order', () => {
+test('parseGroup sorts the days of a history', () => {
   const days = ['2026-11-25', '2026-09-07', '2026-10-01'];
   const history = days.map((date, step) => ({ date, step }));
   expect(parseGroup({ ...herons, history }).history?.map(({ date }) => date)).toEqual(days.toSorted());
 });
 
-test('reads curly apostrophes as straight ones, as word keys have them', () => {
+test('parseGroup converts curly apostrophes to straight ones, as in word keys', () => {
   expect(parseGroup({ name: 'Herons', bySight: ['don’t'] }).bySight).toEqual(["don't"]);
 });
 
@@ -86,7 +86,7 @@ test.each<[unknown, string, string]>([
   [{ ...herons, history: [{ date: '2026-13-01', step: 1 }] }, 'history[0].date', 'should be a day such as'],
   [{ ...herons, history: [{ date: '2026-11-25' }] }, 'history[0].step', 'is missing'],
   [{ ...herons, options: { maxSyllables: 0 } }, 'options.maxSyllables', 'should be a whole number from 1 up'],
-])('refuses %j with the path %s', (file, path, problem) => {
+])('parseGroup rejects %j with an error at the path %s', (file, path, problem) => {
   const error = errorOf(() => parseGroup(file));
   expect(error.path).toBe(path);
   expect(error.message).toContain(problem);
@@ -104,14 +104,14 @@ function errorOf(act: () => unknown): GroupError {
 }
 
 describe('the accent of a group', () => {
-  test.each(['american', 'british'] as const)('is kept: %s', (accent) =>
+  test.each(['american', 'british'] as const)('is kept if it is %s', (accent) =>
     expect(parseGroup({ name: 'Herons', accent }).accent).toBe(accent),
   );
 
-  test('is left out where a file of an earlier version says none', () =>
+  test('is left out if the file of an earlier version has none', () =>
     expect(parseGroup({ name: 'Herons' })).not.toHaveProperty('accent'));
 
-  test('is refused where it is none we know', () =>
+  test('is rejected if it is unknown', () =>
     expect(() => parseGroup({ name: 'Herons', accent: 'scots' })).toThrow(
       /accent: should be one of american, british/,
     ));

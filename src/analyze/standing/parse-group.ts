@@ -23,9 +23,9 @@ const optionKeys = [
 const COUNTED = ['counted', 'free'] as const;
 
 /**
- * Checks the content of a group file (profiles/README.md has the format) and fills in what may be left out.
- * Throws `GroupError` with the path in the file at the first thing that is wrong. Whether `step` is within
- * the sequence is seen later, by `compileGroup`, which has the sequence.
+ * Checks the content of a group file (profiles/README.md has the format) and fills in optional values. Throws
+ * `GroupError` with the path in the file at the first error. `compileGroup` has the sequence, so it checks later
+ * whether `step` is within the sequence.
  */
 export function parseGroup(value: unknown): Group {
   const fields = readFields(value, '', keys);

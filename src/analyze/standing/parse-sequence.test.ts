@@ -9,11 +9,11 @@ const file = {
   steps: [{ title: 'First', teaches: ['m', 'short-a'], bySight: ['the'] }, { teaches: ['s'] }],
 };
 
-test('keeps what a file says and fills in empty lists', () => {
+test('parseSequence keeps the values of a file and fills in empty lists', () => {
   expect(parseSequence(file)).toEqual({ ...file, steps: [file.steps[0], { teaches: ['s'], bySight: [] }] });
 });
 
-test('keeps the accent it is made for', () =>
+test('parseSequence keeps the accent of a sequence', () =>
   expect(parseSequence({ ...file, accent: 'british' }).accent).toBe('british'));
 
 test.each<[unknown, string]>([
@@ -35,6 +35,6 @@ test.each<[unknown, string]>([
     { ...file, steps: [{ teaches: ['m'] }, { teaches: ['s', 'm'] }] },
     'steps[1].teaches[1]: "m" is taught in steps[0] already.',
   ],
-])('refuses %j', (value, message) => {
+])('parseSequence rejects %j', (value, message) => {
   expect(() => parseSequence(value)).toThrow(message);
 });

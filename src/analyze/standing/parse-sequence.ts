@@ -6,8 +6,8 @@ const keys = ['$schema', 'id', 'name', 'source', 'licence', 'note', 'accent', 's
 const stepKeys = ['title', 'teaches', 'bySight'];
 
 /**
- * Checks the content of a sequence file (profiles/README.md has the format). A pattern may be taught once
- * only, so that every pattern has one step. Throws `GroupError` with the path in the file.
+ * Checks the content of a sequence file (profiles/README.md has the format). A pattern may be taught only once, so that
+ * every pattern has one step. Throws `GroupError` with the path in the file.
  */
 export function parseSequence(value: unknown): Sequence {
   const fields = readFields(value, '', keys);

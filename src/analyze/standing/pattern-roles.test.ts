@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { catalogue } from '../catalogue/catalogue.ts';
 import { isOpenO, isShortO, isWeakVowel, lettersOfEnding, syllableCount } from './pattern-roles.ts';
 
-/** The options of a group hang on these rows: a change in the catalogue has to be a decision here too. */
+/** The options of a group depend on these rows, so a change in the catalogue needs a decision here too. */
 test.each([
   [
     isWeakVowel,
@@ -10,7 +10,7 @@ test.each([
   ],
   [isOpenO, 'o-aw'],
   [isShortO, 'short-o'],
-])('the role %o picks its rows of the catalogue', (role, ids) => {
+])('the role %o selects the right catalogue rows', (role, ids) => {
   expect(
     catalogue
       .filter(role)
@@ -20,7 +20,7 @@ test.each([
   ).toBe(ids);
 });
 
-test('a syllable count row says how many', () => {
+test('a row for a syllable count gives the number of syllables', () => {
   const counts = catalogue.map((row) => [row.id, syllableCount(row)]).filter(([, count]) => count !== null);
   expect(counts).toEqual([
     ['syllables-2', 2],
@@ -28,7 +28,7 @@ test('a syllable count row says how many', () => {
   ]);
 });
 
-test('an ending that is a word by itself is known by its letters', () => {
+test('an ending that is also a word can be known by its letters', () => {
   const picked = catalogue.filter((row) => lettersOfEnding(row) !== null).map(({ id }) => id);
   expect(picked).toEqual(['suffix-teen']);
   for (const id of catalogue.flatMap((row) => lettersOfEnding(row) ?? []))

@@ -4,10 +4,13 @@ import type { Accent, PatternId } from '../types.ts';
 import { GroupError } from './group-error.ts';
 import { shorten, unknownName } from './unknown-name.ts';
 
-/** One JSON object of a file being checked: its own keys only, so that `__proto__` is just an unknown key. */
+/**
+ * The fields of one JSON object in a checked file. They are the object's own keys only, so `__proto__` is just an
+ * unknown key.
+ */
 export type Fields = ReadonlyMap<string, unknown>;
 
-/** Reads an object and refuses keys it should not have. `path` is empty for the file itself. */
+/** Reads an object and rejects unknown keys. `path` is empty for the file itself. */
 export function readFields(value: unknown, path: string, allowed: readonly string[]): Fields {
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
     throw new GroupError(path, `should be an object { … }, but is ${describe(value)}.`);
@@ -21,14 +24,14 @@ export function readFields(value: unknown, path: string, allowed: readonly strin
   return fields;
 }
 
-/** A string that is not blank. */
+/** Reads a text that is not blank. */
 export function readText(fields: Fields, key: string, path = ''): string {
   const value = fields.get(key);
   if (typeof value === 'string' && value.trim() !== '') return value;
   throw new GroupError(join(path, key), `should be a text in quotes, but is ${describe(value)}.`);
 }
 
-/** A list of texts; a missing key is an empty list. */
+/** Reads a list of texts. A missing key gives an empty list. */
 export function readTexts(fields: Fields, key: string, path = ''): readonly string[] {
   const value = fields.get(key);
   if (value === undefined) return [];
@@ -41,14 +44,20 @@ export function readTexts(fields: Fields, key: string, path = ''): readonly stri
   });
 }
 
-/** A list of words to look up: straight apostrophes and NFC, as word keys have them; capitals are kept. */
+/**
+ * Reads a list of words for look-up. Apostrophes become straight and the text becomes NFC, as in word keys. Capitals
+ * are kept.
+ */
 export function readWords(fields: Fields, key: string, path = ''): readonly string[] {
   return readTexts(fields, key, path).map((word) =>
     word.normalize('NFC').replace(/[\u2018\u2019\u02bc]/g, "'"),
   );
 }
 
-/** A list of pattern ids, each in the catalogue. `irregular` is refused: it names what no pattern covers. */
+/**
+ * Reads a list of pattern ids, each in the catalogue. `irregular` is rejected, because it names spellings that no
+ * pattern covers.
+ */
 export function readPatterns(fields: Fields, key: string, path = ''): readonly PatternId[] {
   const ids = readTexts(fields, key, path);
   ids.forEach((id, i) => {
@@ -64,7 +73,7 @@ export function readPatterns(fields: Fields, key: string, path = ''): readonly P
   return ids;
 }
 
-/** One of a few fixed texts, or undefined when the key is missing. */
+/** Reads one of a few fixed texts. Returns undefined if the key is missing. */
 export function readChoice<T extends string>(
   fields: Fields,
   key: string,
@@ -78,12 +87,12 @@ export function readChoice<T extends string>(
   throw new GroupError(join(path, key), `should be one of ${choices.join(', ')}, but is ${describe(value)}.`);
 }
 
-/** The English of a group or a sequence, or undefined where it says none. */
+/** Reads the accent of a group or a sequence. Returns undefined if none is given. */
 export function readAccent(fields: Fields): Accent | undefined {
   return readChoice(fields, 'accent', ['american', 'british']);
 }
 
-/** A whole number within bounds, or undefined when the key is missing. */
+/** Reads a whole number of at least `least`. Returns undefined if the key is missing. */
 export function readWhole(fields: Fields, key: string, least: number, path = ''): number | undefined {
   const value = fields.get(key);
   if (value === undefined) return undefined;
@@ -94,7 +103,7 @@ export function readWhole(fields: Fields, key: string, least: number, path = '')
   );
 }
 
-/** True or false, or undefined when the key is missing. */
+/** Reads true or false. Returns undefined if the key is missing. */
 export function readFlag(fields: Fields, key: string, path = ''): boolean | undefined {
   const value = fields.get(key);
   if (value === undefined || typeof value === 'boolean') return value;

@@ -1,6 +1,6 @@
 /**
- * The same function, which finds each value once. It forgets all of them where it would remember more than `most`. `find` never gives
- * undefined.
+ * Returns the same function with a cache, so each value is computed only once. The cache is emptied when it would hold
+ * more than `most` values. `find` never returns undefined.
  */
 export function remember<K, V>(find: (key: K) => V, most = Number.POSITIVE_INFINITY): (key: K) => V {
   const known = new Map<K, V>();

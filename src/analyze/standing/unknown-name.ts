@@ -1,8 +1,8 @@
 import { GroupError } from './group-error.ts';
 
 /**
- * The error for a name nothing is called by, with the nearest right one: `alsoTaught[1]: there is no pattern
- * "shorta". Did you mean "short-a"?`. `kind` is what it should name: pattern, sequence, key.
+ * Creates the error for an unknown name, with the nearest known one: `alsoTaught[1]: there is no pattern "shorta". Did
+ * you mean "short-a"?`. `kind` is the kind of thing to be named: pattern, sequence, key.
  */
 export function unknownName(path: string, kind: string, typed: string, known: Iterable<string>): GroupError {
   const nearest = nearestName(typed, known);
@@ -10,7 +10,7 @@ export function unknownName(path: string, kind: string, typed: string, known: It
   return new GroupError(path, `there is no ${kind} "${shorten(typed)}".${hint}`);
 }
 
-/** Text from a file as an error may quote it: at most 60 characters. */
+/** Shortens a text from a file for an error message, to at most 60 characters. */
 export function shorten(text: string): string {
   return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 }

@@ -17,7 +17,7 @@ const analyzer = fakeAnalyzer({
 const report = (group: Partial<Group>, words: [string, number][], skipped = 0) =>
   vet({ words, skipped }, createJudge(analyzer, compileGroup(groupOf(group), null)));
 
-test('words are counted by standing, names and skipped tokens apart', () => {
+test('words are counted by standing, with names and skipped tokens counted separately', () => {
   const { tally } = report(
     { alsoTaught: ['m', 'short-a', 'p'], bySight: ['the'] },
     [
@@ -58,11 +58,11 @@ test('a report without words has the same counts and gaps', () => {
   expect(createReporter(judge, { words: false })(text)).toEqual({ ...vet(text, judge), words: [] });
 });
 
-test('an empty text is wholly readable', () => {
+test('an empty text is fully readable', () => {
   expect(report({}, [])).toMatchObject({ words: [], gaps: [], tally: { running: 0, reach: 100 } });
 });
 
-test('words not yet decodable come first, then frequent ones; capitals make one word two only where standings differ', () => {
+test('words are sorted by standing and then count, and a capital splits a word only if its standings differ', () => {
   const { words } = report({ alsoTaught: ['m', 'short-a', 'p'] }, [
     ['map', 2],
     ['Map', 1],
@@ -105,7 +105,7 @@ test('a pattern also opens words whose patterns follow from it', () => {
   ]);
 });
 
-test('a report on many texts is, of each, what a report on it alone is', () => {
+test('a report from a reporter for many texts equals the report on each text alone', () => {
   const judge = createJudge(analyzer, compileGroup(groupOf({ alsoTaught: ['n', 'r'] }), null));
   const reportOn = createReporter(judge);
   const texts: [string, number][][] = [

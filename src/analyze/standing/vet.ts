@@ -6,15 +6,15 @@ import type { Gap, PatternId, Report, Standing, Tally, WordEntry, WordFault, Wor
 import type { Judge } from './judge.ts';
 import { remember } from './remember.ts';
 
-/** A text as counts: how often each word key occurs, and how many tokens were left out of the count. */
+/** A text as counts: the number of times each word key occurs, and the number of tokens left out of the count. */
 export interface WordCounts {
   readonly words: Iterable<readonly [WordKey, number]>;
   readonly skipped: number;
 }
 
 /**
- * Judges a whole text. Words come in the order of `standings`, the frequent first; gaps with those that open
- * most running words first. The order of the input does not matter.
+ * Judges a whole text. Words are in the order of `standings`, and frequent words come first. Gaps that open most
+ * running words come first. The order of the input makes no difference.
  */
 export function vet(text: WordCounts, judge: Judge): Report {
   return createReporter(judge)(text);
@@ -50,14 +50,17 @@ export function createReporter(
   };
 }
 
-/** The counts of a text alone: far cheaper than all of `vet`, with the same figures. */
+/** Returns only the counts of a text. This costs far less than all of `vet` and gives the same figures. */
 export function tallyText({ words, skipped }: WordCounts, judge: Judge): Tally {
   const counts = noCounts();
   for (const [key, count] of words) counts[judge(key).standing] += count;
   return tallyUp(counts, skipped);
 }
 
-/** The share of running words that can be read, in percent with one decimal; 100 where there are none. */
+/**
+ * Returns the share of running words that can be read, in percent with one decimal. It is 100 if there are no running
+ * words.
+ */
 export function percentRead(readableWords: number, running: number): number {
   return running === 0 ? 100 : Math.round((readableWords / running) * 1000) / 10;
 }
@@ -68,7 +71,7 @@ const readable: ReadonlySet<Standing> = new Set<Standing>(['reads', 'fresh', 'by
 /** The report's facts about a key, the same in every text. */
 interface JudgedKey {
   readonly key: WordKey;
-  /** Lower case. */
+  /** The word in lower case. */
   readonly word: string;
   readonly standing: Standing;
   readonly missing: readonly PatternId[];
@@ -78,7 +81,7 @@ interface JudgedKey {
 interface CountedKey {
   readonly of: JudgedKey;
   readonly count: number;
-  /** Other keys of the same word that stand alike, in the first of them. */
+  /** Further keys with the same word and standing. They are stored in the first of these keys. */
   more: CountedKey[] | null;
 }
 
@@ -89,8 +92,8 @@ function noCounts(): ByStanding<number> {
 }
 
 /**
- * One entry for Rose and rose, for read#0 and read#1, when they stand alike: two when one is a name, or one is not
- * decodable. Merged readings lack what any of them lacks.
+ * Merges keys of one word with the same standing into one entry: Rose and rose, read#0 and read#1. Two entries remain
+ * if one of the keys is a name or is not decodable. A merged entry lacks every pattern that any of its readings lacks.
  */
 function mergeEntries(counted: readonly CountedKey[]): ByStanding<WordEntry[]> {
   const groups = Object.fromEntries(standings.map((standing) => [standing, new Map()])) as ByStanding<
@@ -108,10 +111,13 @@ function mergeEntries(counted: readonly CountedKey[]): ByStanding<WordEntry[]> {
   ) as ByStanding<WordEntry[]>;
 }
 
-/** The frequent first, else by code unit, as `compareEntries` has it; texts have thousands of words and few different counts. */
+/**
+ * Lists the entries by frequency and then by code unit, in the order of `compareEntries`. Texts have thousands of words
+ * and few different counts.
+ */
 function listEntries(words: ReadonlyMap<string, CountedKey>): WordEntry[] {
   const byCount = new Map<number, WordEntry[]>();
-  // Without a rule of its own the browser sorts strings by their units, as `byText` does, and in a third of the time.
+  // Without a compare function, the browser sorts strings by code unit, like `byText`, but in a third of the time.
   for (const word of [...words.keys()].sort()) {
     const entry = entryOf(words.get(word)!);
     const alike = byCount.get(entry.count);
@@ -165,7 +171,7 @@ function tallyUp(counts: ByStanding<number>, skipped: number): Tally {
   };
 }
 
-/** Irregular spellings are no gap: no teaching of a pattern opens them. */
+/** Finds the gaps. Irregular spellings are no gap, because teaching a pattern never opens them. */
 function findGaps(
   counted: readonly CountedKey[],
   entries: readonly WordEntry[],
@@ -190,16 +196,17 @@ function findGaps(
     .map(({ pattern, opens, lacking }) => ({ pattern, opens, words: lacking.map(({ word }) => word) }));
 }
 
-/** Tells which patterns open a word that is not readable, each if it alone is taught. */
+/** Finds the patterns that open an unreadable word, each taught alone. */
 interface Openers {
-  /** Adds patterns to those that are tried. */
+  /** Adds patterns to be tried. */
   look(patterns: Iterable<PatternId>): void;
   openersOf(key: WordKey): readonly PatternId[];
 }
 
 /**
- * A word is judged again as if a pattern were taught, because one pattern can bring another with it (short a brings the weak
- * a of about); only where it lacks one of these.
+ * Creates the openers. A word is judged again as if a pattern were taught, because one pattern can bring another with
+ * it (short a brings the weak a of about). A pattern is tried only for words that lack the pattern or another that it
+ * brings.
  */
 function createOpeners(judge: Judge): Openers {
   const tried = new Map<PatternId, Judge>();
@@ -230,7 +237,7 @@ function createOpeners(judge: Judge): Openers {
   };
 }
 
-/** The patterns a judge knows that another does not. */
+/** Lists the patterns that the second judge knows and the first does not. */
 function gained({ group: before }: Judge, { group: after }: Judge): PatternId[] {
   const ids: PatternId[] = [];
   for (const [i, bits] of after.taught.entries()) {
@@ -258,7 +265,7 @@ function total(items: readonly { readonly count: number }[]): number {
   return items.reduce((sum, { count }) => sum + count, 0);
 }
 
-/** By code unit, so that the order is the same on every machine. */
+/** Compares by code unit, so that the order is the same on every machine. */
 function byText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }

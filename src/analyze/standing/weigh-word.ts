@@ -8,7 +8,7 @@ export interface Weighable extends Pick<WordAnalysis, 'homograph' | 'usage' | 'f
   })[];
 }
 
-/** What judging needs of a word; kept for every word of a page, so nothing else is. */
+/** The data of a word that judging needs. These data are kept for every word of a page, so there is nothing else here. */
 export interface WeighedWord {
   readonly homograph: boolean;
   readonly usage: WordAnalysis['usage'];
@@ -19,13 +19,13 @@ export interface WeighedWord {
 export interface WeighedReading {
   readonly source: Reading['source'];
   readonly requires: readonly PatternId[];
-  /** Null where no finer row tells more. */
+  /** Null if the word has no finer rows. */
   readonly fine: FineNeeds | null;
   /** Null for a word that is not made of others. */
   readonly madeOf: MadeOf | null;
 }
 
-/** Takes from an analysis what a standing depends on. */
+/** Reduces an analysis to the data that a standing depends on. */
 export function weighWord({ homograph, usage, readings, fault }: Weighable): WeighedWord {
   return {
     homograph,

@@ -2,12 +2,12 @@ import type { SyllableType } from '../types.ts';
 import affixes from './affix-syllables.json' with { type: 'json' };
 
 export interface AffixSyllables {
-  /** Lengths of the syllables in letters. */
+  /** The lengths of the syllables, in letters. */
   readonly lengths: readonly number[];
   readonly types: readonly SyllableType[];
 }
 
-/** A row of affix-syllables.json: an affix that is a syllable or two, with a dot at the cut. */
+/** A row of affix-syllables.json: an affix with one or two syllables. A dot marks the cut. */
 interface AffixRow {
   readonly cut: string;
   readonly types: readonly string[];
@@ -25,18 +25,21 @@ function readRows(rows: readonly AffixRow[]): ReadonlyMap<string, AffixSyllables
 const suffixes = readRows(affixes.suffixes);
 const prefixes = readRows(affixes.prefixes);
 /**
- * Suffixes from Latin and Greek, and those that count as part of the word when it is divided: mas.sive, con.fu.sion.
- * Others keep the base together: call.ing, small.est.
+ * Suffixes from Latin and Greek, and other suffixes that count as part of the word when it is divided: mas.sive,
+ * con.fu.sion. All other suffixes keep the base together: call.ing, small.est.
  */
 const JOINS_DIVISION = new Set(
   affixes.suffixes.filter((row) => row.divides === 'with the base').map(({ cut }) => cut.replaceAll('.', '')),
 );
 const SYLLABIC_ENDING: AffixSyllables = { lengths: [2], types: ['closed'] };
 
-/** The weak ate of fortunate, which an e does not make long; not that of decorate. */
+/** The weak ate of fortunate, whose e does not make the vowel long; not the ate of decorate. */
 const WEAK_ATE: AffixSyllables = { lengths: [3], types: ['other'] };
 
-/** How an affix divides, or null when it is no syllable of its own. `sound` tells planted from helped. */
+/**
+ * Returns the syllables of an affix, or null if it is no syllable of its own. `sound` distinguishes planted from
+ * helped.
+ */
 export function affixSyllables(
   role: 'prefix' | 'suffix',
   letters: string,
@@ -50,8 +53,8 @@ export function affixSyllables(
 }
 
 /**
- * True for -ous, -ive; false for -ing, -ness. `before` are the letters before it, by which some divide with the word: mar.riage, pas.sage,
- * crit.i.cism, pho.tog.ra.phy; not short.age, art.ist, worth.y.
+ * True for -ous and -ive, false for -ing and -ness. `before` has the letters before the suffix. These letters decide
+ * for some suffixes. Joined: mar.riage, pas.sage, crit.i.cism, pho.tog.ra.phy. Not joined: short.age, art.ist, worth.y.
  */
 export function joinsDivision(suffix: string, before: string): boolean {
   if (suffix === 'age') return /^(.)\1$|[aeiou]/.test(before);

@@ -5,12 +5,15 @@ import type { SyllableType } from '../types.ts';
 import { affixSyllables } from './affix-syllables.ts';
 import type { PlacedSpelling } from './cut-place.ts';
 
-/** A syllable and the spelling that has its vowel. */
+/** A syllable, with the spelling that has its vowel. */
 interface TypePlace {
   readonly vowel: PlacedSpelling;
-  /** The vowel's letters, or what they spell where an ending changed them: the ue that valuable keeps a u of. */
+  /**
+   * The vowel's letters, or the letters before an ending changed them. A remaining single u keeps its own letter: the u
+   * of valuable, from ue.
+   */
   readonly letters: string;
-  /** Spellings behind the vowel, also of the next syllable where they reach into this one. */
+  /** Spellings after the vowel. They include spellings of the next syllable that extend into this one. */
   readonly behind: readonly PlacedSpelling[];
   /** The consonants of these that close the vowel. */
   readonly after: readonly PlacedSpelling[];
@@ -20,7 +23,7 @@ interface TypePlace {
   readonly word: string;
 }
 
-/** Says the type of one syllable; examples have the types of all syllables. */
+/** A rule for the type of one syllable. Its examples give the types of all syllables in a word. */
 export interface TypeRule extends Rule<TypePlace> {
   readonly type: SyllableType | ((place: TypePlace) => SyllableType);
 }
@@ -29,15 +32,20 @@ const WEAK = new Set(['AX', 'IX', 'Y.AX']);
 const SHORT: Readonly<Record<string, string>> = { a: 'AE', e: 'EH', i: 'IH', o: 'AA AO', u: 'AH', y: 'IH' };
 
 const isSplit = ({ letters }: TypePlace): boolean => letters[1] === '_';
-/** The vowel is one letter by itself, of a spelling with a silent e that an ending took. */
+/** True if the vowel is a single letter whose spelling lost its silent e to an ending. */
 const isLetterOfSplit = (place: TypePlace): boolean => isSplit(place) && place.vowel.letters.length === 1;
 const isOne = ({ letters }: TypePlace): boolean => /^[a-z]$/.test(letters);
 const isClosed = ({ after }: TypePlace): boolean => after.some((one) => !one.ending);
 
 /**
- * The type of a syllable. `closed`: one vowel letter, short or weak, with a consonant after it. `open`: one vowel letter at the end,
- * long or weak. `vce`, `team`, `r-controlled`, `consonant-le` by the spelling of the vowel; an ending does not close a vowel.
- * `other`: any value a reader would not expect from the type. Common practice, no source.
+ * The rules for the type of a syllable (common practice, no source):
+ *
+ * - `closed`: one vowel letter, short or weak, with a consonant after it
+ * - `open`: one vowel letter at the end, long or weak
+ * - `vce`, `team`, `r-controlled`, `consonant-le`: by the spelling of the vowel
+ * - `other`: any sound that a reader would not expect from the type
+ *
+ * An ending does not close a vowel.
  */
 export const TYPE_RULES: readonly TypeRule[] = [
   {
@@ -175,7 +183,10 @@ export const TYPE_RULES: readonly TypeRule[] = [
   },
 ];
 
-/** The type of the syllable from `start` to `end`, offsets into the word, with the spellings in it. */
+/**
+ * Returns the type of the syllable from `start` to `end`, which are offsets into the word. `inside` has the spellings
+ * of the syllable.
+ */
 export function classifySyllable(
   inside: readonly PlacedSpelling[],
   start: number,
@@ -187,7 +198,7 @@ export function classifySyllable(
   );
   const vowel = inside[at];
   if (!vowel) return 'other';
-  // The u of valuable is what an ending left of ue.
+  // In valuable, an ending left only the u of ue.
   const letters = vowel.letters.length === 1 && vowel.spells[1] !== '_' ? vowel.letters : vowel.spells;
   const behind = inside.slice(at + 1);
   const after = behind.filter((one) => one.start < end && closes(one));
@@ -196,7 +207,10 @@ export function classifySyllable(
   return typeof type === 'string' ? type : type(place);
 }
 
-/** The type of an ending that is one syllable and one spelling with a vowel and more: the ic of music; not air, which may be a word. */
+/**
+ * Returns the type of an ending that is one syllable and has one spelling with a vowel and other sounds: the ic of
+ * music. air is excluded, because it may be a word.
+ */
 function endingType({ letters, vowel: { sound } }: TypePlace): SyllableType | undefined {
   if (letters.length < 2 || !sound.includes('.') || sound === 'EH.R') return undefined;
   const types = affixSyllables('suffix', letters, sound)?.types;
@@ -204,8 +218,9 @@ function endingType({ letters, vowel: { sound } }: TypePlace): SyllableType | un
 }
 
 /**
- * The r of dinosaur and souvenir, at the end or before a consonant, and after an a that is said as in care before -y, -ian, -ious
- * (li.brar.y, a.quar.i.um); not that of spir.it and char.i.ty, which only closes a short vowel.
+ * True for an r at the end or before a consonant (dinosaur, souvenir). Also true for an r after an a pronounced as in
+ * care, before -y, -ian or -ious (li.brar.y, a.quar.i.um). False for the r of spir.it and char.i.ty, which only closes
+ * a short vowel.
  */
 function endsInR({ vowel, behind, end, word }: TypePlace): boolean {
   const r = behind[0];
@@ -232,7 +247,7 @@ function isBeforeR({ vowel, after }: TypePlace): boolean {
   return after.find((one) => !one.ending)?.letters[0] === 'r' && /^(EH|IH|UH)$/.test(vowel.sound);
 }
 
-/** Long, weak, a y, or one that r makes less than long: he.ro, ju.ry. */
+/** True for a long or weak vowel, for y, and for a vowel that r makes less than long: he.ro, ju.ry. */
 function isOpen(place: TypePlace): boolean {
   const { letters, sound } = place.vowel;
   const longBeforeR = (letters === 'e' && sound === 'IH') || (letters === 'u' && /UH$/.test(sound));
@@ -243,7 +258,10 @@ function isTeam(letters: string): boolean {
   return /^[aeiou][aeiouwy]$|gh$|^uy$|^ye$/.test(letters);
 }
 
-/** Silent gh, h and e leave a syllable open (high); a letter said once with the next does not: the l of fully. */
+/**
+ * True if a spelling closes its syllable. Silent gh, h and e leave a syllable open (high). A letter pronounced only
+ * once together with the next letter closes the syllable: the l of fully.
+ */
 function closes({ letters, sound }: PlacedSpelling): boolean {
   return sound !== '-' || !/^(gh|h|w|[aeiou]+|')$/.test(letters);
 }

@@ -1,15 +1,15 @@
-/** A spelling with its place in the word; `end` takes in a silent e that closes a split vowel. */
+/** A spelling with its place in the word. `end` includes a silent e that closes a split vowel. */
 export interface PlacedSpelling {
   readonly letters: string;
   readonly sound: string;
   readonly spells: string;
   readonly start: number;
   readonly end: number;
-  /** Belongs to an ending that is no syllable: the s of hats. */
+  /** True if the spelling belongs to an ending that is no syllable: the s of hats. */
   readonly ending: boolean;
 }
 
-/** Two vowels of a word with the consonants between them, where a syllable ends. */
+/** The place where a syllable ends: two vowels of a word, with the consonants between them. */
 export interface CutPlace {
   readonly vowel: PlacedSpelling;
   readonly next: PlacedSpelling;
@@ -17,17 +17,17 @@ export interface CutPlace {
   readonly consonants: readonly PlacedSpelling[];
   readonly first: PlacedSpelling | undefined;
   readonly last: PlacedSpelling | undefined;
-  /** The letters of the first two consonants, where there are just two. */
+  /** The letters of the consonants, if there are exactly two. */
   readonly pair: string;
-  /** The vowel is short, and holds the consonant after it. */
+  /** True if the vowel is short and keeps the consonant after it in its syllable. */
   readonly short: boolean;
-  /** The vowel is the first of the word. */
+  /** True if the vowel is the first of the word. */
   readonly firstInWord: boolean;
 }
 
 const SHORT = new Set(['AE', 'EH', 'AH', 'IH', 'UH']);
 
-/** The place between `vowel` and `next`; `onset` has the letters before the vowel. */
+/** Creates the place between `vowel` and `next`. `onset` has the letters before the vowel. */
 export function placeBetween(
   vowel: PlacedSpelling,
   between: readonly PlacedSpelling[],
@@ -48,7 +48,10 @@ export function placeBetween(
   return { vowel, next, consonants, first, last, pair, short, firstInWord };
 }
 
-/** The u of lan.guage and per.suade belongs to the consonant before it, and so does the i of ju.nior after a long vowel; not of on.ion. */
+/**
+ * Joins the u of lan.guage and per.suade to the consonant before it. A rule in cut-rules.ts does the same for the i of
+ * ju.nior after a long vowel, but not for on.ion.
+ */
 function joinGlide(consonants: readonly PlacedSpelling[]): readonly PlacedSpelling[] {
   const [before, glide] = consonants.slice(-2);
   if (!before || glide?.letters !== 'u' || glide.sound !== 'W' || !/^[gs]$/.test(before.letters))
@@ -56,7 +59,7 @@ function joinGlide(consonants: readonly PlacedSpelling[]): readonly PlacedSpelli
   return [...consonants.slice(0, -2), { ...before, letters: `${before.letters}u`, end: glide.end }];
 }
 
-/** The a of qual.i.ty is as short as that of a closed syllable; not that of fa.ther. */
+/** True for the a of qual.i.ty, which is as short as in a closed syllable; false for the a of fa.ther. */
 function isQuAl(onset: string, { letters, sound }: PlacedSpelling): boolean {
   return onset === 'qu' && letters === 'a' && sound === 'AA';
 }
@@ -67,7 +70,10 @@ function isStressedBeforeWeak(vowel: PlacedSpelling, first: PlacedSpelling, next
   return first.sound === 'CH' || /^(Y\.)?(AX|IX|ER)$/.test(next.sound);
 }
 
-/** A short vowel holds the consonant after it; e, u before r are taken as long (he.ro, ju.ry), and so is the a of fa.ther. */
+/**
+ * True if a short vowel keeps the consonant after it. e and u before r count as long (he.ro, ju.ry), and so does the a
+ * of fa.ther.
+ */
 function keepsConsonant(vowel: PlacedSpelling, next: PlacedSpelling): boolean {
   const { letters, sound } = vowel;
   if (next.letters === 'r' && ((letters === 'e' && sound === 'IH') || letters === 'u')) return false;

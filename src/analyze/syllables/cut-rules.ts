@@ -1,7 +1,7 @@
 import { findRule, type Rule } from '../rule.ts';
 import { type CutPlace, type PlacedSpelling, placeBetween } from './cut-place.ts';
 
-/** Where a syllable ends; examples and counter-examples have a dot at every cut. */
+/** A rule for where a syllable ends. Its examples and counter-examples have a dot at every cut. */
 export interface CutRule extends Rule<CutPlace> {
   /** Offset of the cut in the word. */
   readonly cut: (place: CutPlace) => number;
@@ -9,7 +9,7 @@ export interface CutRule extends Rule<CutPlace> {
 
 const STAYS_LEFT = /^(x|ck|tch|dge|dg|ng)$/;
 const DIGRAPH = /^(th|ch|sh|ph|wh|gh|kn|wr|gn|rh|gu|qu|su|tch)$/;
-/** Beginnings a syllable may have with l, r or w second: a.pron, re.ply, be.tween. */
+/** The beginnings that a syllable may have with l, r or w as the second letter: a.pron, re.ply, be.tween. */
 const LIQUID_ONSET = /^([bcfgkp]l|[bcdfgkpt]r|phr|thr|shr|chr|tw|chl|phl)$/;
 const ONSET = /^(s[ckmnptw]|sph|sch|squ|s[cpt]r|spl|[bcfgkps]l|[bcdfgkpt]r|thr|shr|chr|phr|tw|qu|chl|phl)$/;
 
@@ -21,8 +21,8 @@ const beforeLast = ({ last }: CutPlace): number => last!.start;
 const insideLast = ({ last }: CutPlace): number => last!.start + 1;
 
 /**
- * Where a word is cut between two vowels: common practice, no source; dictionaries differ in details. Consonants are counted
- * as spellings that are heard: ck, sh and ff are one.
+ * The rules for cutting a word between two vowels. They follow common practice, no source; dictionaries differ in
+ * details. Consonants are counted as pronounced spellings: ck, sh and ff each count as one.
  */
 export const CUT_RULES: readonly CutRule[] = [
   {
@@ -244,7 +244,10 @@ export const CUT_RULES: readonly CutRule[] = [
   },
 ];
 
-/** Where the syllable of `vowel` ends when the spellings `between` come before the vowel `next`: an offset into the word. */
+/**
+ * Returns the offset in the word where the syllable of `vowel` ends. The spellings `between` come before the vowel
+ * `next`.
+ */
 export function cutBetween(
   vowel: PlacedSpelling,
   between: readonly PlacedSpelling[],
@@ -260,7 +263,7 @@ function isConsonantLe({ next }: CutPlace): boolean {
   return next.spells === 'le' || (next.letters === 're' && next.sound === 'ER');
 }
 
-/** The e of destroy, not that of escape. */
+/** Returns whether the vowel is the first e of a word and follows a consonant: destroy, not escape. */
 function followsFirstE({ firstInWord, vowel }: CutPlace): boolean {
   return firstInWord && vowel.letters === 'e' && vowel.start > 0;
 }
@@ -269,13 +272,13 @@ function lettersOf(consonants: readonly PlacedSpelling[]): string {
   return consonants.map(({ letters }) => letters).join('');
 }
 
-/** A pair with s that begins a syllable whatever is before it: per.spire, tele.scope, bio.sphere. */
+/** Returns whether a pair with s stays together and begins a syllable: per.spire, tele.scope, bio.sphere. */
 function isKeptPair(pair: string, vowel: PlacedSpelling, next: PlacedSpelling): boolean {
   if (/^s[cpt]$/.test(pair) && /r$/.test(vowel.letters)) return true;
   return (pair === 'sc' && next.letters === 'o_e') || (pair === 'sph' && /^er/.test(next.letters));
 }
 
-/** Units of a last syllable that begin with a consonant: tion, ture, cian; not ous. */
+/** Returns whether a unit is a last syllable that begins with a consonant: tion, ture, cian; not ous. */
 function isFinalSyllable({ letters, sound }: PlacedSpelling): boolean {
   return /^[bcdfgst]+[aeiou]/.test(letters) && /^(SH|CH|ZH|JH|S)\.|^(CH|ZH|SH)\.ER$/.test(sound);
 }
@@ -286,22 +289,25 @@ function closingE(vowel: PlacedSpelling, consonants: readonly PlacedSpelling[]):
   return (closed ?? consonants[0] ?? vowel).end;
 }
 
-/** The ff of muffin, the cch of zucchini. */
+/** Returns whether a consonant is doubled: the ff of muffin, the cch of zucchini. */
 function isDouble(letters: string): boolean {
   return /^(.)\1(e|h)?$/.test(letters);
 }
 
-/** Two letters that are no digraph: the st of castle, the bt of subtle. */
+/** Returns whether letters can be split because they form no digraph: the st of castle, the bt of subtle. */
 function isSplittable(letters: string): boolean {
   return letters.length > 1 && !DIGRAPH.test(letters) && !STAYS_LEFT.test(letters);
 }
 
-/** The dis of dis.ap.point and dis.ease, at the start of a word. */
+/** Returns whether the vowel and the next spelling belong to dis- at the start of a word: dis.ap.point, dis.ease. */
 function isDis(vowel: PlacedSpelling, next: PlacedSpelling): boolean {
   return vowel.start === 1 && vowel.letters === 'i' && next.letters === 's' && /^I[HX]$/.test(vowel.sound);
 }
 
-/** The r goes over to the next vowel: mir.ror, his.to.ry, sto.ries, nat.u.ral; not gen.er.al. */
+/**
+ * Returns whether the r of a vowel spelling goes to the next vowel: mir.ror, his.to.ry, sto.ries, nat.u.ral; not
+ * gen.er.al.
+ */
 function sharesR(vowel: PlacedSpelling, next: PlacedSpelling): boolean {
   return /rr$|^ur$/.test(vowel.letters) || (vowel.letters === 'or' && next.spells === 'y');
 }

@@ -9,7 +9,10 @@ import divisions from './divisions.json' with { type: 'json' };
 
 const VOWEL_LETTER = /[aeiouy]/;
 
-/** Where the syllables start of words that no rule divides as dictionaries do (divisions.json, by hand, each with its reason). */
+/**
+ * The offsets where the syllables start in words that no rule divides as dictionaries do. divisions.json lists these
+ * words by hand, each with its reason.
+ */
 const BY_HAND = new Map(
   divisions.map(({ division }) => {
     const pieces = division.split('.');
@@ -17,7 +20,7 @@ const BY_HAND = new Map(
   }),
 );
 
-/** Spellings that are divided together, and what comes fixed with an affix. */
+/** Spellings that are divided together, and the fixed syllables of an affix. */
 interface Zone {
   readonly spellings: PlacedSpelling[];
   readonly fixed: AffixSyllables | null;
@@ -30,9 +33,9 @@ export interface DividedWord {
 }
 
 /**
- * Divides a word into syllables and names their types. Parts stay whole (pan.cake, un.zip, call.ing), but a
- * doubled letter is split (hop.ping), and Latin endings divide with their base (mas.sive).
- * `starts` come from placeSpellings for the same word.
+ * Divides a word into syllables and names their types. The parts of a word stay whole (pan.cake, un.zip, call.ing). A
+ * doubled letter is split (hop.ping), and Latin endings are divided together with their base (mas.sive).
+ * `starts` comes from `placeSpellings` for the same word.
  */
 export function divideWord(word: string, built: BuiltWord, starts: readonly number[]): DividedWord {
   const zones = findZones(built, starts);
@@ -83,7 +86,10 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
   );
 }
 
-/** The syllables between the cuts, or between those made by hand; a cut without a type takes it from its letters. */
+/**
+ * Returns the syllables between the cuts by rule, or between the cuts made by hand. A syllable whose cut has no type
+ * gets its type from its letters.
+ */
 function judgeSyllables(
   word: string,
   spellings: readonly PlacedSpelling[],
@@ -92,7 +98,7 @@ function judgeSyllables(
   const byRule = [...cuts.keys()].sort((a, b) => a - b).filter((at, i) => i === 0 || at < word.length);
   const byHand = BY_HAND.get(word);
   const order = byHand ?? byRule;
-  // Cut elsewhere by hand, a syllable still has the type of the one that ends where it does.
+  // A syllable cut by hand keeps the type of the syllable by rule that ends at the same place.
   const typeUntil =
     byHand && new Map(byRule.map((start, i) => [byRule[i + 1] ?? word.length, cuts.get(start)]));
   const syllables = order.map((start, i): Syllable => {
@@ -106,7 +112,10 @@ function judgeSyllables(
   return { syllables, starts: order };
 }
 
-/** A doubled letter, a silent t, or the l of juggle with its consonant, goes over to an ending that is a syllable: hop.ping, fas.ten, jug.gling. */
+/**
+ * Returns where an ending that is a syllable starts. A doubled letter, a silent t, or the l of juggle with its
+ * consonant goes over to the ending: hop.ping, fas.ten, jug.gling.
+ */
 function moveOver(before: Zone, at: number, first: PlacedSpelling): number {
   const last = before.spellings.at(-1);
   if (!last || before.fixed || !/^[aeiouy]/.test(first.letters)) return at;
@@ -159,18 +168,21 @@ function findZones(built: BuiltWord, starts: readonly number[]): Zone[] {
   return takesLe(built) ? giveConsonantToLy(zones, built) : zones;
 }
 
-/** A base that -ous does not change stays whole: per.il.ous, dan.ger.ous; not fa.mous. */
+/** Returns whether the base stays whole because -ous does not change it: per.il.ous, dan.ger.ous; not fa.mous. */
 function keepsWhole({ spells }: PlacedSpelling, { affixes }: BuiltWord): boolean {
   return spells === 'ous' && affixes.some(({ text, change }) => text === spells && change === 'none');
 }
 
-/** -ly takes the place of -le and -ly: simply, terribly; not slowly. */
+/** Returns whether -ly replaces -le and -ly together: simply, terribly; not slowly. */
 function takesLe({ affixes }: BuiltWord): boolean {
   const outer = affixes.at(-1);
   return outer?.text === 'ly' && outer.change === 'drop-e';
 }
 
-/** The consonant of -le goes with -ly as it went with -le: sim.ply, ter.ri.bly, com.fort.a.bly; not true + ly, whole + ly. */
+/**
+ * Moves the consonant of -le to the syllable of -ly, as it was in the syllable of -le: sim.ply, ter.ri.bly,
+ * com.fort.a.bly; not true + ly, whole + ly.
+ */
 function giveConsonantToLy(zones: readonly Zone[], { affixes }: BuiltWord): Zone[] {
   const [base, ly] = zones.slice(-2);
   const consonant = base?.spellings.at(-1);
@@ -190,19 +202,25 @@ function cliticSyllable({ letters, sound }: PlacedSpelling): AffixSyllables | nu
   return hasVowel(sound) ? { lengths: [letters.length], types: ['other'] } : null;
 }
 
-/** Units of two syllables inside a zone: -able as a.ble, -ity as i.ty. */
+/** Returns the syllables of a unit inside a zone that has two syllables: -able as a.ble, -ity as i.ty. */
 function innerSyllables({ spells, sound }: PlacedSpelling): AffixSyllables | null {
   if (countVowels(sound) < 2) return null;
   const known = affixSyllables('suffix', spells, sound);
   return known && known.lengths.length === 2 ? known : null;
 }
 
-/** The l that is left of consonant-le before -ed: strug.gled; not that of strug.gling, which is no syllable. */
+/**
+ * Returns whether a spelling is the l that remains of consonant-le before -ed: strug.gled. The l of strug.gling is no
+ * syllable.
+ */
 function isBareLe({ letters, spells, sound }: PlacedSpelling): boolean {
   return letters === 'l' && spells === 'le' && hasVowel(sound);
 }
 
-/** A spelling that makes a syllable: it has a vowel sound and a vowel letter (not the m of prism). */
+/**
+ * Returns whether a spelling makes a syllable. Such a spelling has a vowel sound and a vowel letter (not the m of
+ * prism).
+ */
 function isNucleus({ letters, sound }: PlacedSpelling): boolean {
   return hasVowel(sound) && VOWEL_LETTER.test(letters);
 }

@@ -3,10 +3,13 @@ import type { BuiltWord } from '../build/built-word.ts';
 import type { PatternId } from '../types.ts';
 
 /**
- * The ways in which the bases of a word divide, by where the consonants between two vowels go: lan.tern, rab.bit and
- * mon.ster on both sides (VC/CV), pi.lot and se.cret with the second vowel (V/CV), cab.in and rock.et with the first
- * (VC/V), li.on with none (V/V). Not where an ending or beginning is set off (row.ing), nor before consonant-le and final
- * syllables that are one unit (ta.ble, lo.tion), nor after a silent e (rep.tile has VC/CV, safe.ty nothing).
+ * Returns the ways in which the bases of a word are divided, by where the consonants between two vowels go:
+ * - to both sides (VC/CV): lan.tern, rab.bit, mon.ster
+ * - with the second vowel (V/CV): pi.lot, se.cret
+ * - with the first vowel (VC/V): cab.in, rock.et
+ * - no consonant (V/V): li.on
+ * Three kinds of cut are left out. An ending or beginning is set off (row.ing). Consonant-le or a final syllable that
+ * is one unit follows (ta.ble, lo.tion). A silent e comes before (rep.tile has VC/CV, safe.ty nothing).
  * @param starts Where each spelling starts (`placeSpellings`). @param cuts Where each syllable starts.
  */
 export function nameDivisions(
@@ -48,7 +51,7 @@ export function nameDivisions(
   return [...ways];
 }
 
-/** The way by whether a consonant goes left, and one right. */
+/** Returns the way of dividing, by whether a consonant goes left and whether one goes right. */
 function wayOf(isLeft: boolean, isRight: boolean): PatternId {
   if (isLeft) return isRight ? 'divide-vc-cv' : 'divide-vc-v';
   return isRight ? 'divide-v-cv' : 'divide-v-v';

@@ -9,18 +9,19 @@ import { isTextInCapitals } from './is-text-in-capitals.ts';
 import { markCredit, markLongNames } from './mark-long-names.ts';
 import { matchTokens, type RawToken } from './match-tokens.ts';
 
-/** Only names have a capital inside: McCoy, YouTube, TQNews, also where they begin a sentence; not DIYers. */
+/** A capital inside a word. Only names have one, even at the start of a sentence: McCoy, YouTube, TQNews; not DIYers. */
 const INNER_CAPITAL = /\p{Ll}\p{Lu}|^\p{Lu}{2,}(?!(?:er|ed|ing))\p{Ll}{2,}/u;
 
-/** Names a word in its place, with the reading it has there. */
+/** Returns the key of a word with the reading that the word has at its place in the text. */
 export type NameReading = (text: string, start: number, end: number, key: WordKey) => WordKey;
 
 /**
- * A text cut into words and pieces that are left out, in order, not overlapping. A word's key is in small letters; a capital is
- * kept, with a sign where its place explains it or where it is a part of a longer name (`splitKey` says which signs there are),
- * because the word may be a name (the dog Duke). A homograph's key is what `nameReading` makes of it; without one it stays open.
- * Spans are in the text as given; keys are without soft hyphens, with straight apostrophes, in composed form (NFC). Any string
- * may be given.
+ * Cuts a text into words and skipped pieces, in order and without overlap. A word's key is in lower case, but a capital
+ * is kept because the word may be a name (the dog Duke). The key has a sign where the place of the word explains the
+ * capital, or where the word is part of a longer name (`splitKey` lists the signs). `nameReading` returns the key of a
+ * homograph; without `nameReading` the reading stays open.
+ * Spans are in the text as given. Keys have no soft hyphens, have straight apostrophes and are in composed form (NFC).
+ * Any string may be given.
  */
 export function cutText(text: string, nameReading?: NameReading): Token[] {
   const tokens = matchTokens(text);
@@ -74,24 +75,30 @@ function keySentence(text: string, tokens: RawToken[], from: number, to: number)
   return kept;
 }
 
-/** A capital first letter, and not I: Duke, STOP; not deCamp. */
+/** Returns whether a word has a capital first letter and is not I: Duke, STOP; not deCamp. */
 function mayBeName(shown: string, small: string): boolean {
   return shown !== small && shown.length > 1 && /^\p{Lu}/u.test(shown) && !/^I'/.test(shown);
 }
 
-/** Words of grammar are no names, and a homograph's key has room for its reading alone. */
+/**
+ * Returns the key of a word that opens a sentence. Grammar words are no names, and the key of a homograph has room only
+ * for its reading, so both kinds of key stay in lower case.
+ */
 function opening(shown: string, small: string): WordKey {
   return isGrammarWord(small) || isHomograph(small) ? small : keyOfOpening(capitalised(shown));
 }
 
-/** Letters that look like two (the ligature of fish in a PDF) or are as wide as two are plain letters to a reader. */
+/**
+ * Returns the plain letters of a word. A ligature (as in fish in a PDF) and a full-width letter are plain letters to a
+ * reader.
+ */
 function plainLetters(shown: string): string {
   if (/^[A-Za-z']+$/.test(shown)) return shown;
   const plain = shown.replace(/-\r?\n|[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '').replace(/[’ʼ＇´`‛′]/g, "'");
   return plain.normalize(/[\uFB00-\uFB06\uFF21-\uFF5A]/.test(plain) ? 'NFKC' : 'NFC');
 }
 
-/** O'Brien and McCoy too keep only their first capital. */
+/** Returns a key with only its first letter as a capital, even for O'Brien and McCoy. */
 function capitalised(key: string): string {
   return key[0]! + key.slice(1).toLowerCase();
 }

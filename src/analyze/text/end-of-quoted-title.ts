@@ -2,22 +2,26 @@ import { isGrammarWord } from './is-grammar-word.ts';
 import { isSmall } from './is-headline.ts';
 import type { RawToken } from './match-tokens.ts';
 
-/** The quotation has just been opened, or a title in it goes on behind a colon: “Low Tide: Rush of Kelp”. */
+/** The start of a quotation that has just opened, or of a title that continues after a colon: “Low Tide: Rush of Kelp”. */
 const OPENED = /[“"](?:\p{Lu}[^”"]{0,40}: )?$/u;
 /** The end of a title, or the colon behind which it goes on. */
 const CLOSED = /^(?:[.,’]{0,2}[”"]|: \p{Lu})/u;
 const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
-/** The “Three Gulls.” */
+/** Words that introduce a title, such as the before “Three Gulls.” */
 const NAMED_BEFORE = /\b(?:the|an?|as|called|named|titled|dubbed|of|by|on) [“"]$/;
 const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
-/** So many words with capitals, and none without except grammar words, are a title. */
+/** The number of words with capitals that make a title, if only grammar words have no capital. */
 const TITLE = 2;
-/** With small words between them (“Terms of Sale”), or a mark inside that may end what somebody says (“Hello Bram,”). */
+/**
+ * The number of words with capitals that make a less sure title. Such a title has lower-case words inside (“Terms of
+ * Sale”) or a mark that may end direct speech (“Hello Bram,”).
+ */
 const UNSURE_TITLE = 3;
 
 /**
- * Behind which token a title in quotation marks ends that begins at `from`, so that every capital in it is a name's: “The Long
- * Tide”, or one of several in a row (“Kelp,” “The Long Tide”); 0 where there is none, as in a talk, which has small letters.
+ * Returns where a title in quotation marks ends that begins at token `from`: “The Long Tide”, or one of several titles
+ * in a row (“Kelp,” “The Long Tide”). Every capital in a title belongs to a name. Returns 0 where there is no title, as
+ * in direct speech, which has lower-case letters.
  */
 export function endOfQuotedTitle(
   text: string,
@@ -33,12 +37,13 @@ export function endOfQuotedTitle(
     const { start, end } = tokens[at]!;
     const isGrammar = isGrammarWord(text.slice(start, end).toLowerCase());
     if (!isSmall(text[start]!)) {
-      // The It of “Biscuit Takes It Home” tells as much as the others; the first word of anything has a capital.
+      // A grammar word with a capital counts like the other words: the It of “Biscuit Takes It Home”. A grammar word at
+      // the start does not count, since every first word has a capital.
       if (!isGrammar || at > from) capitals++;
     } else if (isGrammar) isSure = false;
     else return 0;
     const after = text.slice(end, end + 12);
-    // “Less Kelp, More Crabs” is a saying.
+    // A comma inside marks a saying: “Less Kelp, More Crabs”.
     if (after.startsWith(', ')) return 0;
     if (!CLOSED.test(after)) continue;
     const isListed = LISTED_BEFORE.test(before) || LISTED_AFTER.test(after);

@@ -2,9 +2,9 @@ import { standsBeforeName } from './abbreviations.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
 import type { RawToken } from './match-tokens.ts';
 
-/** A run of tokens that starts where a capital says nothing: after a full stop, a quotation mark, a blank line. */
+/** A break after which a capital says nothing about the word, such as a full stop, a quotation mark or a blank line. */
 const BREAK = /[.!?…:]["”’')\]]*\s|[“"«‹•*]|(?:^|[\s([—–-])['‘]/u;
-/** A line this long, in characters, may have been wrapped; a shorter one ends where its writer ended it. */
+/** The length in characters from which a line may have been wrapped. A shorter line ends where its writer ended it. */
 const WRAPPED = 45;
 
 /** The index behind the last token of the sentence that starts at token `first`. A quotation in a sentence begins a part of its own. */
@@ -29,7 +29,7 @@ function isBreak(text: string, before: RawToken, { start }: RawToken): boolean {
     : BREAK.test(between);
 }
 
-/** One letter with a full stop between the parts of a name: Wilma B. Falk; not Plan B. Then. */
+/** Returns whether a token is one letter with a full stop between the parts of a name: Wilma B. Falk; not Plan B. Then. */
 function isInitial(text: string, tokens: readonly RawToken[], at: number): boolean {
   const before = tokens[at - 1];
   const { start, end } = tokens[at]!;
@@ -44,7 +44,10 @@ function isInitial(text: string, tokens: readonly RawToken[], at: number): boole
   );
 }
 
-/** True after Mr. and U.S., which a name follows, and within Jan. 5; false after 5 p.m. and etc., where a sentence may end. */
+/**
+ * Returns whether a sentence continues after a skipped piece. True after Mr. and U.S., which a name follows, and within
+ * Jan. 5. False after 5 p.m. and etc., where a sentence may end.
+ */
 function goesOn(text: string, { start, end }: RawToken, next: number): boolean {
   if (text[end - 1] !== '.') return false;
   const shown = text.slice(start, end - 1);
@@ -52,7 +55,7 @@ function goesOn(text: string, { start, end }: RawToken, next: number): boolean {
   return shown.includes('.') || shown.length === 1 || standsBeforeName(shown) || !/\p{Lu}/u.test(text[next]!);
 }
 
-/** A blank line, or the end of a line too short to have been wrapped: a heading, a list, a verse. */
+/** Returns whether a line ends with a blank line, or is too short to have been wrapped: a heading, a list, a verse. */
 function endsLine(text: string, end: number, between: string): boolean {
   if (!/[\n\r]/.test(between)) return false;
   if (/(?:\r\n|\n|\r)[^\S\r\n]*(?:\r\n|\n|\r)/.test(between)) return true;

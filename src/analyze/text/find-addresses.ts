@@ -1,19 +1,19 @@
 import type { Span } from '../types.ts';
 
-/** Signs that a stretch without spaces may hold an address; most do not. */
+/** A sign that a stretch without spaces may contain an address. Most stretches contain no such sign. */
 const SIGN = /[@#]|:\/\/|[\\/](?=\w)|\[edit|www\.|\.(?:com|org|net|edu|gov|info|example|uk)\b/g;
 const ADDRESS =
   /(?:https?:\/\/|www\.)[^<>"“”]*[^<>"“”.,;:!?)\]]|[\p{L}\p{N}._%+-]{1,64}@[\p{L}\p{N}-]{1,64}(?:\.[\p{L}\p{N}-]{1,64})+|(?<![\p{L}\p{N}])[@#][\p{L}\p{N}_]+|(?:[\p{L}\p{N}-]{1,64}\.){1,4}(?:com|org|net|edu|gov|info|example|uk)\b(?:\/[^<>"“”]*)?/u;
-/** A path begins at its root (/logs/tide, C:\logs) or ends in a kind of file (logs/tide.txt); he/she/they does neither. */
+/** A path begins at its root (/logs/tide, C:\logs) or ends in a file extension (logs/tide.txt). he/she/they is no path. */
 const PATH =
   /(?<![^\s("'“‘[])(?:(?:[A-Za-z]:\\|~?\/|\.{1,2}\/)[\w.-]+(?:[\\/][\w.-]+)+|[A-Za-z]:\\[\w.-]+|(?:[\w-]+[\\/])+[\w-]+\.[a-z]\w{0,4}\b)/;
-/** The name of a command in TeX, as formulas in the text of a page have it, and the link of an encyclopedia. */
+/** The name of a TeX command, as in the formulas of a page’s text, and the edit link of an encyclopedia. */
 const COMMAND = /\\[A-Za-z]+|\[edit\]/;
 const PIECE = new RegExp(`${ADDRESS.source}|${PATH.source}|${COMMAND.source}`, 'gu');
 const SPACE = /\s/;
 
 /**
- * Web and mail addresses, @names, #tags, paths of files and commands of TeX, in order: www.tarnquay.example,
+ * Returns web and mail addresses, @names, #tags, file paths and TeX commands, in order: www.tarnquay.example,
  * ines@quay.example, logs/tide.txt, \frac; not and/or.
  */
 export function findAddresses(text: string): Span[] {

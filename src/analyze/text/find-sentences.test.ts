@@ -17,9 +17,9 @@ describe('sentences', () => {
     ['Nets, ropes, etc. Then we ran.', ['Nets, ropes, etc.', 'Then we ran.']],
     ['He was ill. Mr. Falk came', ['He was ill.', 'Mr. Falk came']],
     ['', []],
-  ])('%j', (text, expected) => expect(cut(text)).toEqual(expected));
+  ])('%j is cut into its sentences', (text, expected) => expect(cut(text)).toEqual(expected));
 
-  test('sentences laid end to end are the whole text', () => {
+  test('sentences joined end to end make up the whole text', () => {
     const text = ' Mr. Falk rows.\n\nDr.\nIt rains…  ';
     const spans = findSentences(text);
     expect(spans.map(({ start, end }) => text.slice(start, end)).join('')).toBe(text);

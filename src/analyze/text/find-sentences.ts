@@ -1,17 +1,18 @@
 import type { Span } from '../types.ts';
 import { isShortened, standsBeforeName } from './abbreviations.ts';
 
-/** Made when it is first needed: it takes longer than all else of a page's script to begin. */
+/** The segmenter is created when it is first needed, because it takes longer to start than the rest of a page's script. */
 let segmenter: Intl.Segmenter | undefined;
-/** The last letters of a piece with the full stop behind them. */
+/** The last letters of a piece and the full stop after them. */
 const SHORTENED = /(?<![\p{L}\p{N}])(\p{L}+)\.\s*$/u;
-/** A name's first letters (J. Falk, Bram J. R. Falk) or U.S., before what goes on with a capital. */
+/** A name's initials (J. Falk, Bram J. R. Falk) or U.S., before text that continues with a capital. */
 const INITIALS = /(?:^|[^\p{L}\p{N}]|\p{Lu}\p{Ll}+\s)\p{Lu}\.\s*$/u;
 const DOTTED = /\p{Lu}\.\p{Lu}\.\s*$/u;
 
 /**
- * The sentences of a text with the blanks behind them, end to end: as Unicode UAX #29 cuts them, but not after Mr. and
- * the like (Mr. Falk), nor after first letters (J. Falk, the U.S. Navy), nor between speech and the one who said it.
+ * Returns the sentences of a text end to end, each with the blanks after it. The text is cut as in Unicode UAX #29. It
+ * is not cut after Mr. and similar forms (Mr. Falk), after initials (J. Falk, the U.S. Navy), or between speech and its
+ * speaker.
  */
 export function findSentences(text: string): Span[] {
   const found: { start: number; end: number }[] = [];
@@ -26,7 +27,7 @@ export function findSentences(text: string): Span[] {
 }
 
 function goesOn(before: string, next: string): boolean {
-  // Speech keeps the one who said it: “Row!” said Bram.
+  // Speech stays together with its speaker: “Row!” said Bram.
   if (/^\p{Ll}/u.test(next)) return !/\n/.test(before.slice(before.trimEnd().length));
   const run = SHORTENED.exec(before)?.[1];
   if (run === undefined || /\n/.test(before.slice(before.trimEnd().length))) return false;

@@ -1,6 +1,9 @@
 import { wordSet } from './word-set.ts';
 
-/** True for words of grammar, in lower case: the, then, isn't. Not for will, may and others that may be people too. */
+/**
+ * Returns whether a lower-case word is a word of grammar: the, then, isn't. Returns false for will, may and others that
+ * may also be names of people.
+ */
 export function isGrammarWord(word: string): boolean {
   const end = word.indexOf("'");
   return WORDS.has(end === -1 ? word : word.slice(0, end));

@@ -1,22 +1,28 @@
 import { isGrammarWord } from './is-grammar-word.ts';
 import type { RawToken } from './match-tokens.ts';
 
-/** A line of its own that begins with a word of grammar needs only two: The Lost Lamp, not Captain Wilma Falk. */
+/**
+ * The number of long words in a headline. A line of its own that begins with a word of grammar needs only two: The Lost
+ * Lamp, not Captain Wilma Falk.
+ */
 const LONG_WORDS = 3;
 const LONG_WORDS_AFTER_OPENER = 2;
 const LONG = 4;
-/** In tokens, of a headline or a label: more capitals in a row are a list of names (places and dates of a tour), as are some with an @ between them. */
+/**
+ * The most tokens in a headline or a label. A longer row of capitals is a list of names (places and dates of a tour).
+ * So are capitals with an @ between them.
+ */
 export const LONGEST_HEADLINE = 20;
 
 /**
- * True where capitals make a headline and say nothing of names: every word but grammar words has one, no
- * full stop ends it, and some are long (Storm Keeps Marigold In Harbour; not: On Monday I met Ines). The sentence is
- * the tokens from `from` to before `to`.
+ * Returns whether the capitals of a sentence make a headline and say nothing about names. In a headline every word
+ * except grammar words has a capital, no full stop ends the line, and some words are long (Storm Keeps Marigold In
+ * Harbour; not: On Monday I met Ines). The sentence is the tokens from `from` to before `to`.
  */
 export function isHeadline(text: string, tokens: readonly RawToken[], from: number, to: number): boolean {
   if (to - from > LONGEST_HEADLINE || /\s@\s/.test(text.slice(tokens[from]!.start, tokens[to - 1]!.end)))
     return false;
-  // He said the King of Skarvik left: what goes on with a small letter is no headline.
+  // A sentence that starts with a lower-case letter is no headline, as in: He said the King of Skarvik left.
   const first = tokens[from]!;
   if (first.kind === 'word' && isSmall(text[first.start]!)) return false;
   let long = 0;
@@ -34,7 +40,7 @@ export function isHeadline(text: string, tokens: readonly RawToken[], from: numb
   return long >= LONG_WORDS || (opens && isLine);
 }
 
-/** True for a letter that has a capital and is not one. */
+/** Returns whether a letter has a capital form and is not a capital. */
 export function isSmall(letter: string): boolean {
   return letter.toUpperCase() !== letter;
 }

@@ -1,13 +1,13 @@
 import { isInCapitals } from '../homographs/word-key.ts';
 import type { RawToken } from './match-tokens.ts';
 
-/** So many words in capitals on end are written so throughout: DO NOT RUN on the quay. */
+/** The number of consecutive words in capitals that shows a text in capitals throughout: DO NOT RUN on the quay. */
 const ON_END = 3;
 
 /**
- * Whether a sentence is written in capitals, which then say nothing of its words: FERRY LATE AGAIN, US SEES SNOW; not: The UN and
- * the US met. It is where no word has small letters, or most are in capitals, three of them on end. The sentence is
- * the tokens from `from` to before `to`.
+ * Whether a sentence is written in capitals, which then say nothing about its words: FERRY LATE AGAIN, US SEES SNOW;
+ * not: The UN and the US met. This is so where no word has lower-case letters, or where most words are in capitals and
+ * three of them are consecutive. The sentence is the tokens from `from` to before `to`.
  */
 export function isTextInCapitals(
   text: string,

@@ -23,21 +23,25 @@ import {
   SURNAMES,
 } from './name-parts.ts';
 
-/** In slashes: so many part the makers of a picture. */
+/** The number of slashes that separate the makers of a picture. */
 const CREDIT = 2;
 
-/** Behind these a capital alone makes no name: a verb follows to, and a thing of a kind a (a Fox). */
+/** Words after which a single capital makes no name: a verb follows to, and a kind of thing follows a (a Fox). */
 const NO_NAME_AFTER = /^(?:to|an?)$/;
 
-/** BBC News, the US Navy, the T4 Ferry. */
+/** An initialism in a name: BBC News, the US Navy, the T4 Ferry. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
 
 /**
- * Marks the words of a name of several: Tarn Quay School, University of Skarvik, Mr. Falk. Capitals side by side make one, without
- * a form of address before it (Captain Falk); so does one capital behind a form of address, an initialism (US Navy) or a The
- * inside the sentence (saw The Crown), a capital behind one that opens the sentence (Rough Water is calm; not Both Boats) and one before a
- * number (Pier 9). Not where no other word has small letters: those capitals may be a label's (Customer
- * Service Desk). The sentence is the tokens from `from` to before `to`, with keys that say where a capital is not explained.
+ * Marks the words of a name that has several words: Tarn Quay School, University of Skarvik, Mr. Falk.
+ * Capitals side by side make such a name, without the form of address before it (Captain Falk). A single capital makes
+ * one:
+ * - after a form of address, an initialism (US Navy) or a The inside the sentence (saw The Crown)
+ * - after a capital that opens the sentence (Rough Water is calm; not Both Boats)
+ * - before a number (Pier 9)
+ * Nothing is marked where no other word has lower-case letters, because those capitals may be a label's (Customer
+ * Service Desk). The sentence is the tokens from `from` to before `to`. Their keys say where a capital is not
+ * explained.
  */
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
   const isLabel = to - from <= LONGEST_HEADLINE && !hasSmallWord(tokens, from, to);
@@ -52,7 +56,8 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
     const before = tokens[at - 1]!;
     const last = tokens[end - 1]!;
     const isPlace = PLACES.has(smallOf(last));
-    // Of a line without small letters only Low Tide City, TQ is a name for sure; Wilma Falk is one where Wilma is no common word.
+    // On a line without lower-case letters only a place such as Low Tide City, TQ is surely a name. Wilma Falk is a
+    // name where Wilma is no common word.
     if (isLabel && !(isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(last.end)))) {
       if (isOpening(before) && isBlank(text, before, tokens[at]!)) markLeading(before);
     } else markRun(text, tokens, from, at, end, to, isPlace);
@@ -73,7 +78,7 @@ function markRun(
   const isTitled = isTitle(text, tokens, from, at - 1);
   const isWhole = isPlace || isTitled || isFeast(tokens, end - 2, end - 1);
   const first = isWhole ? at : behindAddress(tokens, at, end);
-  // The White House Press Secretary has a name before the form of address.
+  // In the White House Press Secretary, a name comes before the form of address.
   const house = behindPlace(tokens, at, first);
   if (house - at > (isAddress(text, before) ? 0 : 1)) markParts(text, tokens, at, house);
   if (first === end || isRole(tokens, at, end)) return;
@@ -105,8 +110,8 @@ function markPlainRun(
 }
 
 /**
- * A capital behind a small word or number; not a person's office (the new Captain), a label (see Figure), nor a word that a hyphen
- * joins (the Non-stop list).
+ * Returns whether a capital after a lower-case word or a number may be a name. Returns false for a person's office (the
+ * new Captain), a label (see Figure) and a word that a hyphen joins (the Non-stop list).
  */
 function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean {
   const before = tokens[at - 1]!;
@@ -121,14 +126,14 @@ function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean
     text[token.end] !== '-' &&
     !FORMS_OF_ADDRESS.has(word) &&
     !LABELS.has(word) &&
-    // A homograph's key has room for its reading alone.
+    // The key of a homograph has room only for its reading.
     !isHomograph(small)
   );
 }
 
 /**
- * Marks the names of a picture's credit, which slashes part: Wilma Falk/Tide Pictures/Skarvik News; not Rope/Net alone, nor
- * Mon/Wed/Fri. Most texts have no slash at all, which is asked once a text.
+ * Marks the names in a picture's credit, which slashes separate: Wilma Falk/Tide Pictures/Skarvik News; not Rope/Net
+ * alone, nor Mon/Wed/Fri. Most texts have no slash at all, so `hasSlash` is determined once per text.
  */
 export function markCredit(
   text: string,
@@ -150,7 +155,7 @@ export function markCredit(
   }
 }
 
-/** With a capital in it, no form of a date: Falk, iStock. */
+/** Returns whether a word has a capital and is no form of a date: Falk, iStock. */
 function isCapitalised(text: string, { start, end }: RawToken): boolean {
   const shown = text.slice(start, end);
   return end - start > 3 && /^\p{L}*\p{Lu}\p{L}+$/u.test(shown) && !DATES.has(shown.toLowerCase());
@@ -160,7 +165,7 @@ function isFeast(tokens: readonly RawToken[], before: number, day: number): bool
   return BEFORE_FEASTS.has(smallOf(tokens[before]!)) && DATES.has(smallOf(tokens[day]!));
 }
 
-/** A number, a letter or first letters behind a capital: Pier 9, Area X, Harbour ID; not Step 2. */
+/** Returns whether a number, a letter or initials follow a capital: Pier 9, Area X, Harbour ID; not Step 2. */
 function isNumbered(text: string, tokens: readonly RawToken[], end: number, to: number): boolean {
   const last = tokens[end - 1]!;
   const next = tokens[end];
@@ -168,7 +173,10 @@ function isNumbered(text: string, tokens: readonly RawToken[], end: number, to: 
   return /^(?:\d{1,4}|[A-Z]{1,4})$/.test(text.slice(next!.start, next!.end)) && !LABELS.has(smallOf(last));
 }
 
-/** Behind the last form of address of a run; `from` where there is none. Wilma King and Ines Falk have none. */
+/**
+ * Returns the index after the last form of address in a run; `from` where the run has none. Wilma King and Ines Falk
+ * have none.
+ */
 function behindAddress(tokens: readonly RawToken[], from: number, end: number): number {
   for (let at = end; at > from; at--) {
     const shown = smallOf(tokens[at - 1]!);
@@ -191,7 +199,7 @@ function isRole(tokens: readonly RawToken[], from: number, end: number): boolean
   return false;
 }
 
-/** Behind the word with which a name goes on that has reached to `end`; 0 where it does not. */
+/** Returns the index after the word that continues a name which has reached `end`; 0 where the name does not continue. */
 function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: number): number {
   const last = tokens[end - 1]!;
   const next = tokens[end]!;
@@ -214,7 +222,7 @@ function behindOf(text: string, tokens: readonly RawToken[], of: number, to: num
   return isKept(tokens[after]!) ? after + 1 : 0;
 }
 
-/** Salt and Rope; not Monday and Tuesday. */
+/** Returns whether and joins two capitals to one name: Salt and Rope; not Monday and Tuesday. */
 function isJoinedByAnd(text: string, tokens: readonly RawToken[], and: number, to: number): boolean {
   if (and + 1 >= to || DATES.has(smallOf(tokens[and - 1]!))) return false;
   const after = tokens[and + 1]!;
@@ -258,13 +266,16 @@ function isAddress(text: string, { start, end, kind, key }: RawToken): boolean {
   return splitKey(key).capital === 'opens' && FORMS_OF_ADDRESS.has(smallOf({ key }));
 }
 
-/** A word of grammar whose capital only a name explains, as a film's or a house's: saw The Crown; not at the start. */
+/**
+ * Returns whether a word of grammar has a capital that only a name explains, such as the name of a film or a house: saw
+ * The Crown. Returns false at the start of the sentence.
+ */
 function isTitle(text: string, tokens: readonly RawToken[], from: number, at: number): boolean {
   if (at <= from || !isGrammarInCapital(text, tokens[at]!)) return false;
   return isBlank(text, tokens[at - 1]!, tokens[at]!) && isBlank(text, tokens[at]!, tokens[at + 1]!);
 }
 
-/** Not I, nor shouted words. */
+/** Returns whether a word of grammar has a capital. I and shouted words do not count. */
 function isGrammarInCapital(text: string, { start, end, kind, key }: RawToken): boolean {
   return (
     kind === 'word' && end - start > 1 && isGrammarWord(key) && /^[A-Z][a-z]+$/.test(text.slice(start, end))
@@ -275,7 +286,7 @@ function isBlank(text: string, { end }: RawToken, { start }: RawToken): boolean 
   return start === end + 1 && /\s/.test(text[end]!);
 }
 
-/** Two parts of one name: Falk & Daughters, Skarvik-Lund. */
+/** Returns whether two tokens are parts of one name: Falk & Daughters, Skarvik-Lund. */
 function isJoined(text: string, { end }: RawToken, { start }: RawToken): boolean {
   return /^(?:-| & )$/.test(text.slice(end, start));
 }

@@ -2,26 +2,32 @@ import type { Span } from '../types.ts';
 import { isShortened, isShortForm } from './abbreviations.ts';
 import { findAddresses } from './find-addresses.ts';
 
-/** A piece of a text before its place in a sentence is looked at. */
+/** A piece of a text, before its place in a sentence is considered. */
 export interface RawToken extends Span {
   readonly kind: 'word' | 'skipped';
-  /** Two small letters of a to z or more are their own key; the other pieces get theirs by their place (`cutText`). */
+  /**
+   * Two or more lower-case letters from a to z are their own key. The other pieces get their keys by their place
+   * (`cutText`).
+   */
   key: string;
 }
 
 /**
- * Letters and digits, joined by apostrophes inside (whatever key they were typed with), soft hyphens and other
- * signs without width, the marks of numbers between digits, and the hyphen of a word broken at the end of a line.
+ * Letters and digits. A run may contain apostrophes (in any typed form), soft hyphens and other signs without width,
+ * the marks of numbers between digits, and the hyphen of a word broken at the end of a line.
  */
 const RUN =
   /[\p{L}\p{N}_](?:(?<=\p{L})(?<!(?:^|\P{L})(?:half|ill|self|well))-\r?\n(?=\p{Ll})|[\p{L}\p{M}\p{N}_\u00AD\u200B-\u200D\u2060\uFEFF]|['’ʼ＇´`‛′](?=[\p{L}\p{N}])|(?<=\p{N})[.,:/-](?=\p{N}))*/gu;
 const LATIN = /^(?:\p{Script=Latin}|-\r?\n|\p{M}|['’ʼ＇´`‛′\u00AD\u200B-\u200D\u2060\uFEFF])+$/u;
 const PLAIN = /^[A-Za-z]+$/;
-/** A capital after small letters: camelCase, eBay; not McCoy. */
+/** A capital after lower-case letters: camelCase, eBay; not McCoy. */
 const CAMEL = /^\p{Ll}+\p{Lu}/u;
-/** Full stops, apostrophes and hyphens. */
+/** Signs that may continue a run: full stops, apostrophes and hyphens. */
 const MAY_GO_ON = /[.'’-]/;
-/** In UTF-16 units: the longest word of a dictionary has 45 letters; a longer token is no word, and would keep the engine busy. */
+/**
+ * The length of the longest word in UTF-16 units. The longest word of a dictionary has 45 letters. A longer token is no
+ * word and would keep the engine busy.
+ */
 const LONGEST = 120;
 const BLANK = 0x20;
 /** The address that comes next where none does: behind any text, and a small integer, which is compared fastest. */
@@ -29,12 +35,15 @@ const NOWHERE: Span = { start: 2 ** 30 - 1, end: 0 };
 const NOT_LETTERS = /[\p{N}_]/u;
 
 /**
- * Every piece of a text that is read or left out, in order.
+ * Returns every piece of a text that is read or left out, in order.
  *
- * Words are runs of letters; an apostrophe between letters joins them (don't), a soft hyphen stays inside, and so does a
- * hyphen at the end of a line before small letters (chil-, dren below it; not well-, kept); any other parts them (well-kept is well and kept). Left out: addresses, whatever has a digit in it (3rd, 10:45),
- * short forms (Mr., e.g., U.S., km), initialisms that no word can be (TV, CEOs), single letters save a and I, other scripts,
- * runs of letters longer than any word.
+ * Words are runs of letters. An apostrophe between letters joins them (don't), and a soft hyphen stays inside. A hyphen
+ * at the end of a line before lower-case letters stays inside too (chil-, dren below it; not well-, kept). Any other
+ * hyphen separates words (well-kept is well and kept).
+ *
+ * The pieces left out are addresses, anything with a digit (3rd, 10:45), short forms (Mr., e.g., U.S., km), initialisms
+ * that cannot be words (TV, CEOs), single letters except a and I, other scripts, and runs of letters longer than any
+ * word.
  */
 export function matchTokens(text: string): RawToken[] {
   const addresses = [...findAddresses(text), NOWHERE];
@@ -47,7 +56,7 @@ export function matchTokens(text: string): RawToken[] {
       end = start + 1;
       continue;
     }
-    // Most words are small letters and a blank behind them.
+    // Most words are lower-case letters with a blank after them.
     end = endOfSmall(text, start);
     if (text.charCodeAt(end) === BLANK && end - start > 1 && start >= done && end <= address.start) {
       tokens.push(smallToken(text, start, end));
@@ -94,12 +103,12 @@ const ends = Uint8Array.from(signs, (sign, code) =>
   Number(sign === 'outside' && !"'`-".includes(String.fromCharCode(code))),
 );
 
-/** True for a sign no run begins with. */
+/** Returns whether a sign cannot begin a run. */
 function isOutside(code: number): boolean {
   return code < 128 && outside[code] === 1;
 }
 
-/** Where a run of plain letters ends, which most runs are; 0 where only `RUN` can tell. */
+/** Returns where a run of plain letters ends, as most runs are. Returns 0 where only `RUN` can tell. */
 function endOfLetters(text: string, start: number): number {
   let end = start;
   let code = text.charCodeAt(end);
@@ -107,7 +116,7 @@ function endOfLetters(text: string, start: number): number {
   return end > start && (end === text.length || (code < 128 && ends[code] === 1)) ? end : 0;
 }
 
-/** Where a run of the letters a to z ends. */
+/** Returns where a run of the letters a to z ends. */
 function endOfSmall(text: string, start: number): number {
   let end = start;
   while (end < text.length) {
@@ -126,7 +135,7 @@ function isWord(run: string): boolean {
   );
 }
 
-/** Where an abbreviation ends, with its full stop; 0 for a word. */
+/** Returns where an abbreviation ends, including its full stop; 0 for a word. */
 function endOfAbbreviation(text: string, run: string, end: number): number {
   if (run.length === 1) {
     const dotted = text[end] === '.' ? /^(?:\.\p{L})+\.?/u.exec(text.slice(end, end + 12)) : null;
@@ -138,7 +147,7 @@ function endOfAbbreviation(text: string, run: string, end: number): number {
   return /^(?:[B-DF-HJ-NP-TV-XZ]{2,}|[A-Z]{2,}(?=s))s?$/.test(run) ? end : 0;
 }
 
-/** Most words are short, and few of those lack a vowel: km. */
+/** Returns the token of a lower-case word. Most words are short, and few short words lack a vowel, as km does. */
 function smallToken(text: string, start: number, end: number): RawToken {
   const key = text.slice(start, end);
   return end - start > LONGEST || (end - start <= 4 && isShortForm(key))
@@ -150,15 +159,16 @@ function smallToken(text: string, start: number, end: number): RawToken {
 function anyToken(text: string, start: number, end: number, isSmall: boolean, addresses: number): RawToken {
   const run = text.slice(start, end);
   const abbreviated = isWord(run) ? endOfAbbreviation(text, run, end) : end;
-  // The stops of an abbreviation do not reach into an address: r.https://tarnquay.example.
+  // The full stops of an abbreviation do not extend into an address: r.https://tarnquay.example.
   if (abbreviated > 0) return { start, end: Math.min(abbreviated, addresses), kind: 'skipped', key: '' };
   if (ownsApostrophe(text, start, end)) return { start, end: end + 1, kind: 'word', key: '' };
   return { start, end, kind: 'word', key: isSmall ? run : '' };
 }
 
 /**
- * The apostrophe after a plural owner is part of the word (the gulls' nests), a closing quotation mark is not
- * (‘the gulls’ cried Otto): it is one when a quotation was opened in this paragraph and not closed since.
+ * Returns whether an apostrophe belongs to the word before it. The apostrophe after a plural owner does (the gulls'
+ * nests). A closing quotation mark does not (‘the gulls’ cried Otto). The sign is a quotation mark when a quotation was
+ * opened in this paragraph and has not been closed since.
  */
 function ownsApostrophe(text: string, start: number, end: number): boolean {
   const mark = text[end];

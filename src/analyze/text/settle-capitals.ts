@@ -2,7 +2,10 @@ import { keyOfAlone, keyOfPart, shownOfKey, splitKey } from '../homographs/word-
 import type { WordKey } from '../types.ts';
 import { FORMS_OF_ADDRESS } from './name-parts.ts';
 
-/** A word with so many capitals inside sentences, and none without, is a name in its text: Apple, Switch. */
+/**
+ * The number of capitals inside sentences that makes a word a name in its text, if the text never has the word without
+ * a capital: Apple, Switch.
+ */
 const OFTEN = 3;
 /** The kinds of capitals that the rest of a text may settle. */
 const SETTLED: ReadonlySet<string | null> = new Set(['opens', 'leads', 'mid', 'alone']);
@@ -14,14 +17,15 @@ export function nameOf(key: WordKey): string {
 }
 
 /**
- * The key of a word with a capital as the rest of the text settles it; any other key stays. `countOf` says how often the
- * text has a key.
+ * Returns the key of a word with a capital as the rest of the text settles it; returns any other key unchanged.
+ * `countOf` returns how often the text has a key.
  *
- * A capital that its place explains means something where the text has the word with a capital inside sentences, no less often
- * than with small letters: `Biscuit^` becomes `Biscuit` beside a cat named Biscuit. A word that the text has as a part of a longer
- * name (Bram Cook), or often, and never with small letters, is a name even if it is common: `Cook` becomes `Cook+`. So is a part
- * of a longer name that begins a sentence before another capital: New Skarvik. A capital alone (the Tide) tells nothing where the
- * text has the word with small letters too.
+ * - A capital that its place explains counts where the text has the word with a capital inside sentences, no less often
+ * than in lower case: `Biscuit^` becomes `Biscuit` beside a cat named Biscuit.
+ * - A common word is a name if the text has it as a part of a longer name (Bram Cook), or often, and never in lower
+ * case: `Cook` becomes `Cook+`.
+ * - A part of a longer name that begins a sentence before another capital is a name too: New Skarvik.
+ * - A single capital (the Tide) shows nothing where the text also has the word in lower case.
  */
 export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): WordKey {
   const { capital } = splitKey(key);
@@ -41,7 +45,7 @@ export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): 
   return capital !== 'mid' && asName >= plain ? shown : key;
 }
 
-/** The counts of a whole text with its capitals settled; the counts given are not changed. */
+/** Returns the counts of a whole text with its capitals settled. The given counts are not changed. */
 export function settleCounts(counts: ReadonlyMap<WordKey, number>): Map<WordKey, number> {
   const countOf = (key: WordKey): number => counts.get(key) ?? 0;
   const settled = new Map<WordKey, number>();

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { splitKey } from '../homographs/word-key.ts';
 import { tokenize } from './tokenize.ts';
 
-/** The words of the keys, left-out pieces in square brackets as they are in the text. */
+/** Returns the words of the keys in a text. Skipped pieces are in square brackets, as written in the text. */
 function keys(text: string): string {
   return tokenize(text)
     .map(({ kind, key, start, end }) =>

@@ -20,13 +20,16 @@ const SHORT_FORMS: readonly (readonly [
   ["'s", 'is', 'Z', 'Z'],
 ];
 
-/** Before 's these shorten is; after any other word it shows an owner. */
+/** Words after which 's is short for is. After any other word 's shows an owner. */
 const WITH_IS = new Set(
   'he she it that this what who where when why how there here everything something nothing'.split(' '),
 );
 const VOICELESS = /(^|\.)(P|T|K|F|TH)$/;
 
-/** Contractions with other sounds than their base and ending: word, base, units before the ending, ending, the word it is short for. */
+/**
+ * Contractions whose sounds differ from their base and ending. Each has the word, its base, the units before the
+ * ending, the ending, and the word the ending is short for.
+ */
 const IRREGULAR: Readonly<
   Record<string, readonly [base: string, units: string, ending: string, word: string]>
 > = {
@@ -45,7 +48,10 @@ const IRREGULAR: Readonly<
 /** Contractions whose base is read as by itself, or nearly; not won't, where nothing of will is left. */
 const KEEPS_BASE = new Set(["can't", "let's", "mustn't", "they're", "we're", "you're"]);
 
-/** A word shortened with an apostrophe: he's, isn't, won't; null for others, such as the owner's gull's. */
+/**
+ * Builds a word shortened with an apostrophe: he's, isn't, won't. Returns null for other words, such as the owner's
+ * gull's.
+ */
 export function buildContraction(word: string, find: FindBuilt): BuiltWord | null {
   const listed = IRREGULAR[word];
   if (listed) {
@@ -67,7 +73,7 @@ export function buildContraction(word: string, find: FindBuilt): BuiltWord | nul
     const last = spellingsOf(built).findLast((one) => one.sound !== '-')?.sound ?? '';
     const usual = hasVowel(last.split('.').at(-1)!) ? afterVowel : afterConsonant;
     const sound = ending === "'s" && VOICELESS.test(last) ? 'S' : usual;
-    // doesn't is does + not: what does is made of does not matter in it.
+    // doesn't is does + not. The parts of does do not matter here.
     return contraction(
       [{ role: 'base', spellings: spellingsOf(built) }],
       base === 'i' ? 'I' : base,

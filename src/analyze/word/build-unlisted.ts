@@ -4,7 +4,7 @@ import type { BuiltWord } from '../build/built-word.ts';
 import { spellingsOf } from '../build/built-word.ts';
 import { restoreStem, type Stem } from '../morphology/restore-stem.ts';
 
-/** Endings any word may take; the sound of -s and -ed follows from the base. */
+/** Endings that any word may take. The sound of -s and -ed follows from the base. */
 const ENDINGS: readonly (readonly [letters: string, sound: string])[] = [
   ['s', ''],
   ['es', ''],
@@ -24,8 +24,12 @@ const ENDINGS: readonly (readonly [letters: string, sound: string])[] = [
 const SHORTEST_PART = 3;
 
 /**
- * A word the table lacks, from words it holds: a possessive (gulls', Wick's), an inflected form or one in
- * -ly, -ness and the like (kayaked), one with a prefix (resalt), or two words in one, no names (tidepool; not jew + ellery). Empty when it is none of these.
+ * Builds a word that the table lacks from words in the table:
+ * - a possessive (gulls', Wick's)
+ * - an inflected form, or a form in -ly, -ness and the like (kayaked)
+ * - a word with a prefix (resalt)
+ * - two words in one that are no names (tidepool; not jew + ellery)
+ * Returns an empty list for any other word.
  */
 export function buildUnlisted(word: string, find: FindBuilt, isWord: (word: string) => boolean): BuiltWord[] {
   const possessive = /^(.*[a-z])('s|')$/.exec(word);
@@ -39,7 +43,7 @@ export function buildUnlisted(word: string, find: FindBuilt, isWord: (word: stri
   return prefixed ? [prefixed] : compound(word, find, isWord);
 }
 
-/** Beginnings any word may take: unmoored, resalt; not those that change with the base (im-, il-). */
+/** Beginnings that any word may take: unmoored, resalt. Beginnings that change with the base (im-, il-) are left out. */
 const BEGINNINGS: readonly (readonly [letters: string, sound: string])[] = [
   ['un', 'AH.N'],
   ['re', 'R.IY'],
@@ -107,8 +111,8 @@ function withEnding(word: string, letters: string, fixed: string, find: FindBuil
 }
 
 /**
- * Which base is likelier, where the table may hold several: hum rather than the name Humm in hummed, merry
- * rather than Merrie in merriment; but press in pressed, and hope before hop in hoping.
+ * Returns how likely a base is, since the table may hold several. In hummed, hum is likelier than the name Humm. In
+ * merriment, merry is likelier than Merrie. But press is likelier in pressed, and hope is likelier than hop in hoping.
  */
 function likely({ stem, change }: Stem, ending: string): number {
   if (change === 'double') return /[lsfz]$/.test(stem) ? 0 : 3;
@@ -131,14 +135,14 @@ function lastSound(built: BuiltWord): string {
   return sounded?.sound.split('.').at(-1) ?? '';
 }
 
-/** cats S, gulls Z, boxes IH Z. */
+/** Returns the sound of -s: cats S, gulls Z, boxes IH Z. */
 function soundOfS(built: BuiltWord): string {
   const last = lastSound(built);
   if (SIBILANT.has(last)) return 'IH.Z';
   return VOICELESS.has(last) ? 'S' : 'Z';
 }
 
-/** jumped T, sailed D, planted IH D. */
+/** Returns the sound of -ed: jumped T, sailed D, planted IH D. */
 function soundOfEd(built: BuiltWord): string {
   const last = lastSound(built);
   if (last === 'T' || last === 'D') return 'IH.D';

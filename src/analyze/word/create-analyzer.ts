@@ -19,20 +19,23 @@ import { readByRule } from './read-by-rule.ts';
 /** Analyses words against one table. */
 export interface Analyzer {
   /**
-   * Every reading of a word in any case, or the one its key names (read#1); never throws, and gives at least one
-   * reading for any word.
+   * Returns every reading of a word in any case, or the one reading that its key names (read#1). Never throws. Returns
+   * at least one reading for any word.
    */
   analyze(key: WordKey): WordAnalysis;
-  /** The same table in another accent; the analyser of a table speaks American. */
+  /** Returns an analyser of the same table in another accent. The analyser of a table uses American at first. */
   speaking(speech: Speech): Analyzer;
 }
 
 /**
- * Makes an analyser. It looks in the table first; a word that is not there is read as a contraction,
- * possessive, inflection or compound of words that are (`derived`), then by rule when it is short and regular
- * (`rule`), else by the guesser if there is one (`guess`), else not at all (`none`). With a guesser, a word is only
- * taken for an inflection or compound where that is likelier than the guess. It keeps nothing between words but
- * the parts it has put together.
+ * Makes an analyser. A word is looked up in the table first. The reading of a word that the table lacks has one of
+ * these sources, in order:
+ * - `derived`: a contraction, possessive, inflection or compound of words in the table
+ * - `rule`: a word that is short and regular
+ * - `guess`: any other word, if there is a guesser
+ * - `none`: the word is not read
+ * With a guesser, a word is taken for an inflection or compound only where that is likelier than the guess. Between
+ * words the analyser keeps only the parts it has put together.
  */
 export function createAnalyzer(lexicon: AnyLexicon, guesser?: Guesser): Analyzer {
   const spoken = new Map<string, Analyzer>();
@@ -66,7 +69,7 @@ function createForAccent(
     return built;
   }
 
-  /** Origins are weighed as the model was made, in American, and said in the accent. */
+  /** Origins are weighed in American, as the model was made, and pronounced in the accent. */
   const findAmerican = accent ? accent.findAmerican : findBuilt;
   const finishAll = (word: string, built: readonly BuiltWord[], source: ReadingSource): Reading[] =>
     built.map((one) => finishReading(word, one, source, accent?.hear)).filter((reading) => reading !== null);
@@ -76,7 +79,7 @@ function createForAccent(
   const usageOf = (word: string): Usage | null => american.find(word)?.usage ?? null;
   const isWord = (part: string): boolean => /common|rare/.test(usageOf(part) ?? '');
 
-  /** A fault in one word, such as a library that fails on it, must cost that word and no other. */
+  /** A fault in one word, such as a library that fails on the word, must affect only that word. */
   function analyze(key: WordKey): WordAnalysis {
     try {
       return analyzeReading(key);
@@ -129,7 +132,10 @@ function createForAccent(
     };
   }
 
-  /** Jalapeño is said as in Spanish, which no pattern explains. A child may also say its plain letters, so that reading is added. */
+  /**
+   * Jalapeño is pronounced as in Spanish, which no pattern explains. A child may also pronounce its plain letters, so
+   * that reading is added.
+   */
   function withPlainReading(word: string, analysis: WordAnalysis): WordAnalysis {
     const { readings } = analysis;
     if (!guesser || !readings.every(({ requires }) => requires.includes(IRREGULAR))) return analysis;
@@ -138,7 +144,10 @@ function createForAccent(
     return { ...analysis, readings: [...readings, ...plain.slice(0, 1)] };
   }
 
-  /** A form of an ordinary word is one too (tidepools); of two words in one nothing is known. */
+  /**
+   * Returns the usage of a derived word. A form of an ordinary word is ordinary too (tidepools). Nothing is known of
+   * two words in one.
+   */
   function usageOfDerived(word: string, { base, affixes }: Reading): Usage | null {
     const owner = word.replace(/'s?$/, '');
     if (owner !== word) return usageOf(owner) ?? (base === owner ? null : usageOf(base ?? ''));
@@ -181,7 +190,10 @@ function unread(word: string): Reading {
   };
 }
 
-/** All that can be said of an unread word, by the count of a general library: how long it is. */
+/**
+ * Returns the length row of an unread word, by the syllable count of a general library. Nothing else is known about the
+ * word.
+ */
 function lengthRow(syllables: number): string[] {
   if (syllables < 2) return [];
   return [syllables === 2 ? 'syllables-2' : 'syllables-3'];

@@ -14,7 +14,7 @@ const group = {
   names: [],
   options: {},
 };
-/** A table that fails on one word and holds no other. */
+/** A table that fails on one word and contains no other word. */
 const analyzer = createAnalyzer({
   find: (word) => {
     if (word === 'gull') throw new TypeError('no table can be called');
@@ -22,7 +22,7 @@ const analyzer = createAnalyzer({
   },
 });
 
-test('a word that makes the table fail is unread and has the fault; words beside it have none', () => {
+test('a word that makes the table fail is unread and has the fault; other words have no fault', () => {
   const { readings, fault } = analyzer.analyze('gull');
   expect(readings).toHaveLength(1);
   expect(readings[0]!.source).toBe('none');
@@ -30,7 +30,7 @@ test('a word that makes the table fail is unread and has the fault; words beside
   expect(analyzer.analyze('tern').fault).toBeUndefined();
 });
 
-test('a text with a word that fails has its figures, with that word unsure and among the faults', () => {
+test('a text with a failing word has its figures, with the word as unsure and among the faults', () => {
   const judge = createJudge(analyzer, compileGroup(group, null));
   const report = vet(
     {
@@ -46,7 +46,7 @@ test('a text with a word that fails has its figures, with that word unsure and a
   expect(report.faults).toEqual([{ word: 'gull', fault: expect.stringContaining('no table can be called') }]);
 });
 
-test('a fault of the judge itself costs its word alone', () => {
+test('a fault of the judge itself affects only the word on which it fails', () => {
   const broken = { analyze: (key: string) => (key === 'gull' ? (null as never) : analyzer.analyze(key)) };
   const judge = createJudge(broken, compileGroup(group, null));
   expect(judge('gull')).toMatchObject({ standing: 'unsure', fault: expect.any(String) });

@@ -7,15 +7,15 @@ import { divideWord } from '../syllables/divide-word.ts';
 import { nameDivisions } from '../syllables/name-divisions.ts';
 import type { Reading, ReadingSource, Unit } from '../types.ts';
 
-/** Readings of the parts of words; a part is kept as long as the word table's cache keeps it. */
+/** The readings of the parts of words. A part is kept as long as the word table's cache keeps it. */
 const partReadings = new WeakMap<BuiltWord, Reading>();
 
-/** How each spelling of a word is heard in an accent. */
+/** Returns the sound of each spelling of a word in an accent. */
 export type Hear = (built: BuiltWord) => readonly string[];
 
 /**
- * Names the patterns, syllables and requirements of a built word; null when its spellings are not the word. Patterns go by the sounds of the
- * table, `hear` says how they are heard where the accent is not that of the table.
+ * Names the patterns, syllables and requirements of a built word. Returns null when its spellings do not make the word.
+ * The patterns follow the sounds of the table. `hear` returns the sounds where the accent is not the table's accent.
  */
 export function finishReading(
   word: string,
@@ -49,7 +49,10 @@ export function finishReading(
   };
 }
 
-/** The words it is made of, each as it is read by itself; none where one of them cannot be read. */
+/**
+ * Returns the words that a word is made of, each with its own reading. Returns no words where one of them cannot be
+ * read.
+ */
 function readParts({ from = [] }: BuiltWord, hear?: Hear): ReadPart[] {
   const parts: ReadPart[] = [];
   for (const { word, built } of from) {
@@ -125,7 +128,10 @@ function cliticPattern({ affixes }: BuiltWord): string {
   return affixes.at(-1)?.kind === 'possessive' ? 'possessive' : 'contraction';
 }
 
-/** The l of finally and that of illegal, said once with the affix, are known by the sound they would have. */
+/**
+ * Returns the sound of a letter that is pronounced once together with the affix: the l of finally, and the l of
+ * illegal. The letter is known by the sound it would have.
+ */
 function spokenSound(
   letters: string,
   before: WordSpelling | undefined,

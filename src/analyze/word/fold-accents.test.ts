@@ -14,7 +14,7 @@ test.each([
 ])('%s is %s without its marks', (word, plain) => expect(foldAccents(word)).toBe(plain));
 
 test.each(['naïve', 'café', 'cafés', 'coöperate', 'façade', "café's"])(
-  '%s is read as its plain form is',
+  '%s is read like its plain form',
   (word) => {
     const [reading] = analyzer.analyze(word).readings;
     const [plain] = analyzer.analyze(foldAccents(word)).readings;
@@ -33,7 +33,7 @@ test.each(['piñata', 'jalapeño', 'José', 'rosé'])('%s is read, but not as a 
   expect(readings[0]!.requires).not.toEqual([]);
 });
 
-test('résumé is read as the noun that ends like it, and not as the verb resume', () => {
+test('résumé is read as the noun with the same ending, and not as the verb resume', () => {
   const { readings } = analyzer.analyze('résumé');
   const facts = readings.filter(({ source }) => source === 'dictionary');
   expect(facts.map(({ pronunciation }) => pronunciation.split(' ').at(-1))).toEqual(['EY']);

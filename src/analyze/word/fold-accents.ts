@@ -1,17 +1,20 @@
 import type { Reading, Unit, WordAnalysis } from '../types.ts';
 
-/** Marks that say how a letter is said, and that English writers often leave out: é, è, ê, ë, ï, ö, ç. */
+/** Marks that show how a letter is pronounced and that English writers often leave out: é, è, ê, ë, ï, ö, ç. */
 const LEFT_OUT = /[\u0300\u0301\u0302\u0308\u0327]/g;
 const ANY_MARK = /\p{M}/gu;
 const ANY_MARK_ONCE = /\p{M}/u;
 
-/** A word without the marks on its letters: naive for naïve, pinata for piñata; the word itself where it is none of a to z then. */
+/**
+ * Returns a word without the marks on its letters: naive for naïve, pinata for piñata. Returns the word unchanged where
+ * other letters than a to z remain.
+ */
 export function foldAccents(word: string): string {
   const plain = word.normalize('NFD').replace(ANY_MARK, '');
   return /^[a-z']+$/.test(plain) && plain.length === word.length ? plain : word;
 }
 
-/** Whether a mark makes another letter of one: piñata; not café. */
+/** Whether a mark makes a different letter: piñata; not café. */
 export function hasOtherLetters(word: string): boolean {
   return ANY_MARK_ONCE.test(word.normalize('NFD').replace(LEFT_OUT, ''));
 }
@@ -42,7 +45,10 @@ export function unfoldAnalysis(word: string, plain: WordAnalysis): WordAnalysis 
   return { ...plain, word, readings };
 }
 
-/** The units with the marks of the word; left plain beside a_e, whose letters do not follow each other (crème). */
+/**
+ * Returns the units with the marks of the word. The units stay plain beside a_e, because its letters do not follow each
+ * other (crème).
+ */
 function markUnits(word: string, units: readonly Unit[]): readonly Unit[] {
   if (units.reduce((length, { letters }) => length + letters.length, 0) !== word.length) return units;
   if (units.some(({ letters }) => letters.includes('_'))) return units;

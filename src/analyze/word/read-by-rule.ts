@@ -1,7 +1,7 @@
 import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
 import sounds from './rule-sounds.json' with { type: 'json' };
 
-/** The sound that letters have where they are read by rule. */
+/** The sounds of letters that are read by rule. */
 type Sounds = Readonly<Record<string, string>>;
 const CONSONANTS: Sounds = sounds.consonants;
 const SHORT: Sounds = sounds.short;
@@ -20,9 +20,9 @@ const CLUSTER_UNITS =
 const U_WITHOUT_Y = /(r|l|j|ch|s|t|d|n|sh|y)$/;
 
 /**
- * Reads a short word nobody has listed by the first reading of each spelling: one syllable that is closed (blick),
- * vowel-consonant-e (trabe), a vowel team (smeech), r-controlled (glarn) or open (fro). Null for any other:
- * longer words, rare spellings, letters in an order English does not use (tlap).
+ * Reads an unlisted short word by the first reading of each spelling. The word has one syllable, which is closed
+ * (blick), vowel-consonant-e (trabe), a vowel team (smeech), r-controlled (glarn) or open (fro). Returns null for
+ * longer words, rare spellings, and letters in an order that English does not use (tlap).
  */
 export function readByRule(word: string): BuiltWord | null {
   if (!/^[a-z]{2,9}$/.test(word)) return null;
@@ -48,7 +48,7 @@ function readRime(rime: string, onset: string): WordSpelling[] | null {
   if (team) {
     const coda = rime.slice(team.length);
     if (!TEAM_CODA.test(coda) || (/^(are|ire|ore|ure)$/.test(team) && coda !== '')) return null;
-    // fear, but earn.
+    // The team ear has another sound before a consonant: fear, but earn.
     const sound = team === 'ear' && coda !== '' ? 'ER' : TEAMS[team]!;
     return [{ letters: team, sound }, ...readCluster(coda, '')];
   }
@@ -67,7 +67,10 @@ function beforeSilentE(vowel: string, consonant: string): string {
   return consonant === 's' && vowel !== 'a' ? 'Z' : CONSONANTS[consonant]!;
 }
 
-/** `next` is what follows: c and g are soft before e, i, y, and sc is one sound there (scent). */
+/**
+ * Reads a cluster of consonants. `next` is the text after the cluster: c and g are soft before e, i, y, and sc is one
+ * sound there (scent).
+ */
 function readCluster(letters: string, next: string): WordSpelling[] {
   if (letters === 'sc' && /^[eiy]/.test(next)) return [{ letters, sound: 'S' }];
   const units = letters.match(CLUSTER_UNITS) ?? [];
