@@ -5,19 +5,19 @@ import type { KnownWord, KnownWords } from './known-words.ts';
 import { isPlainBase } from './plain-words.ts';
 
 /**
- * The words that show a pattern to a group: decoded with it in their usual reading, commonest first. A word known by sight
- * shows nothing, nor does one of two readings (lead).
+ * Returns the words that show a pattern to a group. The group decodes them with the pattern in their usual reading. The
+ * commonest come first. A word known by sight shows no pattern, and neither does a word with two readings (lead).
  */
 export function findExamples(known: KnownWords, id: PatternId): readonly KnownWord[] {
   return wordsByPattern(known).get(id) ?? [];
 }
 
-/** The units of a word that are not said by its beginning or ending. */
+/** Returns the units of a word that do not belong to its beginning or ending. */
 export function ownUnits({ reading }: KnownWord): readonly Unit[] {
   return reading.units.filter(({ affix }) => affix === undefined);
 }
 
-/** A vowel before r is said in several ways: the a of marry, the o of sorry. */
+/** A vowel. Before r it is pronounced in several ways: the a of marry, the o of sorry. */
 const VOWEL = /^[AEIOU]/;
 
 /**
@@ -46,7 +46,7 @@ export function plainExamples(
   return plain.length > 0 ? { words: plain, plain: true } : { words: fit, plain: false };
 }
 
-/** The words of `known` by the patterns their units spell, commonest first; affixes are no units of their own here. */
+/** The words of `known` by the patterns that their units spell, commonest first. Affixes do not count as units here. */
 const wordsByPattern = rememberFor(sortByPattern);
 
 function sortByPattern(known: KnownWords): Map<PatternId, KnownWord[]> {

@@ -5,25 +5,30 @@ import { isPlain } from './plain-words.ts';
 import type { WordBank } from './word-bank.ts';
 import { type ListedWord, listWords } from './word-lists/listed-words.ts';
 
-/** Words too short to show anything, or read as a letter's name. */
+/** The length of the shortest word. Shorter words show nothing, or are read as a letter's name. */
 const SHORTEST = 2;
 
-/** Common in films and met late by children (verdict, agenda), mostly of two and three syllables; read off the bank by hand. */
+/**
+ * Words that are common in films and that children meet late (verdict, agenda), mostly of two and three syllables.
+ * Chosen from the bank by hand.
+ */
 const late: ReadonlySet<string> = new Set(lateWords.words.split(' '));
 
-/** Whether a word comes late to children: verdict. */
+/** Whether children meet a word late: verdict. */
 export function isLate(word: string): boolean {
   return late.has(word);
 }
 
-/** Whether a class of young children knows a word: plain, and none that comes late (`late-words.json`). */
+/** Whether a class of young children knows a word. Such a word is plain and not met late (`late-words.json`). */
 export function isForClass(word: string, base: string | null, bank: WordBank): boolean {
   return isPlain(word, base, bank) && !late.has(word) && !late.has(base ?? word);
 }
 
 /**
- * The words that may be shown alone to a class: children know them (kite, not lease), they are one word with one meaning for
- * the eye (not lead), no short form, no name (not May), and the engine is sure of them. Commonest first.
+ * Returns the words that may be shown alone to a class, commonest first:
+ * - Children know the word (kite, not lease).
+ * - Its letters are one word with one meaning (not lead), no short form and no name (not May).
+ * - The engine is sure of the word.
  */
 export const fitWords = rememberFor(
   (input: LessonInput): readonly ListedWord[] =>
@@ -43,7 +48,10 @@ export function oneOfFamily(words: readonly ListedWord[]): ListedWord[] {
   return words.filter(({ family }) => !families.has(family) && families.add(family));
 }
 
-/** Whether a word ends in several consonants only where the group has been taught such: not lens or length before bend and sink. */
+/**
+ * Whether the group has been taught the consonants at the end of a word, where there are several: not lens or length
+ * before bend and sink.
+ */
 export function isEndTaught({ reading, requires }: ListedWord, { known }: LessonInput): boolean {
   const own = reading.units.filter(({ affix }) => affix === undefined);
   const end = own.slice(-2).map(({ sound }) => sound);

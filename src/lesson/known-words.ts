@@ -7,14 +7,14 @@ import type { BankWord, WordBank } from './word-bank.ts';
 /** A word of the bank that the group can read. */
 export interface KnownWord extends BankWord {
   readonly standing: 'reads' | 'fresh' | 'by-sight';
-  /** The usual reading, which requires what counts for the group; of a homograph any other may be meant. */
+  /** The usual reading, with the requirements that count for the group. Any other reading of a homograph may be meant. */
   readonly reading: Reading;
   readonly homograph: boolean;
 }
 
 /** The words that a group can read, in its own variety of English: harbour or harbor. */
 export interface KnownWords {
-  /** The English of its sounds. */
+  /** The English of the group's sounds. */
   readonly accent: Accent;
   /** The marks in which sounds are written. */
   readonly style: SoundStyle;
@@ -25,13 +25,16 @@ export interface KnownWords {
   readonly analyses: readonly WordAnalysis[];
   /** Whether a pattern counts as known. */
   knows(id: PatternId): boolean;
-  /** Whether the group can read every word of a text, in the bank or not and of either variety; its own names count as read. */
+  /**
+   * Whether the group can read every word of a text. The words may be missing from the bank and of either variety. The
+   * group's own names count as readable.
+   */
   reads(text: string): boolean;
 }
 
 const KNOWN: ReadonlySet<string> = new Set(['reads', 'fresh', 'by-sight']);
 
-/** Finds what a group can read. The analyses are made once for a bank and an accent, for any number of groups. */
+/** Finds the words a group can read. The analyses are made once for a bank and an accent, for any number of groups. */
 export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Judge) => KnownWords {
   const inSpeech = new Map<Analyzer, readonly WordAnalysis[]>();
   return (judge) => {

@@ -4,7 +4,7 @@ import type { KnownWords } from './known-words.ts';
 import type { EarlierSheet } from './spaced-review/earlier-sheets.ts';
 import type { WordBank } from './word-bank.ts';
 
-/** A text the lesson is built around, as the group reads it: a line is a paragraph (`src/passage`). */
+/** A text the lesson is built around, as the group reads it. Each line is a paragraph (`src/passage`). */
 export interface LessonText {
   readonly title: string;
   readonly text: string;
@@ -23,7 +23,7 @@ export interface LessonInput {
   /** The patterns of the lesson (`findFocus`); empty where nothing was taught yet. */
   readonly focus: readonly PatternId[];
   readonly passage: LessonText | null;
-  /** The words on the group's sheets so far; none where it is left out. */
+  /** The words on the group's sheets so far. There are none where this is left out. */
   readonly earlier?: readonly EarlierSheet[];
 }
 

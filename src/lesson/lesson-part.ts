@@ -2,12 +2,15 @@ import type { LessonInput } from './lesson-input.ts';
 import type { Picker } from './picker.ts';
 
 /**
- * One column of a block. `both`: on the pupils' sheet and the teacher's key; everything in it the group can read.
- * `key`: on the key alone. `blank`: the key has the answer, the pupils' sheet a line to write on. `free`: on both, and not held to
- * what the group can read: a count, a box, letters of a sound, the passage as the teacher chose it, words for an adult at home.
+ * One column of a block.
+ * - `both`: on the pupils' sheet and on the teacher's key. The group can read everything in the column.
+ * - `key`: only on the key.
+ * - `blank`: the key has the answer, and the pupils' sheet has a line to write on.
+ * - `free`: on both, and not limited to words the group can read: a count, a box, letters of a sound, the passage as
+ * the teacher chose it, words for an adult at home.
  */
 export interface Column {
-  /** For the adult; empty where it goes without saying. */
+  /** The heading for the adult; empty where it goes without saying. */
   readonly head: string;
   readonly shows: 'both' | 'key' | 'blank' | 'free';
 }
@@ -30,9 +33,14 @@ export interface LessonBlock {
   /** For the adult: `Words with ee`. */
   readonly title: string;
   /**
-   * `table`: rows under heads; `words`: single words set in columns; `lines`: sentences, one a line;
-   * `chain`: each row a chain of words, led from one to the next; `grid`: rows of boxes to write in; `passage`: large lines,
-   * each with a count at its end; `cards-6` and `cards-12`: single texts as cards to cut out, so many a page.
+   * The layout of the block.
+   * - `table`: rows under headings.
+   * - `words`: single words set in columns.
+   * - `lines`: sentences, one a line.
+   * - `chain`: each row is a chain of words, led from one to the next.
+   * - `grid`: rows of boxes to write in.
+   * - `passage`: large lines, each with a count at its end.
+   * - `cards-6` and `cards-12`: single texts as cards to cut out, six or twelve a page.
    */
   readonly layout: (typeof LAYOUTS)[number];
   /** A column for each cell of a row; for `words`, `lines` and `chain` a single column, which counts for every cell. */
@@ -45,9 +53,12 @@ export interface LessonBlock {
 /** A part as it was made. */
 export interface LessonPart {
   readonly blocks: readonly LessonBlock[];
-  /** Why it is empty, in a sentence with the next step; null when it is not. */
+  /** The reason why the part is empty, in a sentence with the next step; null when the part is not empty. */
   readonly says: string | null;
-  /** How many were made of what a choice asks a number of, by the id of the choice; left out where it is always as many. */
+  /**
+   * The number of items that were made, by the id of the choice that asks for a number. Left out where it is always the
+   * number asked for.
+   */
   readonly made?: Readonly<Record<string, number>>;
 }
 
@@ -65,15 +76,16 @@ export interface PartMaker {
   /** Stable: it is stored. */
   readonly id: string;
   readonly title: string;
-  /** Not on a sheet until the teacher puts it there. */
+  /** Whether the part is left off a sheet until the teacher adds it. */
   readonly extra?: true;
   /** The teacher's use of it, in one sentence. */
   readonly use: string;
-  /** Depends on the group: which suffixes it knows, which sounds. */
+  /** The choices depend on the group: which suffixes and which sounds it knows. */
   choices(input: LessonInput): readonly PartChoice[];
   /**
-   * The same for the same input, choices and seed. `chosen` gives the value of a choice, the usual one where it is not one of its options. Never throws.
-   * `sheet` has the other parts that are on the sheet: some are made from them.
+   * Returns the same part for the same input, choices and seed. Never throws. `chosen` returns the value of a choice,
+   * or the usual value where the chosen value is not one of the options.
+   * `sheet` has the other parts on the sheet; some parts are made from them.
    */
   make(
     input: LessonInput,
@@ -81,6 +93,6 @@ export interface PartMaker {
     picker: Picker,
     sheet?: readonly LessonPart[],
   ): LessonPart;
-  /** Made from the other parts of the sheet. */
+  /** Whether the part is made from the other parts of the sheet. */
   readonly fromSheet?: true;
 }

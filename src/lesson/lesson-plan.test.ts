@@ -33,13 +33,13 @@ const maker: PartMaker = {
 const input = {} as LessonInput;
 const words = (plan = startPlan(5)) => makePart(maker, plan, input).blocks[0]!.rows.map(([word]) => word);
 
-test('a part is the same for the same number, and another for another', () => {
+test('the same number gives the same part, and another number gives another part', () => {
   expect(words(startPlan(5))).toEqual(words(startPlan(5)));
   const many = [1, 2, 3, 4, 5, 6].map((seed) => words(startPlan(seed)).join());
   expect(new Set(many).size).toBeGreaterThan(2);
 });
 
-test('a choice counts, and a choice that is no option gives the usual one', () => {
+test('a choice is used, and a choice that is no option gives the usual one', () => {
   expect(words(decide(startPlan(5), maker, { chosen: { count: '3' } }))).toHaveLength(3);
   expect(words(decide(startPlan(5), maker, { chosen: { count: '99' } }))).toHaveLength(2);
 });
@@ -56,7 +56,7 @@ test('a new sheet keeps the choices and the parts left out', () => {
   expect(planOf(plan, maker)).toEqual({ seed: 9, out: true, chosen: { count: '1' }, pinned: null });
 });
 
-test('a kept plan is read again, and any other value gives no plan or a valid one', () => {
+test('a stored plan is read again, and any other value gives no plan or a valid plan', () => {
   const { blocks } = makePart(maker, startPlan(5), input);
   const plan = decide(startPlan(5), maker, { pinned: blocks, out: true });
   expect(parsePlan(JSON.parse(JSON.stringify(plan)))).toEqual(plan);

@@ -5,22 +5,25 @@ import { withTypographicMarks } from './typographic-marks.ts';
 
 /** The teacher's decisions about one part. */
 export interface PartPlan {
-  /** Chance begins here; another seed gives other words. */
+  /** The seed of the random choices. Another seed gives other words. */
   readonly seed: number;
   readonly out: boolean;
-  /** By the id of a choice. */
+  /** The chosen values, by the id of the choice. */
   readonly chosen: Readonly<Record<string, string>>;
-  /** The part as it is to stay, whatever else changes; null while it is made anew each time. */
+  /** The part as it must stay, regardless of other changes; null while the part is made anew each time. */
   readonly pinned: readonly LessonBlock[] | null;
-  /** How many minutes of the lesson it may take; left out where nobody planned it. */
+  /** The minutes of the lesson that the part may take; left out where nobody planned them. */
   readonly minutes?: number;
 }
 
-/** A lesson sheet as it is kept: the number it is made from, and the decisions about its parts. */
+/** A lesson sheet as it is stored: the number it is made from, and the decisions about its parts. */
 export interface LessonPlan {
   readonly seed: number;
   readonly parts: Readonly<Record<string, PartPlan>>;
-  /** Ids of parts in the order the teacher set; left out where it is the usual one. A part it does not name keeps its usual neighbour. */
+  /**
+   * The ids of parts in the order the teacher set; left out where the order is the usual one. A part that is not named
+   * keeps its usual neighbour.
+   */
   readonly order?: readonly string[];
 }
 
@@ -34,22 +37,28 @@ export interface PlannedPart extends LessonPart {
   readonly plan: PartPlan;
 }
 
-/** A fresh plan; the same number gives the same sheet. */
+/** Returns a new plan. The same number gives the same sheet. */
 export function startPlan(seed: number): LessonPlan {
   return { seed, parts: {} };
 }
 
-/** The decisions about a part; as usual where there are none: an extra part is not on the sheet then. */
+/**
+ * Returns the decisions about a part, or the usual decisions where there are none. An extra part is not on the sheet
+ * then.
+ */
 export function planOf({ seed, parts }: LessonPlan, { id, extra }: PartName): PartPlan {
   return Object.hasOwn(parts, id) ? parts[id]! : { seed, out: extra === true, chosen: {}, pinned: null };
 }
 
-/** The plan with something decided about a part. */
+/** Returns the plan with a decision about a part. */
 export function decide(plan: LessonPlan, part: PartName, change: Partial<PartPlan>): LessonPlan {
   return { ...plan, parts: { ...plan.parts, [part.id]: { ...planOf(plan, part), ...change } } };
 }
 
-/** The parts in the order of the plan; one its order does not name comes behind the part it usually follows. */
+/**
+ * Returns the parts in the order of the plan. A part that the order does not name comes after the part it usually
+ * follows.
+ */
 export function inOrder<T extends PartName>(plan: LessonPlan, makers: readonly T[]): T[] {
   const { order } = plan;
   if (!order) return [...makers];
@@ -64,7 +73,7 @@ export function inOrder<T extends PartName>(plan: LessonPlan, makers: readonly T
     .map(({ maker }) => maker);
 }
 
-/** The plan with a part moved up or down by so many places. */
+/** Returns the plan with a part moved up or down by a number of places. */
 export function movePart(plan: LessonPlan, makers: readonly PartName[], id: string, by: number): LessonPlan {
   const ids = inOrder(plan, makers).map((maker) => maker.id);
   const from = ids.indexOf(id);
@@ -73,13 +82,13 @@ export function movePart(plan: LessonPlan, makers: readonly PartName[], id: stri
   return { ...plan, order: ids.toSpliced(from, 1).toSpliced(to, 0, id) };
 }
 
-/** A new sheet: another number for every part that is not pinned; choices and parts left out stay. */
+/** Returns the plan of a new sheet. Every part that is not pinned gets another number. Choices and parts left out stay. */
 export function renew(plan: LessonPlan, seed: number): LessonPlan {
   const parts = Object.entries(plan.parts).map(([id, part]) => [id, { ...part, seed }] as const);
   return { ...plan, seed, parts: Object.fromEntries(parts) };
 }
 
-/** Makes all parts in their order, those that are made from the sheet last. */
+/** Makes all parts in their order. The parts that are made from the sheet are made last. */
 export function makeSheet(
   makers: readonly PartMaker[],
   plan: LessonPlan,
@@ -93,7 +102,7 @@ export function makeSheet(
   return ordered.map((maker) => ({ maker, part: made.get(maker)! }));
 }
 
-/** Makes the part, or gives it as it was pinned; nothing is made of a part that is not on the sheet. */
+/** Makes a part, or returns its pinned blocks. Makes nothing for a part that is not on the sheet. */
 export function makePart(
   maker: PartMaker,
   plan: LessonPlan,
@@ -114,7 +123,7 @@ export function makePart(
   return { id, title, plan: own, ...part, blocks: part.blocks.map(withTypographicMarks) };
 }
 
-/** Reads a plan that was kept, as far as it is one: any value may be given; null where it is none. */
+/** Reads a stored plan as far as it is valid. Any value may be given. Returns null where the value is no plan. */
 export function parsePlan(kept: unknown): LessonPlan | null {
   if (!isRecord(kept) || !Number.isSafeInteger(kept.seed)) return null;
   const seed = kept.seed as number;
@@ -172,7 +181,7 @@ function isListOf(value: unknown, holds: (item: unknown) => boolean): value is r
   return Array.isArray(value) && value.every(holds);
 }
 
-/** Whether a kept value has named fields, whatever they hold. */
+/** Whether a stored value has named fields, regardless of their content. */
 export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null;
 }

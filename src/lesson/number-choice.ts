@@ -1,6 +1,6 @@
 import type { PartChoice } from './lesson-part.ts';
 
-/** A choice of how many. */
+/** Returns a choice of a number. */
 export function numberChoice(
   id: string,
   label: string,

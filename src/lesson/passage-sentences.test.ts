@@ -28,4 +28,4 @@ test.each([
   ['nothing without a word', '…\n12.\n', []],
 ])('cuts a passage into sentences: %s', (_, text, sentences) => expect(cut(text)).toEqual(sentences));
 
-test('without a passage there is no sentence', () => expect(passageSentences(null)).toEqual([]));
+test('without a passage there are no sentences', () => expect(passageSentences(null)).toEqual([]));

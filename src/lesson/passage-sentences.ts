@@ -4,8 +4,9 @@ import type { LessonText } from './lesson-input.ts';
 const MOST_IN_GREETING = 3;
 
 /**
- * The sentences of a passage in its order, each once. Speech keeps the one who said it: `“Row!” said Mr. Falk.` is one; a sentence cut from a longer speech has
- * no half of its quotation marks. Headings and entries of lists are none, nor is what has no word.
+ * Returns the sentences of a passage in order, each once. Speech stays with its speaker: `“Row!” said Mr. Falk.` is one
+ * sentence. A sentence cut from a longer speech has no unpaired quotation mark. Headings, entries of lists and text
+ * without a word are no sentences.
  */
 export function passageSentences(passage: LessonText | null): string[] {
   const sentences: string[] = [];
@@ -22,12 +23,12 @@ export function passageSentences(passage: LessonText | null): string[] {
   return [...new Set(sentences)];
 }
 
-/** The first and last lines of a letter: To Gran, or From Otto. */
+/** Whether a text is the first or last line of a letter: To Gran, or From Otto. */
 function isGreeting(text: string): boolean {
   return !/[.!?…:;"”’]$/.test(text) && text.split(' ').length <= MOST_IN_GREETING;
 }
 
-/** Whether a sentence tells who said the one before: I said to a seal. */
+/** Whether a sentence tells who said the sentence before: I said to a seal. */
 function isSaidBy(text: string, before: string | undefined): boolean {
   return (
     /^["“][^"“]*["”]$/.test(before ?? '') &&
@@ -37,7 +38,10 @@ function isSaidBy(text: string, before: string | undefined): boolean {
   );
 }
 
-/** Every quotation mark with its other: one that a whole sentence had to itself goes, one within gets the other back. */
+/**
+ * Returns a text in which every quotation mark has its partner. A single mark of a whole sentence is removed. A mark
+ * inside the sentence gets its partner back.
+ */
 function withWholeQuotes(text: string): string {
   const marks = text.match(/["“”]/g) ?? [];
   const opens = marks.filter((mark, i) => mark === '“' || (mark === '"' && i % 2 === 0)).length;

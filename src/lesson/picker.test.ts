@@ -3,14 +3,14 @@ import { createPicker } from './picker.ts';
 
 const words = 'gull kelp mast dock rope sail tern buoy net crab'.split(' ');
 
-test('the same seed and name give the same choice, another seed or name another', () => {
+test('the same seed and name give the same choice, and another seed or name gives another', () => {
   const picked = createPicker(7, 'lists').pick(words, 10);
   expect(createPicker(7, 'lists').pick(words, 10)).toEqual(picked);
   expect(createPicker(8, 'lists').pick(words, 10)).not.toEqual(picked);
   expect(createPicker(7, 'dictation').pick(words, 10)).not.toEqual(picked);
 });
 
-test('every order comes up: of three words, all six', () => {
+test('shuffling three words gives all six orders', () => {
   const orders = Array.from({ length: 100 }, (_, seed) =>
     createPicker(seed).shuffle(words.slice(0, 3)).join(),
   );

@@ -1,4 +1,4 @@
-/** Chooses by chance, the same each time for the same seed. */
+/** Makes random choices that are the same each time for the same seed. */
 export interface Picker {
   /** A whole number from 0 to below `limit`. */
   below(limit: number): number;
@@ -7,11 +7,11 @@ export interface Picker {
   /** Up to `count` different items, in the order they were picked. */
   pick<T>(items: readonly T[], count: number): T[];
   /**
-   * Up to `count` different items, the earlier ones of the list likelier: of the commonest words some rare one now and then.
-   * They come in the order of the list.
+   * Up to `count` different items, in the order of the list. Earlier items are likelier: mostly the commonest words,
+   * and now and then a rare one.
    */
   pickEarly<T>(items: readonly T[], count: number): T[];
-  /** Up to `count` different items, the heavier ones likelier, in the order of the list. */
+  /** Up to `count` different items, in the order of the list. Heavier items are likelier. */
   pickWeighted<T>(items: readonly T[], weight: (item: T, place: number) => number, count: number): T[];
 }
 

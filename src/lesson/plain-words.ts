@@ -1,11 +1,17 @@
 import data from './plain-words.json' with { type: 'json' };
 import type { WordBank } from './word-bank.ts';
 
-/** Words of the bank beyond this rank (gout, sac, tract) few children of the primary grades know. Read off the bank by hand. */
+/**
+ * The rank in the bank beyond which few children of the primary grades know a word (gout, sac, tract). Set by reading
+ * the bank by hand.
+ */
 const ORDINARY = 6500;
-/** Common in films, met late by children (lease, grief), and short names and slang (jack, mic); read off the bank by hand. */
+/**
+ * Words that are common in films and that children meet late (lease, grief), and short names and slang (jack, mic).
+ * Chosen from the bank by hand.
+ */
 const adult: ReadonlySet<string> = new Set(data.adult.split(' '));
-/** Rare in films, met early by children (hen, kite, snail); read off the bank by hand. */
+/** Words that are rare in films and that children meet early (hen, kite, snail). Chosen from the bank by hand. */
 const young: ReadonlySet<string> = new Set(data.young.split(' '));
 
 /**
@@ -20,7 +26,10 @@ export function isPlain(word: string, base: string | null, bank: WordBank): bool
   return isPlainBase(word, rankOf(word));
 }
 
-/** The same of a word that is no form of another, by its rank in the bank. */
+/**
+ * Whether a child of the primary grades knows a word that is no form of another word. Decided by the word's rank in the
+ * bank.
+ */
 export function isPlainBase(word: string, rank: number): boolean {
   return !adult.has(word) && (young.has(word) || rank <= ORDINARY);
 }

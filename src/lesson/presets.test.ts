@@ -8,7 +8,7 @@ const onSheet = (plan = startPlan(5)) =>
     .filter((maker) => !planOf(plan, maker).out)
     .map(({ id }) => id);
 
-test('a new lesson has the parts it always had, in their order', () => {
+test('a new lesson has the parts it always had, in the usual order', () => {
   expect(onSheet()).toEqual([
     'review',
     'building',
@@ -20,7 +20,7 @@ test('a new lesson has the parts it always had, in their order', () => {
   ]);
 });
 
-test('a part that is moved stays there, and one the order does not name keeps its neighbour', () => {
+test('a moved part stays in its new place, and a part the order does not name keeps its neighbour', () => {
   const moved = movePart(startPlan(5), parts, 'dictation', -99);
   expect(onSheet(moved)[0]).toBe('dictation');
   expect(inOrder(moved, parts)).toHaveLength(parts.length);
@@ -41,7 +41,7 @@ test('a lesson in one page has five parts, 25 minutes, and only choices its part
   expect(parsePlan(JSON.parse(JSON.stringify(plan)))).toEqual(plan);
 });
 
-test('a preset of the teacher’s own gives the same parts, order and choices to another lesson', () => {
+test('a preset of the teacher’s own gives another lesson the same parts, order and choices', () => {
   let plan = applyPreset(startPlan(5), onePage, parts);
   const sort = parts.find(({ id }) => id === 'word-sort')!;
   plan = movePart(decide(plan, sort, { out: false, chosen: { spellings: '2' } }), parts, 'word-sort', -3);
@@ -55,7 +55,7 @@ test('a preset of the teacher’s own gives the same parts, order and choices to
   expect(planOf(other, sort).seed).toBe(9);
 });
 
-test('any other value holds no preset', () => {
+test('a value that is no list of presets gives no presets', () => {
   for (const value of [null, 3, {}, [1], [{ name: '', parts: [] }], [{ name: 'a', parts: [{}] }]])
     expect(parsePresets(value)).toEqual([]);
 });

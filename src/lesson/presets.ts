@@ -1,12 +1,12 @@
 import { isMinutes, isRecord, type LessonPlan, type PartName, planOf } from './lesson-plan.ts';
 
-/** Which parts a lesson has, in which order, how they are chosen and how long they take; no words. */
+/** The parts of a lesson with their order, choices and minutes, but without words. */
 export interface LessonPreset {
   readonly name: string;
   readonly parts: readonly PresetPart[];
 }
 
-/** A part of a preset, which is on the sheet. */
+/** A part that a preset puts on the sheet. */
 export interface PresetPart {
   readonly id: string;
   readonly chosen: Readonly<Record<string, string>>;
@@ -27,7 +27,10 @@ export const onePage: LessonPreset = {
 
 const LONGEST_NAME = 60;
 
-/** The plan with the parts of a preset and no others; the words go by the plan's number, pinned parts of the preset stay. */
+/**
+ * Returns the plan with only the parts of a preset on the sheet. The words follow the plan's number. Pinned parts of
+ * the preset stay.
+ */
 export function applyPreset(plan: LessonPlan, preset: LessonPreset, makers: readonly PartName[]): LessonPlan {
   const wanted = new Map(preset.parts.map((part) => [part.id, part]));
   const parts = Object.fromEntries(
@@ -56,7 +59,7 @@ export function presetOf(plan: LessonPlan, name: string, ordered: readonly PartN
   };
 }
 
-/** Reads presets that were kept, as far as they are some: any value may be given. */
+/** Reads stored presets as far as they are valid. Any value may be given. */
 export function parsePresets(kept: unknown): LessonPreset[] {
   if (!Array.isArray(kept)) return [];
   const names = new Set<string>();

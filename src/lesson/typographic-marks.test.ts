@@ -8,7 +8,7 @@ test.each([
   ['He said: "The card says \'net\'."', 'He said: “The card says ‘net’.”'],
   ['6\' 2"', '6\' 2"'],
   ['', ''],
-])('%s → %s', (before, after) => {
+])('%s becomes %s', (before, after) => {
   expect(typographic(before)).toBe(after);
   expect(typographic(after)).toBe(after);
 });

@@ -1,4 +1,7 @@
-/** `n` noun, `v` verb, `a` adjective, `r` adverb; a word may be several, the likeliest first: `nv`. */
+/**
+ * The parts of speech of a word: `n` noun, `v` verb, `a` adjective, `r` adverb. A word may have several, the likeliest
+ * first: `nv`.
+ */
 export type Parts = string;
 
 /** A word fit for a lesson. */
@@ -8,7 +11,7 @@ export interface BankWord {
   readonly rank: number;
   /** Empty for words of grammar (the, with). */
   readonly parts: Parts;
-  /** A few words that say what it means; empty where nothing short does, as for forms of other words (nets). */
+  /** A few words that explain the word; empty where no short text does, as for forms of other words (nets). */
   readonly meaning: string;
 }
 
@@ -18,7 +21,10 @@ export interface WordBank {
   find(word: string): BankWord | undefined;
 }
 
-/** Opens the text of `lesson-words.tsv` (made by `npm run data`): word, parts of speech, meaning in each line. */
+/**
+ * Opens the text of `lesson-words.tsv` (made by `npm run data`). Each line has a word, its parts of speech and its
+ * meaning.
+ */
 export function openWordBank(text: string): WordBank {
   const words = text
     .split('\n')

@@ -6,19 +6,23 @@ import { isMeaningTrueOf } from './new-pattern/say-rule.ts';
 import type { Picker } from './picker.ts';
 import { type ListedWord, listWords } from './word-lists/listed-words.ts';
 
-/** With fewer plain words (rain), others that need the pattern (daybreak) come after them. */
+/** If there are fewer plain words (rain) than this, other words that need the pattern (daybreak) come after them. */
 const ENOUGH_PLAIN = 12;
 /**
- * Patterns that a step is about: its others are shown in words that have it too. In a step of long words the i of radio, not of ski;
- * in one of consonant-le the st of castle, not of listen.
+ * Patterns that a step is mainly about. The other patterns of the step are shown only in words that have the main
+ * pattern too.
+ * A step of long words shows the i of radio, not of ski. A step of consonant-le shows the st of castle, not of listen.
  */
 const LEADS: readonly { readonly id: PatternId; readonly leads: RegExp }[] = [
   { id: 'syllables-3', leads: /./ },
   { id: 'consonant-le', leads: /^st$/ },
 ];
-/** A consonant with an e behind it (breathe) shows nothing beside the patterns of a step: it has no letters of its own. */
+/**
+ * A consonant with an e after it (breathe) shows nothing beside the other patterns of a step, because it has no letters
+ * of its own.
+ */
 const SHOWS_NOTHING = 'silent-e';
-/** Beside the kinds of syllables it makes a way to divide shows nothing: prom·ise in a step of open syllables. */
+/** A way to divide words shows nothing beside the kinds of syllables it makes: prom·ise in a step of open syllables. */
 const WAY_TO_DIVIDE = /^divide-/;
 
 /** The words that show a pattern in a step. In a step led by another pattern they have that pattern too. */
@@ -32,7 +36,10 @@ export function wordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] 
   return lead ? words.filter(({ requires }) => requires.includes(lead.id)) : words;
 }
 
-/** The words that show a pattern, plain ones where there are some; of contractions the short forms, which are no list words else. */
+/**
+ * Returns the words that show a pattern, plain words if there are enough. For contractions these are the short forms,
+ * which other lists do not contain.
+ */
 function allWordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
   if (/^(?:contraction|possessive)/.test(id))
     return listWords(input).filter(({ requires }) => requires.includes(id));
@@ -50,9 +57,9 @@ function allWordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
 }
 
 /**
- * Words of some patterns in turn, so that each pattern that has words takes part and none has many more than another: of -ed
- * `jumped`, `sailed`, `landed`. `isFirst` words come before others of their pattern,
- * and only `isFit` ones are taken.
+ * Takes words of several patterns in turn. Each pattern that has words takes part, and none has many more words than
+ * another. For -ed the words are `jumped`, `sailed`, `landed`. Words that meet `isFirst` come before the others of
+ * their pattern, and only words that meet `isFit` are taken.
  */
 export function takeInTurn(
   input: LessonInput,
@@ -95,12 +102,12 @@ export function takeInTurn(
 }
 
 /**
- * Letters that no class practises together: the nth of month and dth of width are ends of few words, and the ffe of giraffe are those
- * of many.
+ * Patterns whose letters no class practises together. The nth of month and the dth of width end few words. The ffe of
+ * giraffe is one of many endings with a silent e.
  */
 const NO_UNIT = /^(?:end-(?:nth|lch|lth|dth)|silent-e)$/;
 
-/** Whether the letters of a pattern may be named or put on a card: str and oa, not dth. */
+/** Whether the letters of a pattern may be named or put on a card: str and oa may, dth may not. */
 export function isPractised(id: PatternId): boolean {
   return !NO_UNIT.test(id);
 }

@@ -13,7 +13,7 @@ test.each([
   ['One day the red one sank.', []],
   ['two cats, three dogs', ['2', '3']],
   ['at ten and at six', ['10', '6']],
-])('the numbers of “%s”', (text, numbers) => {
+])('the numbers of “%s” are found and written in digits', (text, numbers) => {
   expect(facts(text).numbers).toEqual([...numbers].sort());
 });
 
@@ -24,11 +24,11 @@ test.each([
   ['He was unhappy and helpless.', 0, 2],
   ['A note on a knot.', 0, 0],
   ['He refused to go into the uncle’s inn.', 0, 1],
-])('how often “%s” denies', (text, negations, softNegations) => {
+])('the full and partial negations of “%s” are counted', (text, negations, softNegations) => {
   expect(facts(text)).toMatchObject({ negations, softNegations });
 });
 
-test('names are words with a capital inside a sentence, at its head too when the passage has them elsewhere', () => {
+test('a capitalised word is a name inside a sentence, and at its start if the passage has it elsewhere', () => {
   const names = findNames('Then Falk came. I said I’m glad. “Go,” said Mrs. Tull.');
   expect([...names]).toEqual(['falk', 'mrs']);
   expect([...facts('Falk’s boat sank.', new Set(['falk'])).names]).toEqual(['falk']);

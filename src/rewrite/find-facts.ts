@@ -4,15 +4,18 @@ import type { ReadWord, RewriteTools } from './rewrite-task.ts';
 export interface Facts {
   /** Names in lower case, without the s of a possessive. */
   readonly names: ReadonlySet<string>;
-  /** Numbers in digits, sorted: `12` for 12 and for twelve. */
+  /** Numbers in digits, sorted. Both 12 and twelve give `12`. */
   readonly numbers: readonly string[];
-  /** How often something is denied; neither … nor is once. */
+  /** The number of negations. “Neither … nor” counts once. */
   readonly negations: number;
-  /** Words that deny in part: unhappy, helpless, refused. They may become a `not`. */
+  /**
+   * The number of words with a partial negation: unhappy, helpless, refused. A rewriting may replace such a word by a
+   * `not`.
+   */
   readonly softNegations: number;
 }
 
-/** Names besides those that the group's judge knows: words with a capital inside a sentence of the passage. */
+/** Returns names that the group's judge does not know: capitalised words inside a sentence of the passage. */
 export function findNames(text: string): ReadonlySet<string> {
   const names = new Set<string>();
   for (const [, word] of text.matchAll(/(?<=[\p{Ll}\p{N},;:] ["“‘(]?)(\p{Lu}[\p{L}’'-]*)/gu))
@@ -20,10 +23,10 @@ export function findNames(text: string): ReadonlySet<string> {
   return names;
 }
 
-/** I, and I'm. */
+/** The word I, alone or in a contraction such as I'm. It is not a name. */
 const NO_NAMES = /^I(?:['’]\p{L}+)?$/u;
 
-/** The facts of a text; `names` as `findNames` gives them for the passage. */
+/** Returns the facts of a text. `names` is the result of `findNames` for the passage. */
 export function findFacts(
   text: string,
   words: readonly ReadWord[],
@@ -46,7 +49,7 @@ export function findFacts(
   };
 }
 
-/** A name as it is compared: `Falk's` is falk. */
+/** Returns a name in the form used for comparison: `Falk's` becomes falk. */
 export function plain(word: string): string {
   return word.toLowerCase().replaceAll('’', "'").replace(/'s?$/, '');
 }
@@ -62,7 +65,7 @@ const UNITS =
 const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
 const POWERS: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000, million: 1e6, billion: 1e9 };
 
-/** Numbers in digits and in words; a lone one says no number: the red one. */
+/** Returns the numbers written in digits or in words. A single “one” does not count as a number: the red one. */
 function findNumbers(lower: string): string[] {
   const found: string[] = [];
   let sum: number | null = null;

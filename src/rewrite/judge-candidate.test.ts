@@ -47,7 +47,7 @@ describe('a rewriting is dropped', () => {
   });
 });
 
-test('the most readable comes first, then the one that keeps more, then the shorter; each once', () => {
+test('the most readable comes first, then the one that keeps more, then the shorter, without duplicates', () => {
   const judged = [
     'Bram did not get twelve big lanterns.',
     'Bram did not get twelve big lamps in the end.',
@@ -64,7 +64,7 @@ test('the most readable comes first, then the one that keeps more, then the shor
   ]);
 });
 
-test('words to pre-teach and names of the sentences beside it may stay', () => {
+test('a rewriting may keep words to pre-teach', () => {
   const taught = createCandidateJudge(task, {
     ...fakeTools,
     read: (text) =>

@@ -3,7 +3,7 @@ import type { Standing } from '../analyze/types.ts';
 import { findFacts, plain } from './find-facts.ts';
 import type { ReadWord, RewriteTask, RewriteTools } from './rewrite-task.ts';
 
-/** Why a rewriting is not shown. */
+/** The reason why a rewriting is not shown. */
 export type Unfit =
   | 'same'
   | 'not-more-readable'
@@ -19,21 +19,21 @@ export type Unfit =
 /** A rewriting as the engine judges it. */
 export interface JudgedCandidate {
   readonly text: string;
-  /** Null where it may be shown. */
+  /** Null if the rewriting may be shown. */
   readonly unfit: Unfit | null;
-  /** Share of its running words the group reads, 0 to 1. */
+  /** The share of its running words that the group can read, 0 to 1. */
   readonly readable: number;
-  /** Share of what the sentence is about that it names too, 0 to 1. */
+  /** The share of the content words of the sentence that the rewriting keeps in the same or a similar word, 0 to 1. */
   readonly kept: number;
   readonly words: number;
   /** Words the group cannot read yet. */
   readonly hard: readonly string[];
 }
 
-/** Less of a sentence is no rewriting of it. Our own figure. */
+/** The smallest share of the content that a rewriting must keep. With less, it no longer says the same. Our own figure. */
 const LEAST_KEPT = 0.3;
 
-/** Judges rewritings of one sentence. */
+/** Returns a function that judges rewritings of one sentence. */
 export function createCandidateJudge(
   task: RewriteTask,
   tools: RewriteTools,
@@ -106,7 +106,7 @@ function hardWords(text: string, words: readonly ReadWord[]): string[] {
   return [...new Set(hard.map(({ start, end }) => text.slice(start, end).toLowerCase()))];
 }
 
-/** For each word that the sentence is about: its base, and the bases of words that say the same. */
+/** Returns a list for each content word of the sentence: the base of the word and the bases of its synonyms. */
 function meaningOf(
   { sentence }: RewriteTask,
   { baseOf, wordsFor }: RewriteTools,
@@ -131,7 +131,7 @@ function spellsName(text: string, name: string): boolean {
   return (text.match(/[\p{L}’'-]+/gu) ?? []).some((word) => /^\p{Lu}/u.test(word) && plain(word) === name);
 }
 
-/** Whether something of `wanted` is missing, each as often as it is there. */
+/** Whether `has` lacks an item of `wanted`. An item that occurs several times in `wanted` must occur as often in `has`. */
 function lacks(has: readonly string[], wanted: readonly string[]): boolean {
   const left = [...has];
   return wanted.some((each) => {

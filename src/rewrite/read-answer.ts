@@ -1,13 +1,16 @@
 import { LONGEST_TEXT } from './write-prompt.ts';
 
-/** A longer answer is not read at all: the rewritings asked for take some hundred characters. */
+/**
+ * The most characters of an answer. A longer answer is not read. The rewritings asked for take a few hundred
+ * characters.
+ */
 const MOST = 20_000;
 const MOST_CANDIDATES = 12;
 
-/** The rewritings in a model's answer, each once; none where the answer has another form. */
+/** Returns the rewritings in a model's answer, without duplicates. The list is empty if the answer has another format. */
 export function readAnswer(answer: unknown): string[] {
   if (typeof answer !== 'string' || answer.length > MOST) return [];
-  // Models like to put their JSON into a fence of code.
+  // Models often put their JSON into a fenced code block.
   const json = /^\s*```(?:json)?\s*([\s\S]*?)\s*```\s*$/.exec(answer)?.[1] ?? answer;
   let read: unknown;
   try {
@@ -29,7 +32,10 @@ export function readAnswer(answer: unknown): string[] {
   return [...new Set(texts)];
 }
 
-/** Sentences and nothing else: no markup, no code, no address, no second line; it ends as a sentence does. */
+/**
+ * Whether a text consists only of sentences: no markup, no code, no web address, no second line. The text must end like
+ * a sentence.
+ */
 function isPlainText(text: string): boolean {
   return (
     /^["“‘']?\p{Lu}[\p{L}\p{N} ,.;:?!'"“”‘’()–—-]*[.?!]["”’']?$/u.test(text) &&

@@ -14,7 +14,7 @@ const task: RewriteTask = {
 };
 const answer = (...candidates: unknown[]): string => JSON.stringify({ candidates });
 
-/** Answers one after the other, the last again and again; `asked` has the questions. */
+/** Creates a model that gives the answers one after the other and then repeats the last. `asked` collects the questions. */
 function model(...answers: string[]): { ask: AskModel; asked: Record<string, unknown>[] } {
   const asked: Record<string, unknown>[] = [];
   return {
@@ -28,7 +28,7 @@ function model(...answers: string[]): { ask: AskModel; asked: Record<string, unk
 const rewrite = async (ask: AskModel, signal = new AbortController().signal): Promise<string[]> =>
   (await rewriteSentence(task, fakeTools, ask, signal)).map(({ text }) => text);
 
-test('the model is given the sentence, its neighbours, what to avoid, what to say instead, what to keep and the length', async () => {
+test('the model gets the sentence, its neighbours, words to avoid, use and keep, and the greatest length', async () => {
   const { ask, asked } = model(answer('Bram got a big lamp.'));
   expect(await rewrite(ask)).toEqual(['Bram got a big lamp.']);
   expect(asked).toEqual([
@@ -44,7 +44,7 @@ test('the model is given the sentence, its neighbours, what to avoid, what to sa
   ]);
 });
 
-test('hard words are sent back, three times at most', async () => {
+test('answers with hard words are sent back to the model at most three times', async () => {
   const { ask, asked } = model(
     answer('Bram purchased a big lamp.'),
     answer('Bram got an enormous lamp.'),
@@ -66,7 +66,7 @@ test('hard words are sent back, three times at most', async () => {
   expect(stubborn.asked[1]!.avoid).toContain('squall');
 });
 
-describe('nothing is shown of an answer that', () => {
+describe('no rewriting is shown if the answer', () => {
   test.each([
     ['is no JSON', 'Sure! Here is a simpler sentence: Bram got a big lamp.'],
     ['is empty', ''],
@@ -93,11 +93,11 @@ describe('nothing is shown of an answer that', () => {
   });
 });
 
-test('a fence of code around the JSON is read', () => {
+test('JSON inside a fenced code block is read', () => {
   expect(readAnswer(`\`\`\`json\n${answer('Bram ran.')}\n\`\`\``)).toEqual(['Bram ran.']);
 });
 
-test('a model that never answers is left when the signal says so', async () => {
+test('aborting the signal ends the wait for a model that never answers', async () => {
   const controller = new AbortController();
   const never: AskModel = (_text, _schema, signal) =>
     new Promise((_, reject) => signal.addEventListener('abort', () => reject(signal.reason)));

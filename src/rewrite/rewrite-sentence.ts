@@ -3,14 +3,15 @@ import { readAnswer } from './read-answer.ts';
 import type { AskModel, RewriteTask, RewriteTools } from './rewrite-task.ts';
 import { ANSWER_SCHEMA, writePrompt } from './write-prompt.ts';
 
-/** Hard words are sent back at most so often. */
+/** How many times answers with hard words are sent back to the model at most. */
 const SENT_BACK = 3;
-/** So many are shown to the teacher. */
+/** How many rewritings are shown to the teacher at most. */
 const SHOWN = 3;
 
 /**
- * Rewritings of a sentence that the engine lets pass, best first; none where the model gave nothing that helps. What it
- * answers with words that are still too hard is sent back to it. Rejects when the model does, or when it is aborted.
+ * Returns the rewritings of a sentence that the engine accepts, best first. The list is empty if the model gave nothing
+ * useful. Answers with words that are still too hard are sent back to the model. Rejects when the model rejects or the
+ * signal is aborted.
  */
 export async function rewriteSentence(
   task: RewriteTask,
@@ -29,7 +30,7 @@ export async function rewriteSentence(
     judged.push(...candidates);
     if (judged.some(({ unfit, hard }) => unfit === null && hard.length === 0)) break;
     tried = candidates.filter(({ hard }) => hard.length > 0).map(({ text }) => text);
-    // Nothing with hard words came: to ask the same again gives the same.
+    // No answer had hard words to send back. The same question would give the same answer.
     if (tried.length === 0) break;
   }
   return rankCandidates(judged).slice(0, SHOWN);

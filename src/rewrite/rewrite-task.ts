@@ -1,19 +1,19 @@
 import type { Span, Standing } from '../analyze/types.ts';
 
-/** A word of a text with what it is to the group. */
+/** A word of a text with its standing for the group. */
 export interface ReadWord extends Span {
   readonly standing: Standing;
 }
 
-/** The group and its language while sentences are rewritten. */
+/** The functions of the group and its language that rewriting needs. */
 export interface RewriteTools {
-  /** The words of a text as the group reads them; words to pre-teach count as by sight. */
+  /** Returns the words of a text with their standing for the group. Words to pre-teach count as by-sight words. */
   readonly read: (text: string) => readonly ReadWord[];
-  /** The base a word is made from, in lower case; the word itself where it is made of no other. */
+  /** Returns the base of a word, in lower case. A word that is not derived from another word is its own base. */
   readonly baseOf: (word: string) => string;
-  /** Whether a word denies by a part of it: unhappy, helpless; not uncle. */
+  /** Whether a part of the word negates it: unhappy, helpless; not uncle. */
   readonly denies: (word: string) => boolean;
-  /** Words that say the same in this place, nearest first, whether the group reads them. */
+  /** Returns synonyms that fit this place, nearest first, and whether the group reads each of them. */
   readonly wordsFor: (
     sentence: string,
     start: number,
@@ -21,21 +21,21 @@ export interface RewriteTools {
   ) => readonly { readonly text: string; readonly reads: boolean }[];
 }
 
-/** One sentence to be rewritten, and what goes with it. */
+/** One sentence to be rewritten, with its context. */
 export interface RewriteTask {
   readonly sentence: string;
-  /** The sentences beside it; empty at the ends of a text. */
+  /** The sentences before and after it. Empty at the start or end of a text. */
   readonly before: string;
   readonly after: string;
   /** Names of the passage, in lower case (`findNames`). */
   readonly names: ReadonlySet<string>;
-  /** Words that are taught beforehand: they may stay. */
+  /** Words that are taught beforehand. A rewriting may keep them. */
   readonly preTeach: readonly string[];
-  /** Words in a sentence at most. */
+  /** The most words a sentence may have. */
   readonly longest: number;
 }
 
-/** Asks the model; the answer is whatever it says. Rejects with the reason of the signal when it is aborted. */
+/** Asks the model and returns its raw answer. Rejects with the reason of the signal when the signal is aborted. */
 export type AskModel = (
   text: string,
   schema: Record<string, unknown>,

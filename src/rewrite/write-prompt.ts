@@ -11,9 +11,9 @@ export const INSTRUCTIONS = [
   'Answer with JSON only: {"candidates": ["…", "…"]}.',
 ].join('\n');
 
-/** How many rewritings are asked for at once. */
+/** How many rewritings the model should return for one question. */
 const WANTED = 5;
-/** No sentence for children is longer, in characters. */
+/** The most characters of a sentence. No sentence for children is longer. */
 export const LONGEST_TEXT = 400;
 
 /** The form of the answer, as a JSON schema. */
@@ -31,12 +31,12 @@ export const ANSWER_SCHEMA: Record<string, unknown> = {
   additionalProperties: false,
 };
 
-/** At most so many words are named in one list, the first of them. */
+/** The most words in one list. Only the first words of a longer list are named. */
 const MOST_WORDS = 40;
 
 /**
- * The question for a sentence. `tried`: answers with words that are still too hard, which are named so that
- * they are not used again.
+ * Returns the question for a sentence. `tried`: answers with words that are still too hard. These words are named so
+ * that the model avoids them.
  */
 export function writePrompt(
   task: RewriteTask,

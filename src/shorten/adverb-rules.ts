@@ -15,7 +15,7 @@ const WAY =
   /^(?:toward|towards|into|onto|across|along|through|over|around|down|up|at|away|behind|beside|under)$/;
 const CLAUSE_OPENER = /^(?:,|;|and|but|so|then|that|when|as|while|because|if|after|before|until|where|“|")$/;
 
-/** An adverb between two words or marks. */
+/** An adverb with the words or punctuation marks on both sides. */
 export interface AdverbPlace {
   readonly words: readonly Word[];
   readonly at: number;
@@ -25,12 +25,12 @@ export interface AdverbPlace {
   readonly after2: Word | undefined;
 }
 
-/** Whether an adverb may go; examples and counter-examples have it between asterisks. */
+/** A rule that tells whether an adverb may be removed. The examples and counter-examples mark the adverb with asterisks. */
 export interface AdverbRule extends Case<AdverbPlace> {
   readonly goes: boolean;
 }
 
-/** Words that say how much: very, extremely. */
+/** Rules for degree words: very, extremely. */
 export const DEGREE_RULES: readonly AdverbRule[] = [
   {
     name: 'it is beside a mark',
@@ -77,7 +77,7 @@ export const DEGREE_RULES: readonly AdverbRule[] = [
   },
 ];
 
-/** Adverbs in -ly. */
+/** Rules for adverbs in -ly. */
 export const ADVERB_RULES: readonly AdverbRule[] = [
   {
     name: 'the word before it belongs to it, or is not',
@@ -129,7 +129,10 @@ export const ADVERB_RULES: readonly AdverbRule[] = [
   },
 ];
 
-/** The adverb at a place in a sentence; null where no rule looks: no adverb, one that says much (hardly), or beside a dash. */
+/**
+ * Returns the adverb at a place in a sentence. Returns null where no rule applies: the word is no adverb, it changes
+ * the meaning strongly (hardly), or it is beside a dash.
+ */
 export function adverbAt(words: readonly Word[], at: number): AdverbPlace | null {
   const [before, word, after] = [words[at - 1], words[at]!, words[at + 1]];
   if (word.isInside || !before || !after) return null;
@@ -139,7 +142,7 @@ export function adverbAt(words: readonly Word[], at: number): AdverbPlace | null
     : null;
 }
 
-/** Whether the sentence says nearly the same without its adverb. */
+/** Returns whether the sentence has nearly the same meaning without its adverb. */
 export function mayGo(place: AdverbPlace): boolean {
   const rules = isDegree(place.word) ? DEGREE_RULES : ADVERB_RULES;
   return rules.find((rule) => rule.applies(place))?.goes ?? false;
@@ -157,19 +160,22 @@ function isNotNear({ words, at }: AdverbPlace, reach: number): boolean {
   return words.slice(Math.max(0, at - reach), at).some(isNot);
 }
 
-/** A verb follows, and no more: not the freshly painted boat, nor she quietly asked before he came. */
+/**
+ * Returns whether a verb and nothing more follows: not “the freshly painted boat”, nor “she quietly asked before he
+ * came”.
+ */
 function isBeforeVerb(place: AdverbPlace): boolean {
   const { after, after2 } = place;
   const isVerb = after.kind === 'verb' && after.sure > 0.85 && after.form !== 'ing';
   return isVerb && !/^(?:noun|adjective|clause|mark)$/.test(after2?.kind ?? 'mark') && !isNotNear(place, 4);
 }
 
-/** Deeds, by a verb that says enough without its adverb. */
+/** Returns whether a word is the past of a verb for an action, which is clear enough without its adverb. */
 function isPlainPast({ kind, form, lower }: Word): boolean {
   return kind === 'verb' && form === 'past' && !isSteady(lower);
 }
 
-/** The words before `at` are a subject, from the start of the sentence or a clause. */
+/** Returns whether the words before `at` are a subject, from the start of the sentence or a clause. */
 function isSubjectEnd(words: readonly Word[], at: number): boolean {
   for (let start = at - 1; start >= Math.max(0, at - 8); start--) {
     const opens = start === 0 || CLAUSE_OPENER.test(words[start - 1]!.lower);

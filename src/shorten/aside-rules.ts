@@ -11,20 +11,20 @@ import { cutOf } from './make-cut.ts';
 import type { Cut, Rule, Word } from './types.ts';
 
 interface Aside {
-  /** Place of the comma before it. */
+  /** The index of the comma before the aside. */
   readonly start: number;
-  /** Place of the comma or of the end behind it. */
+  /** The index of the comma after the aside, or of the end. */
   readonly end: number;
-  /** Where the cut ends: with the second comma or before it. */
+  /** The end of the cut, with the second comma or before it. */
   readonly cutEnd: number;
   readonly isLast: boolean;
 }
 
-/** Words in -ing that begin no participle clause, or one that is more than a side. */
+/** Words in -ing that begin no participle clause, or begin one that is more than an aside. */
 const NO_PARTICIPLE =
   /^(?:including|being|during|according|regarding|concerning|depending|nothing|something|anything|everything|evening|morning|spring|string|king|ring|thing)$/;
 
-/** Rules that take out words said by the way, between commas or behind the last one. */
+/** Rules that remove asides, between commas or after the last comma. */
 export const ASIDE_RULES: readonly Rule[] = [
   {
     name: 'apposition',
@@ -42,7 +42,7 @@ export const ASIDE_RULES: readonly Rule[] = [
     example: ['Bram, who was nine, ran to the quay.', 'Bram ran to the quay.'],
     counterExample: 'The boy who was nine ran to the quay.',
     isSafe: true,
-    // At the end of a sentence readers missed it: it is what the sentence is for.
+    // Readers missed the clause at the end of a sentence, where it is the point of the sentence.
     applies: (words) =>
       cutAsides(
         words,
@@ -58,13 +58,13 @@ export const ASIDE_RULES: readonly Rule[] = [
     example: ['Bram, wiping his hands on his coat, ran home.', 'Bram ran home.'],
     counterExample: 'Bram ran home, wiping his hands on his coat.',
     isSafe: true,
-    // At the end of a sentence it says what came of it.
+    // At the end of a sentence, the clause tells the result.
     applies: (words) =>
       cutAsides(
         words,
         ({ start, end, isLast }) =>
           !isLast &&
-          // Before but or and, what follows would be left without what it is of.
+          // Before “but” or “and”, the following words would lose the words that they belong to.
           !/^(?:but|and)$/.test(words[end + 1]?.lower ?? '') &&
           isParticiple(words, start + 1, end) &&
           !isRowOfDoings(words, start, end),
@@ -116,7 +116,7 @@ function isBehindThing(words: readonly Word[], { start }: Aside): boolean {
   return /^(?:noun|name)$/.test(words[start - 1]?.kind ?? '');
 }
 
-/** One thing without a verb of its own: a boy of nine; behind a name also captain of the ferry. */
+/** Returns whether an aside is one thing without a verb: a boy of nine. After a name, “captain of the ferry” is one too. */
 function isThing(words: readonly Word[], { start, end, cutEnd }: Aside): boolean {
   const [before, first, second] = [words[start - 1], words[start + 1], words[start + 2]];
   if (!first) return false;
@@ -133,7 +133,10 @@ function isThing(words: readonly Word[], { start, end, cutEnd }: Aside): boolean
     .some(({ lower, kind }) => /^(?:and|or|but|nor|,)$/.test(lower) || kind === 'clause');
 }
 
-/** The aside may be why its thing is named, as in water, a need of life; or the last of a row of things: a rod, a net. */
+/**
+ * Returns whether an aside is needed. It may be the reason why its thing is named, as in “water, a need of life”, or
+ * the last item of a list: “a rod, a net”.
+ */
 function isNeeded(words: readonly Word[], { start, end, isLast }: Aside): boolean {
   const isName = words[start - 1]?.kind === 'name';
   if (isLast && !(isName && /^an?$/.test(words[start + 1]?.lower ?? ''))) return true;
@@ -144,14 +147,17 @@ function isNeeded(words: readonly Word[], { start, end, isLast }: Aside): boolea
 function isRelativeClause(words: readonly Word[], { start, end }: Aside): boolean {
   const [first, verb] = [words[start + 1], words[start + 2]];
   if (!/^(?:who|which|whose|whom|where)$/.test(first?.lower ?? '') || end - start < 4) return false;
-  // Who had waited: an earlier event is often the reason.
+  // “who had waited”: an earlier event is often the reason.
   if (verb?.lower === 'had') return false;
-  // Which holds water: what a thing always does explains it.
+  // “which holds water”: a thing's usual behaviour explains the thing.
   if (verb?.kind === 'verb' && verb.form !== 'past') return false;
   return hasFinite(words, start + 1, end) && !words.slice(start + 1, end).some(({ kind }) => kind === 'mark');
 }
 
-/** A clause that begins with a verb in -ing, or with a participle and a small word behind it, and has no other verb. */
+/**
+ * Returns whether a clause begins with a verb in -ing, or with a participle and a small word after it, and has no other
+ * verb.
+ */
 function isParticiple(words: readonly Word[], from: number, to: number, within = /^$/): boolean {
   let at = from;
   if (words[at]?.kind === 'adverb') at++;
@@ -176,7 +182,7 @@ function isParticiple(words: readonly Word[], from: number, to: number, within =
   );
 }
 
-/** Rowing, fishing and swimming: none of them is a side. */
+/** Returns whether the aside is part of a list of activities: “rowing, fishing and swimming”. None of these is an aside. */
 function isRowOfDoings(words: readonly Word[], start: number, end: number): boolean {
   if (words[start - 1]?.form === 'ing') return true;
   return words

@@ -7,21 +7,22 @@ import { readWords } from './read-words.ts';
 import { SPLIT_RULES } from './split-rules.ts';
 import type { Cut, Rule, Shortening, ShortenOptions, Step, Word } from './types.ts';
 
-/** Finds shorter ways to say a sentence. */
+/** Finds shorter wordings of a sentence. */
 export interface Shortener {
   /**
-   * A shorter way to say the sentence with fewer words beyond the group; with `longest`, also parted where it has more words than
-   * that. Null where no rule surely helps. Names, numbers and negations stay. Never throws.
+   * Returns a shorter wording of the sentence with fewer words beyond the group. With `longest`, also splits a sentence
+   * with more words than that. Returns null if no rule is certain to help. Names, numbers and negations stay. Never
+   * throws.
    */
   shorten(sentence: string, options: ShortenOptions): Shortening | null;
 }
 
-/** So few words are no sentence to hand out. */
+/** The least number of words in a resulting sentence. */
 const FEWEST = 4;
-/** So many words are left to a part. */
+/** The least number of words in each part of a split sentence. */
 const FEWEST_OF_PART = 3;
 
-/** A shortener over the table of replacement words, which knows the parts of speech. */
+/** Creates a shortener that takes the parts of speech from the table of replacement words. */
 export function createShortener(table: SwapTable): Shortener {
   const takesAn = (word: string): boolean => /^[aeiou]/.test(word) !== table.takesOtherArticle(word);
   const read = (sentence: string): Word[] => readWords(sentence, table);
@@ -45,7 +46,10 @@ export function createShortener(table: SwapTable): Shortener {
       return partOnce(now, next);
     }
 
-    /** The sentence with one part left out, so that fewer words are beyond the group; null where none is. */
+    /**
+     * Removes one part of the sentence, so that fewer words are beyond the group. Returns null if there is no such
+     * part.
+     */
     function dropOnce(sentence: string, next: string): string | null {
       const before = measure(sentence);
       if (before.beyond === 0) return null;
@@ -70,7 +74,10 @@ export function createShortener(table: SwapTable): Shortener {
       return null;
     }
 
-    /** The sentence in two, each as short as it can be; the same sentence where it is short enough or cannot be parted. */
+    /**
+     * Splits the sentence in two and makes each part as short as possible. Returns the same sentence if it is short
+     * enough or cannot be split.
+     */
     function partOnce(sentence: string, next: string): string {
       const before = measure(sentence);
       if (before.words <= longest) return sentence;
@@ -94,7 +101,7 @@ export function createShortener(table: SwapTable): Shortener {
     }
   }
 
-  /** Facts are kept, and a whole sentence still is one. */
+  /** Returns whether the text keeps the facts and is still a whole sentence if it was one before. */
   function isSound(words: readonly Word[], text: string, rule: Rule): boolean {
     const after = read(text);
     if (!keepsFacts(words, after, rule.name === 'day of the week')) return false;
@@ -109,7 +116,7 @@ function isNoJoiner({ lower }: Word): boolean {
   return lower !== 'but';
 }
 
-/** The cut parts a word that is joined by a hyphen. */
+/** Returns whether the cut splits a hyphenated word. */
 function isTied(sentence: string, { start, end }: Cut): boolean {
   return /^[-’']/.test(sentence.slice(end)) || sentence.charAt(start - 1) === '-';
 }

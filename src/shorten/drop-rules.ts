@@ -17,14 +17,14 @@ const SENTENCE_ADVERBS = new Set(wordings.sentenceAdverbs);
 const ADJECTIVES = new Set(wordings.adjectives);
 const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
 
-/** Nouns that say little alone: a huge number, an amazing job, a huge impact. */
+/** Matches nouns that mean little without their adjective: a huge number, an amazing job, a huge impact. */
 const LIGHT =
   /^(?:ones?|numbers?|amounts?|jobs?|deal|way|ways|thing|things|place|story|range|variety|kind|sort|portfolio|piece|sense|part|bit|shape|look|time|effort|degree|level|rate|example|area|impact|effect|difference|influence|role)$/;
-/** Words before a thing that is what something else is said to be, or is like. */
+/** Matches words before a thing that describes, or is compared with, something else. */
 const SAYS_WHAT_IT_IS =
   /^(?:is|are|was|were|be|been|being|as|becomes?|became|'s|it's|that's|than|such|like)$/;
 
-/** Rules that take words out, the safest first. */
+/** Rules that remove words, the safest first. */
 export const DROP_RULES: readonly Rule[] = [
   {
     name: 'long wording',
@@ -35,7 +35,7 @@ export const DROP_RULES: readonly Rule[] = [
       Object.entries(wordings.longWordings).flatMap(([long, short]) =>
         findRuns(words, long)
           .filter(([, end]) => !/order to$/.test(long) || words[end]?.kind === 'verb')
-          // The majority of you is not most you.
+          // “The majority of you” does not become “most you”.
           .filter(
             ([, end]) => !/ of$/.test(long) || !/^(?:subject|object|pronoun)$/.test(words[end]?.kind ?? ''),
           )
@@ -57,7 +57,8 @@ export const DROP_RULES: readonly Rule[] = [
         const next = commas[i + 1];
         if (next === undefined || !isSentenceAdverb(words, comma + 1, next)) continue;
         const before = words.slice(0, comma);
-        // Bram, of course, ran: both commas go; a boat, of course, that leaked: only behind a subject.
+        // “Bram, of course, ran” loses both commas. In “a boat, of course, that leaked” the words stay, because they
+        // may go only after a subject and before its verb.
         if (isFiniteVerb(words, next + 1) && findClause([...before, ...words.slice(next + 1)], 0))
           found.push(cutOf(words, comma, next + 1));
       }
@@ -112,11 +113,11 @@ export const DROP_RULES: readonly Rule[] = [
     applies: (words) =>
       words.flatMap((word, i): Cut[] => {
         const isOne = !word.isInside && ADJECTIVES.has(word.lower);
-        // It is a splendid boat: what it is said to be stays.
+        // “It is a splendid boat”: the description of the subject stays.
         if (!isOne || !opensThing(words[i - 1]) || SAYS_WHAT_IT_IS.test(words[i - 2]?.lower ?? '')) return [];
-        // I am no fan of a huge crowd: the denied word may be just that.
+        // “I am no fan of a huge crowd”: the negation may apply to exactly this word.
         if (words.slice(Math.max(0, i - 5), i).some(isNot)) return [];
-        // A dismal dream that woke her: what it was like is why it did.
+        // “A dismal dream that woke her”: the adjective gives the reason.
         if (/^(?:which|that|who)$/.test(words[i + 2]?.lower ?? '')) return [];
         return isBeforeHead(words, i + 1) ? [cutOf(words, i, i + 1)] : [];
       }),
@@ -132,11 +133,12 @@ export const DROP_RULES: readonly Rule[] = [
           if (!/^[([]$/.test(word.text) || i === 0) return [];
           const close = words.findIndex((other, j) => j > i && /^[)\]]$/.test(other.text));
           if (close < 0 || close === i + 1) return [];
-          // A letter in brackets is in place of a letter: [T]he, boat(s).
+          // A bracketed letter inside a word belongs to that word: [T]he, boat(s).
           const isTied =
             words[close]!.end === words[close + 1]?.start && /\p{L}/u.test(words[close + 1]!.text);
           const isGlued = words[i - 1]!.end === word.start;
-          // Its (artificial) stars; sour (bitter): one word is part of the statement. Brackets in brackets are left.
+          // “Its (artificial) stars”, “sour (bitter)”: a single word is part of the statement. Brackets inside brackets
+          // stay.
           const isOneWord = close === i + 2;
           if (words.slice(i + 1, close).some(({ text }) => /^[([]$/.test(text))) return [];
           // Words that explain a word or doubt it stay: a small gland; aka the tide table; apparently true.
@@ -164,14 +166,17 @@ function opensThing(word: Word | undefined): boolean {
   return !/^(?:all|both|such)$/.test(word.lower);
 }
 
-/** A noun that says enough by itself, or an adjective and a noun: not a famous one, nor a poor man's. */
+/**
+ * Returns whether a noun that is clear by itself follows, or an adjective and a noun: not “a famous one”, nor “a poor
+ * man's”.
+ */
 function isBeforeHead(words: readonly Word[], at: number): boolean {
   const [word, next] = [words[at], words[at + 1]];
   if (!word || LIGHT.test(word.lower) || /[’']s$/.test(word.text) || next?.text === '-') return false;
   return word.kind === 'noun' ? word.sure > 0.7 : word.kind === 'adjective' && next?.kind === 'noun';
 }
 
-/** Runs of the words given, as pairs of places. */
+/** Returns the runs of the given words, as pairs of start and end index. */
 function findRuns(words: readonly Word[], run: string): [number, number][] {
   const wanted = run.split(' ');
   return words.flatMap((word, i): [number, number][] => {
@@ -180,12 +185,15 @@ function findRuns(words: readonly Word[], run: string): [number, number][] {
   });
 }
 
-/** Between two dashes, with the subject before them and its verb behind, or a whole clause before and a preposition behind. */
+/**
+ * Finds words between two dashes. Either the subject comes before them and its verb after them, or a whole clause comes
+ * before them and a preposition after them.
+ */
 function findDashed(words: readonly Word[]): Cut[] {
   const dashes = findMarks(words, /^[–—]$/);
   const [start, end] = dashes;
   if (start === undefined || end === undefined || dashes.length !== 2 || end - start < 2) return [];
-  // A row of examples stays: smoke, dust, fumes.
+  // A list of examples stays: “smoke, dust, fumes”.
   if (words.slice(start, end).some(({ text }) => text === ',')) return [];
   const clause = findMainClause([...words.slice(0, start), ...words.slice(end + 1)]);
   const isWithin = isFiniteVerb(words, end + 1) && clause?.subjectEnd === start;
@@ -207,7 +215,10 @@ function isEnd(words: readonly Word[], comma: number, holds: (from: number, to: 
   return isWholeClause(words, comma) && holds(comma + 1, endOf(words));
 }
 
-/** On Monday, Monday morning: the day of the week at the beginning or the end. An event on no other day keeps it. */
+/**
+ * Finds a day of the week at the beginning or the end: On Monday, Monday morning. An event that is tied to its day
+ * keeps it.
+ */
 function findDates(words: readonly Word[]): Cut[] {
   const end = endOf(words);
   const isBound = words.some(

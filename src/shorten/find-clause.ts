@@ -1,18 +1,18 @@
 import { SHORT_SUBJECT } from './kind-rules.ts';
 import type { Word } from './types.ts';
 
-/** A clause by the places of its words: its subject from `start` to before `verb`, adverbs aside. */
+/** A clause, given by the indexes of its words. The subject runs from `start` to before `verb`, apart from adverbs. */
 export interface Clause {
   readonly start: number;
   readonly subjectEnd: number;
   readonly verb: number;
 }
 
-/** How surely a word has to be a verb. */
+/** The least certainty that a word is a verb. */
 const SURE = 0.8;
 const END = /^[.!?…”"]$/;
 
-/** The clause whose subject begins at `start`; null where no plain subject with a verb behind it is there. */
+/** Returns the clause whose subject begins at `start`, or null if there is no plain subject with a verb after it. */
 export function findClause(words: readonly Word[], start: number): Clause | null {
   const subjectEnd = endOfSubject(words, start);
   if (subjectEnd === null) return null;
@@ -22,7 +22,7 @@ export function findClause(words: readonly Word[], start: number): Clause | null
   return isFiniteVerb(words, verb) ? { start, subjectEnd, verb } : null;
 }
 
-/** A verb that says its own time, behind its subject. */
+/** Returns whether the word is a finite verb after its subject. */
 export function isFiniteVerb(words: readonly Word[], at: number): boolean {
   const word = words[at];
   if (!word || word.isInside) return false;
@@ -39,7 +39,7 @@ export function isFiniteVerb(words: readonly Word[], at: number): boolean {
   );
 }
 
-/** Where a plain subject ends: a pronoun, a name, or the old boat by the quay; null where there is none. */
+/** Returns the end of a plain subject: a pronoun, a name, or “the old boat by the quay”. Returns null if there is none. */
 export function endOfSubject(words: readonly Word[], start: number): number | null {
   const first = words[start];
   if (!first || first.isInside) return null;
@@ -50,7 +50,7 @@ export function endOfSubject(words: readonly Word[], start: number): number | nu
   }
   let at = endOfThing(words, start);
   if (at === null) return null;
-  // Otto and Bram; the boat and its crew.
+  // “Otto and Bram”, “the boat and its crew”.
   if (words[at]?.lower === 'and') at = endOfThing(words, at + 1) ?? at;
   while (words[at]?.kind === 'preposition') {
     const end = endOfThing(words, at + 1);
@@ -60,7 +60,7 @@ export function endOfSubject(words: readonly Word[], start: number): number | nu
   return at;
 }
 
-/** Where a thing with its words before it ends: the old boat, Bram, boats; null where there is none. */
+/** Returns the end of a noun phrase: “the old boat”, “Bram”, “boats”. Returns null if there is none. */
 export function endOfThing(words: readonly Word[], start: number): number | null {
   let at = start;
   while (/^(?:determiner|possessive|number)$/.test(words[at]?.kind ?? '')) at++;
@@ -72,7 +72,10 @@ export function endOfThing(words: readonly Word[], start: number): number | null
   return end;
 }
 
-/** A word within a thing that is no noun: the wet boat, a flat-bottomed boat, the ferry's horn. */
+/**
+ * Returns whether a word within a noun phrase is not its noun: “the wet boat”, “a flat-bottomed boat”, “the ferry's
+ * horn”.
+ */
 function isWithinThing(words: readonly Word[], at: number, hasNoun: boolean): boolean {
   const { kind, form, lower, start, sure } = words[at]!;
   if (kind === 'adjective') return true;
@@ -82,8 +85,9 @@ function isWithinThing(words: readonly Word[], at: number, hasNoun: boolean): bo
 }
 
 /**
- * The main clause of a sentence that begins with it, or with And, Then, speech, or an opening up to a comma: In the end, he ran;
- * When it rained, he ran; “Row!” said Bram. Null where none is plainly there.
+ * Returns the main clause of a sentence. The sentence may begin with the clause, or with And, Then, speech, or an
+ * opening up to a comma: In the end, he ran; When it rained, he ran; “Row!” said Bram. Returns null if no main clause
+ * is clearly there.
  */
 export function findMainClause(words: readonly Word[]): Clause | null {
   let at = 0;
@@ -96,7 +100,7 @@ export function findMainClause(words: readonly Word[]): Clause | null {
   return findClause(words, at) ?? findBehindOpening(words, at);
 }
 
-/** The words before the comma are a main clause by themselves. */
+/** Returns whether the words before the comma are a main clause by themselves. */
 export function isWholeClause(words: readonly Word[], comma: number): boolean {
   const before = words.slice(0, comma);
   if (before.some(({ isInside, text }, i) => /^["“”]$/.test(text) && !isInside && !before[i - 1]?.isInside))
@@ -104,7 +108,7 @@ export function isWholeClause(words: readonly Word[], comma: number): boolean {
   return findMainClause(before) !== null;
 }
 
-/** Behind speech: he said, said Bram. */
+/** Returns the clause after speech: he said, said Bram. */
 function findFrame(words: readonly Word[], at: number): Clause | null {
   const verb = words[at];
   if (verb?.kind === 'verb' && verb.form === 'past') {
@@ -114,7 +118,7 @@ function findFrame(words: readonly Word[], at: number): Clause | null {
   return findClause(words, at);
 }
 
-/** The clause behind an opening and its comma: a phrase, a clause with its own verb, or an adverb. */
+/** Returns the clause after an opening and its comma. The opening is a phrase, a clause with its own verb, or an adverb. */
 function findBehindOpening(words: readonly Word[], start: number): Clause | null {
   const first = words[start];
   if (!first || !/^(?:preposition|clause|adverb|to)$/.test(first.kind)) return null;
@@ -122,14 +126,14 @@ function findBehindOpening(words: readonly Word[], start: number): Clause | null
   return comma === undefined ? null : findClause(words, comma + 1);
 }
 
-/** The marks that part a sentence, outside quotation marks and brackets. */
+/** Returns the indexes of the punctuation marks that divide a sentence, outside quotation marks and brackets. */
 export function findMarks(words: readonly Word[], mark: RegExp): number[] {
   return words.flatMap((word, i) =>
     word.kind === 'mark' && !word.isInside && mark.test(word.text) ? [i] : [],
   );
 }
 
-/** The place of the mark that ends the sentence, or behind its last word. */
+/** Returns the index of the mark that ends the sentence, or the index after its last word. */
 export function endOf(words: readonly Word[]): number {
   let end = words.length;
   while (end > 0 && words[end - 1]!.kind === 'mark' && END.test(words[end - 1]!.text)) end--;

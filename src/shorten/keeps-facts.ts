@@ -1,13 +1,13 @@
 import type { Word } from './types.ts';
 
-/** Words that turn a statement into its contrary, or bind it to something. */
+/** Matches words that reverse a statement, or bind it to something. */
 const TURNS =
   /^(?:not|no|never|none|nobody|nothing|nowhere|neither|nor|without|hardly|barely|scarcely|rarely|seldom|cannot|unless|except|only|but|few|fewer|less|least|if|\w+n't|false|fake|former|almost|nearly|instead|rather)$/;
 const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
 
 /**
- * Whether a text still has every name, number and negation of the words before, each as often, and its quotation marks and its
- * last mark. A day of the week may be taken out where that was the wish.
+ * Returns whether a text still has every name, number and negation of the earlier words, each as often, and its
+ * quotation marks and its last mark. With `isDay`, a day of the week may be missing.
  */
 export function keepsFacts(before: readonly Word[], after: readonly Word[], isDay: boolean): boolean {
   const left = new Map<string, number>();
@@ -32,7 +32,10 @@ function factsOf(words: readonly Word[], isDay: boolean): string[] {
   });
 }
 
-/** Whether what comes next speaks of something that was taken out: by its word, or by it and they at its beginning. */
+/**
+ * Returns whether the next text refers to something that was removed: by the same word, or by a pronoun such as “it” or
+ * “they” at its beginning.
+ */
 export function isSpokenOf(removed: readonly Word[], next: string): boolean {
   if (next === '') return false;
   const things = removed.filter(({ kind }) => kind === 'noun');

@@ -57,7 +57,7 @@ const KINDS: readonly (readonly [Kind, ReadonlySet<string>])[] = [
   ],
 ];
 
-/** A subject with its helper: he's, they've, there'll. */
+/** Matches a subject with its auxiliary verb: he's, they've, there'll. */
 export const SHORT_SUBJECT = /^(?:i|you|he|she|it|we|they|there|that)'(?:m|s|re|ve|ll|d)$/;
 const PARTS: Readonly<Record<string, Kind>> = { n: 'noun', v: 'verb', a: 'adjective', r: 'adverb' };
 const PAST_HELPERS = /^(was|were|had|did|would|could|might|wasn't|weren't|hadn't|didn't|wouldn't|couldn't)$/;
@@ -65,11 +65,11 @@ const PAST_HELPERS = /^(was|were|had|did|would|could|might|wasn't|weren't|hadn't
 /** The kind that a rule gives a word. */
 type Said = Pick<Word, 'kind' | 'form' | 'sure'>;
 
-/** A word that is looked at in its sentence. */
+/** A word with its place in the sentence. */
 export interface WordPlace {
   readonly text: string;
   readonly lower: string;
-  /** The word or mark behind it, in small letters; empty at the end. */
+  /** The next word or mark, in lower case. Empty at the end. */
   readonly next: string;
   readonly isNextCapital: boolean;
   /** Whether the word begins the sentence, or a part in quotation marks or brackets. */
@@ -81,7 +81,7 @@ export interface KindRule extends Case<WordPlace> {
   readonly says: (place: WordPlace) => Said;
 }
 
-/** Words whose kind is known without their parts of speech. */
+/** Rules for words whose kind is known without their parts of speech. */
 export const KIND_RULES: readonly KindRule[] = [
   {
     name: 'a number in figures',
@@ -162,7 +162,7 @@ export const KIND_RULES: readonly KindRule[] = [
   },
 ];
 
-/** The place of the piece numbered `at`. */
+/** Returns the place of the piece with index `at`. */
 export function placeOf(sentence: string, pieces: readonly Piece[], at: number, isFirst: boolean): WordPlace {
   const { start, end, lower } = pieces[at]!;
   const next = pieces[at + 1];
@@ -170,7 +170,7 @@ export function placeOf(sentence: string, pieces: readonly Piece[], at: number, 
     text: sentence.slice(start, end),
     lower,
     next: next?.lower ?? '',
-    // At the end it is the first letter of the sentence that is asked.
+    // At the end of the sentence, this checks its first letter.
     isNextCapital: isCapital(sentence.charAt(next?.start ?? 0)),
     isFirst,
   };
@@ -198,7 +198,10 @@ function guessKind({ text, lower }: WordPlace): Said {
   return { kind: 'noun', form: null, sure: 0.5 };
 }
 
-/** The kind that the lists have for a word; none for a capital within the sentence, which may be a name. */
+/**
+ * Returns the listed kind of a word. Returns undefined for a word with a capital within the sentence, which may be a
+ * name.
+ */
 function listedKind({ text, lower, isFirst }: WordPlace): Kind | undefined {
   if (!isFirst && isCapital(text) && !lower.startsWith('i')) return undefined;
   return KINDS.find(([, words]) => words.has(lower))?.[0];
@@ -211,7 +214,7 @@ function isThingAhead({ next, isNextCapital }: WordPlace): boolean {
   return isListed || isNextCapital || /^her$|^\d/.test(next);
 }
 
-/** A word of the lists, but for numbers and adverbs. */
+/** Returns whether a word is in the lists of kinds other than numbers and adverbs. */
 function isSmall(lower: string): boolean {
   return KINDS.some(([kind, words]) => kind !== 'number' && kind !== 'adverb' && words.has(lower));
 }

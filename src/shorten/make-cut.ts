@@ -1,11 +1,14 @@
 import type { Cut, Word } from './types.ts';
 
-/** The characters of the words from `start` to before `end`, with a blank beside them. */
+/** Returns a cut of the words from `start` to before `end`, by their characters in the sentence. */
 export function cutOf(words: readonly Word[], start: number, end: number, put = ''): Cut {
   return { start: words[start]!.start, end: words[end - 1]!.end, put };
 }
 
-/** The sentence with a cut made: blanks, commas and the capital at its beginning mended, and the a or an before the gap. */
+/**
+ * Returns the sentence with a cut made. Corrects the blanks, the commas, the capital at the beginning, and “a” or “an”
+ * before the gap.
+ */
 export function makeCut(sentence: string, cut: Cut, takesAn: (word: string) => boolean): string {
   const before = sentence.slice(0, cut.start);
   const after = sentence.slice(cut.end);

@@ -4,7 +4,7 @@ import type { Word } from './types.ts';
 
 const OPEN = /^["“([]$/;
 
-/** The words and marks of a sentence, each with what it likely is there. */
+/** Returns the words and punctuation marks of a sentence, each with its probable kind. */
 export function readWords(sentence: string, table: SwapTable): Word[] {
   const pieces = cutWords(sentence).flatMap(partNumber);
   const words: Word[] = [];
@@ -20,7 +20,7 @@ export function readWords(sentence: string, table: SwapTable): Word[] {
         const isClosed = pieces.some(
           (piece, j) => j > i && sentence.slice(piece.start, piece.end) === wanted,
         );
-        // Speech that is closed in a later sentence goes on to the end of this one.
+        // Speech that is closed in a later sentence continues to the end of this one.
         if (isClosed || /["“]/.test(text)) {
           closing = wanted;
           isInside = true;
@@ -36,7 +36,7 @@ export function readWords(sentence: string, table: SwapTable): Word[] {
   return words;
 }
 
-/** The comma or full stop behind a number is a mark of its own: 4, and 4. */
+/** Splits the comma or full stop from a number, as a separate mark: 4, and 4. */
 function partNumber(piece: Piece): Piece[] {
   const [, digits, mark] = /^(\d.*?)([.,])$/.exec(piece.lower) ?? [];
   if (digits === undefined || mark === undefined) return [piece];

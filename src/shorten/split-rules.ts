@@ -16,7 +16,10 @@ const BEHIND_VERB = /^(?:determiner|possessive|object|preposition|number|to|adve
 const PRONOUN = /^(?:they|he|she|it)$/;
 const SAYS = /^(?:say|says|said|adds?|added|thinks?|thought|believes?|believed)$/;
 
-/** Rules that part a sentence in two; nothing is lost. They are not used on sentences with speech, nor on questions. */
+/**
+ * Rules that split a sentence in two without losing anything. They are not used on sentences with speech, nor on
+ * questions.
+ */
 export const SPLIT_RULES: readonly Rule[] = [
   {
     name: 'semicolon',
@@ -45,15 +48,15 @@ export const SPLIT_RULES: readonly Rule[] = [
         const main = findMainClause(words.slice(0, i));
         const clause = findClause(words, i + 1);
         if (!before || !main || !clause || hasOpenClause(words, main.verb, i)) return [];
-        // We can and we will row: the first verb is the second's too.
+        // “We can and we will row”: “can” shares the verb “row” with the second part.
         if (before.kind === 'helper') return [];
-        // Boats are cheap, say the men, and they last: parted, it is the men who last.
+        // “Boats are cheap, say the men, and they last”: after a split, the men would be the ones who last.
         if (
           PRONOUN.test(words[i + 1]!.lower) &&
           words.slice(main.verb, i).some(({ lower }) => SAYS.test(lower))
         )
           return [];
-        // Without a comma only before a pronoun: he ran and she sat.
+        // Without a comma, splits only before a pronoun: “he ran and she sat”.
         if (before.text !== ',' && (word.lower === 'so' || words[i + 1]!.kind !== 'subject')) return [];
         const from = before.text === ',' ? i - 1 : i;
         return [part(words, sentence, from, i + 1, word.lower === 'and' ? '' : capital(word.text))];
@@ -121,7 +124,7 @@ export const SPLIT_RULES: readonly Rule[] = [
       const [comma] = commas;
       if (comma === undefined || commas.length > 1) return [];
       if (/^(?:although|though)$/.test(words[0]!.lower)) {
-        // He would be met before he is named.
+        // A pronoun would come before the name it refers to.
         if (!findClause(words, 1) || words[1]!.kind === 'subject' || !findClause(words, comma + 1)) return [];
         return [opened(words, sentence, comma, 'But')];
       }
@@ -198,7 +201,7 @@ export const SPLIT_RULES: readonly Rule[] = [
       const [at] = dashes;
       if (at === undefined || dashes.length > 1 || !canPart(words.filter((_, i) => i !== at))) return [];
       const clause = findClause(words, at + 1);
-      // A cell often seen here: seen may belong to cell.
+      // “A cell often seen here”: “seen” may belong to “cell”.
       const isSure =
         clause && (words[clause.verb]!.kind === 'helper' || words[clause.start]!.kind === 'subject');
       if (!findMainClause(words.slice(0, at)) || !isSure) return [];
@@ -207,7 +210,10 @@ export const SPLIT_RULES: readonly Rule[] = [
   },
 ];
 
-/** Although X, Y: the first word goes, and the comma becomes a full stop with a word behind it. */
+/**
+ * Returns the cut for “Although X, Y”: the first word is removed, and the comma becomes a full stop followed by a
+ * linking word.
+ */
 function opened(words: readonly Word[], sentence: string, comma: number, link: string): Cut {
   const next = words[comma + 1]!;
   const first = sentence.slice(words[1]!.start, words[comma]!.start);
@@ -215,7 +221,10 @@ function opened(words: readonly Word[], sentence: string, comma: number, link: s
   return { start: words[0]!.start, end: next.end, put: `${capital(first)}. ${link} ${goesOn}` };
 }
 
-/** Where the plain thing before a comma begins: the old rock, Bram; null where it belongs to another (a piece of rock). */
+/**
+ * Returns the start of the plain noun phrase before a comma: “the old rock”, “Bram”. Returns null if it belongs to
+ * another (“a piece of rock”).
+ */
 function thingBefore(words: readonly Word[], comma: number): number | null {
   for (let start = comma - 1; start >= Math.max(0, comma - 4); start--) {
     const { kind } = words[start]!;
@@ -241,7 +250,10 @@ function canPart(words: readonly Word[]): boolean {
   return !words.slice(0, -1).some(({ text, isInside }) => isInside || /^[.!?…"“”:()–—]$/.test(text));
 }
 
-/** A pronoun does two things alike, each with words of its own: he ran to the quay and grabbed the rope. */
+/**
+ * Returns whether a pronoun does two similar things, each with words of its own: “he ran to the quay and grabbed the
+ * rope”.
+ */
 function goesOnAlike(words: readonly Word[], { start, verb }: Clause, joiner: number): boolean {
   const [one, other, after] = [words[verb]!, words[joiner + 1], words[joiner + 2]];
   if (!other || !after || words[start]!.kind !== 'subject') return false;
@@ -254,13 +266,16 @@ function goesOnAlike(words: readonly Word[], { start, verb }: Clause, joiner: nu
     );
 }
 
-/** Two verbs of one form that says its time: ran, grabbed. */
+/** Returns whether two verbs have the same finite form: “ran”, “grabbed”. */
 function isAlike(one: Word, other: Word): boolean {
   const isTold = one.kind === 'verb' && /^(?:past|s)$/.test(one.form ?? '');
   return isTold && other.kind === 'verb' && other.form === one.form && other.sure > 0.9;
 }
 
-/** Between a verb and the joiner something is open that the joiner may go on with: that he ran and she sat. */
+/**
+ * Returns whether an open construction between a verb and the joiner may continue after the joiner: “that he ran and
+ * she sat”.
+ */
 function hasOpenClause(words: readonly Word[], verb: number, joiner: number): boolean {
   return (
     words
@@ -278,7 +293,10 @@ function hasOpenClause(words: readonly Word[], verb: number, joiner: number): bo
   );
 }
 
-/** A full stop in the place of the words from `from` to before `to`; the next word, or `put`, begins with a capital. */
+/**
+ * Returns a cut that puts a full stop in place of the words from `from` to before `to`. The next word, or `put`, begins
+ * with a capital.
+ */
 function part(words: readonly Word[], sentence: string, from: number, to: number, put: string): Cut {
   const next = words[to]!;
   const cut = cutOf(words, from, to);
@@ -292,7 +310,7 @@ function capital(text: string): string {
 function lower(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
-/** A thing named once is known: a rock, the rock. */
+/** Returns the thing with “the”, because a thing that was named once is known: “a rock”, “the rock”. */
 function withThe(thing: string): string {
   return thing.replace(/^(But )?(an?|some|another) /i, '$1the ');
 }

@@ -31,17 +31,17 @@ export interface Word {
   readonly text: string;
   readonly lower: string;
   readonly kind: Kind;
-  /** For verbs and helpers. */
+  /** Only for verbs and helpers. */
   readonly form: VerbForm | null;
-  /** 0 to 1: how surely it is of its kind. */
+  /** How certain the kind is, 0 to 1. */
   readonly sure: number;
-  /** Inside quotation marks or brackets, where only the rules for those look. */
+  /** Whether the word is inside quotation marks or brackets. Only the rules for quotations and brackets use such words. */
   readonly isInside: boolean;
 }
 
 /**
- * A case of an ordered list: the first that applies counts. It is written as the engine writes its rules of language, which tests
- * read too: the example meets the case, the counter-example does not.
+ * One case of an ordered list. The first case that applies counts. Each case has an example that meets it and a
+ * counter-example that does not, like the language rules of the engine. The tests read these examples too.
  */
 export interface Case<Place> {
   readonly name: string;
@@ -50,23 +50,23 @@ export interface Case<Place> {
   readonly applies: (place: Place) => boolean;
 }
 
-/** A part of the sentence to take out, and what takes its place: nothing, or a few words. */
+/** A part of the sentence to remove, and the text put in its place: nothing or a few words. */
 export interface Cut {
   readonly start: number;
   readonly end: number;
   readonly put: string;
 }
 
-/** A rule that takes something out, or parts a sentence in two. */
+/** A rule that removes a part of a sentence or splits the sentence in two. */
 export interface Rule {
   readonly name: RuleName;
-  /** Before and after. */
+  /** A sentence before and after the rule. */
   readonly example: readonly [string, string];
-  /** Looks alike, and has to stay as it is. */
+  /** A sentence that looks similar but has to stay as it is. */
   readonly counterExample: string;
-  /** A teacher would nearly always take it: it is ticked at once. */
+  /** Whether a teacher would nearly always accept the change. Such a change is ticked from the start. */
   readonly isSafe: boolean;
-  /** Every place where it may be used, the longest first. */
+  /** Returns every place where the rule may be used, the longest first. */
   readonly applies: (words: readonly Word[], sentence: string) => readonly Cut[];
 }
 
@@ -90,25 +90,25 @@ export type RuleName =
   | 'because'
   | 'dash';
 
-/** A change of a sentence: the rule, and the words it took out; none where it was parted. */
+/** One change of a sentence: the rule and the words it removed. No words are removed when the sentence was split. */
 export interface Step {
   readonly rule: RuleName;
   readonly removed: string;
 }
 
 export interface Shortening {
-  /** One sentence or several, separated by a blank. */
+  /** One or more sentences, separated by a space. */
   readonly text: string;
   readonly steps: readonly Step[];
-  /** Only by rules that a teacher would nearly always take. */
+  /** Whether all steps come from rules that a teacher would nearly always accept. */
   readonly isSafe: boolean;
 }
 
 export interface ShortenOptions {
-  /** How many words of a text the group cannot read, and how many it has, as the engine judges. */
+  /** Returns how many words a text has, and how many of them the group cannot read according to the engine. */
   readonly measure: (text: string) => { readonly words: number; readonly beyond: number };
-  /** The sentences behind it, so that nothing is taken out that they speak of. */
+  /** The sentences that follow. Nothing is removed that they refer to. */
   readonly next?: string;
-  /** Most words a sentence should have; longer ones are parted. None are when it is not given. */
+  /** The most words a sentence should have. Longer sentences are split. Without this value no sentence is split. */
   readonly longest?: number;
 }

@@ -11,7 +11,7 @@ import { type WeighedReading, weighReadings } from './weigh-readings.ts';
 
 /** Finds swaps for words of sentences. */
 export interface Swapper {
-  /** The word is `sentence.slice(start, end)`; never throws, gives no swaps when there is no such word. */
+  /** Finds swaps for the word `sentence.slice(start, end)`. Never throws. Returns no swaps if there is no such word. */
   findSwaps(sentence: string, start: number, end: number, options?: SwapOptions): SwapResult;
 }
 
@@ -22,7 +22,7 @@ const RECOMMENDED = 3;
 const PHRASE = 0.9;
 const LEFT_OUT = 0.3;
 
-/** A swapper over an opened table (`openSwaps`); it keeps the vectors of the words it has met. */
+/** Creates a swapper for an opened table (`openSwaps`). It keeps the vectors of words it has met. */
 export function createSwapper(table: SwapTable): Swapper {
   return {
     findSwaps(sentence, start, end, { reach = readsAll, phrases = false } = {}) {
@@ -54,7 +54,7 @@ export function createSwapper(table: SwapTable): Swapper {
 
 interface Rated {
   readonly text: string;
-  /** The words of it that the group has to read, where they are not all of the text. */
+  /** The words of the text that the group has to read, if these are not all of it. */
   readonly comes?: string;
   readonly span?: Swap['span'];
   readonly score: number;
@@ -63,11 +63,11 @@ interface Rated {
   readonly article?: Swap['article'];
 }
 
-/** Every swap in form, with its score, best first; each text once. */
+/** Returns every swap in the right form with its score, the best first. Each text occurs once. */
 function rate(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): Rated[] {
   const target = pieces[at]!;
   const place = placeOf(pieces, at, table);
-  // One thing is named alike all through its sentence.
+  // A sentence uses the same name for a thing throughout.
   const isNamedAgain = pieces.some(({ lower }, i) => i !== at && lower === target.lower);
   const context = contextVector(pieces, at, table);
   const rated = new Map<string, Rated>();
@@ -133,7 +133,10 @@ interface AsIs {
 
 const WORDS = /[\p{L}\d][\p{L}\d'’-]*/gu;
 
-/** Readable ones first, among them those that practise the step a little before equals; nonsense is left out. */
+/**
+ * Sorts readable swaps first. Among them, swaps that practise the step come slightly before equals. Nonsense is left
+ * out.
+ */
 function rank(rated: readonly Rated[], reach: (word: string) => Reach): (Swap & Rated)[] {
   const ranked = rated
     .filter(({ score, sure }) => sure || score >= weights.shown)
@@ -151,8 +154,9 @@ function rank(rated: readonly Rated[], reach: (word: string) => Reach): (Swap & 
 }
 
 /**
- * With a capital in mid sentence, or before another capital, it is likely part of a name (Mark), and names have no swaps; nor has one in
- * capitals alone (NET), unless the sentence is, or the first word of a title in quotes (Bram read “Creatures of the Shore”).
+ * Whether a word is likely part of a name (Mark). Names have no swaps. Such a word has a capital in mid sentence or
+ * before another capital. A word in capitals alone (NET) has no swaps either, unless the whole sentence is in capitals.
+ * The same goes for the first word of a title in quotes (Bram read “Creatures of the Shore”).
  */
 function isName(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): boolean {
   const [before, { start, end }, after] = [pieces[at - 1], pieces[at]!, pieces[at + 1]];
@@ -166,7 +170,10 @@ function isName(sentence: string, pieces: readonly Piece[], at: number, table: S
   return isCapital && (table.shares(pieces[at]!.lower)?.[0] ?? 0) > 0.3;
 }
 
-/** Joined to its neighbour by a hyphen, a slash or a mark of code: it is half of something else. */
+/**
+ * Whether a word is joined to its neighbour by a hyphen, a slash or a mark of code. It is then only part of something
+ * else.
+ */
 function isPartOfMore(sentence: string, start: number, end: number): boolean {
   return (
     /[-–/@#_.]$/.test(sentence.slice(Math.max(0, start - 1), start)) || /^[-/@_([]/.test(sentence.slice(end))
@@ -178,7 +185,10 @@ function countBest(ranked: readonly (Swap & Rated)[]): number {
   return Math.min(RECOMMENDED, first < 0 ? ranked.length : first);
 }
 
-/** The pieces with the asked range as one of them, also when it is several words or part of one with a hyphen. */
+/**
+ * Returns the pieces with the requested range as one of them. The range may be several words, or part of a word with a
+ * hyphen.
+ */
 function joinTarget(
   pieces: readonly Piece[],
   sentence: string,

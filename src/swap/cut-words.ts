@@ -1,11 +1,11 @@
-/** A word, number or mark of a sentence; `lower` is how it is looked up. */
+/** A word, number or punctuation mark of a sentence. `lower` is the form used for look-up. */
 export interface Piece {
   readonly start: number;
   readonly end: number;
   readonly lower: string;
 }
 
-/** The sentence in pieces: words with their apostrophes and hyphens, numbers, single marks. */
+/** Cuts the sentence into words with their apostrophes and hyphens, numbers, and single marks. */
 export function cutWords(sentence: string): Piece[] {
   return [...sentence.matchAll(/[\p{L}\p{M}]+(?:['’][\p{L}]+)*|\d[\d.,]*|[^\s]/gu)].map((match) => ({
     start: match.index,

@@ -24,16 +24,16 @@ const table = {
 const found = (word: string) =>
   findForms(word, table).map(({ lemma, part, form }) => `${lemma} ${part} ${form}`);
 
-test('a form can be of a noun and of a verb', () => {
+test('a form can belong to a noun and to a verb', () => {
   expect(found('walks')).toEqual(['walk n s', 'walk v s']);
 });
 
-test('a regular form is found by its ending, an irregular one in the list', () => {
+test('a regular form is found by its ending and an irregular one in the list', () => {
   expect(found('busier')).toEqual(['busy a er']);
   expect(found('left')).toEqual(['leave v past', 'left a base']);
 });
 
-test('an ending counts only where the form would be written so', () => {
+test('an ending counts only if the form would be spelt that way', () => {
   expect(found('string')).toEqual(['string n base', 'string v base']);
   expect(found('visitted')).toEqual([]);
 });

@@ -1,10 +1,10 @@
 import { type Irregulars, inflect } from './inflect.ts';
 import type { Form, PartOfSpeech, WordForm } from './types.ts';
 
-/** Which lemmas there are. */
+/** The known lemmas. */
 export interface Lemmas {
   isLemma(word: string, part: PartOfSpeech): boolean;
-  /** Irregular forms by their spelling: went to go, verb, past. */
+  /** Returns the irregular forms with a given spelling. For went it returns go, verb, past. */
   irregularOf(form: string): readonly WordForm[];
 }
 
@@ -21,8 +21,9 @@ const ENDINGS: readonly {
 ];
 
 /**
- * Every way a lower-case word can be an inflected form of a lemma: left is a verb's past and participle, an
- * adjective and a noun. A guess at the lemma counts only when its own form is the word again, so string is no strung.
+ * Returns every way a lower-case word can be an inflected form of a lemma. Left is a verb's past and participle, an
+ * adjective and a noun. A guessed lemma counts only if its own form gives the word again, so string is not a form of
+ * strung.
  */
 export function findForms(word: string, lemmas: Lemmas & Irregulars): WordForm[] {
   const found: WordForm[] = [...lemmas.irregularOf(word)];

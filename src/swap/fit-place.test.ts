@@ -3,7 +3,7 @@ import { fitsAsIs, fitsPlace, placeOf, takesFollower } from './fit-place.ts';
 import type { Candidate, SwapTable } from './open-swaps.ts';
 import type { PartOfSpeech } from './types.ts';
 
-/** Shares as noun, verb, adjective and adverb. */
+/** The share of uses of each word as noun, verb, adjective and adverb. */
 const shares = new Map([
   ['men', [1, 0, 0, 0]],
   ['old', [0, 0, 1, 0]],
@@ -19,7 +19,7 @@ const table = {
   follows: () => null,
 } as unknown as SwapTable;
 
-/** The place of the word in brackets. */
+/** Returns the place of the word in brackets. */
 function place(marked: string) {
   const words = marked.split(' ');
   const at = words.findIndex((word) => word.startsWith('['));
@@ -36,7 +36,7 @@ describe('a noun', () => {
     ['in [boat]', true],
     ['gull [boat]', true],
     ['[boat] sank', true],
-  ])('of “%s” has nothing before it that it needs if it is counted: %s', (marked, isBare) => {
+  ])('in brackets in “%s” lacks the determiner that a countable noun needs: %s', (marked, isBare) => {
     expect(place(marked).isBare).toBe(isBare);
   });
 });
@@ -49,11 +49,11 @@ describe('a word', () => {
     ['the [big] ran', true],
     ['[big] the', false],
     ['[big] .', false],
-  ])('of “%s” is before a noun: %s', (marked, isBeforeNoun) => {
+  ])('in brackets in “%s” is before a noun: %s', (marked, isBeforeNoun) => {
     expect(place(marked).isBeforeNoun).toBe(isBeforeNoun);
   });
 
-  test('has the words up to the next mark ahead of it, six at most', () => {
+  test('has the words up to the next punctuation mark ahead of it, at most six', () => {
     expect(place('the [big] men ran , the').ahead).toEqual(['men', 'ran']);
     expect(place('[big] a b c d e f g').ahead).toEqual(['a', 'b', 'c', 'd', 'e', 'f']);
     expect(place('the old [big] men')).toMatchObject({ before: 'old', before2: 'the', after: 'men' });
@@ -80,11 +80,11 @@ describe('a swap', () => {
     ['they [descend] into it', 'v', 'go down', false],
     ['it ran [rocky] .', 'a', 'full of sail', true],
     ['the " [rocky] " men', 'a', 'full of sail', false],
-  ] as const)('in “%s”, as %s, can be %s: %s', (marked, part, lemma, can) => {
+  ] as const)('for the bracketed word in “%s”, read as %s, can be %s: %s', (marked, part, lemma, can) => {
     expect(allows(fitsPlace, marked, part, lemma)).toBe(can);
   });
 
-  test('is unsure for a verb of what one does to oneself', () => {
+  test('is unsure for a verb with a reflexive pronoun after it', () => {
     expect(allows(takesFollower, 'they [gather] old sail', 'v', 'get')).toBe(true);
     expect(allows(takesFollower, 'they [gather] themselves', 'v', 'get')).toBe(false);
   });

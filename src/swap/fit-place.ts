@@ -6,17 +6,17 @@ import { FOLLOWERS } from './table-format.ts';
 import type { Form, WordForm } from './types.ts';
 import { sharesOfForm } from './weigh-readings.ts';
 
-/** A place in a sentence: what a rule sees of it. */
+/** The place of a word in a sentence, as the rules see it. */
 export interface Place {
   readonly before: string;
   readonly after: string;
-  /** Two before. */
+  /** The second word before the place. */
   readonly before2: string;
-  /** The rest of the sentence, up to a mark and at most six words. */
+  /** The rest of the sentence, up to a punctuation mark and at most six words. */
   readonly ahead: readonly string[];
-  /** The next word is likely a noun, or an adjective before one. */
+  /** Whether the next word is probably a noun, or an adjective before a noun. */
   readonly isBeforeNoun: boolean;
-  /** No article, possessive or number is before it, nor before the words that are between. */
+  /** Whether there is no article, possessive or number before the place, even with other words in between. */
   readonly isBare: boolean;
   readonly table: SwapTable;
 }
@@ -25,7 +25,7 @@ interface FitRule {
   readonly name: string;
   /** The rule only makes a swap unsure: it comes from counts. */
   readonly isCounted?: true;
-  /** True when the swap cannot be there. */
+  /** Returns true when the swap cannot be in this place. */
   readonly speaksAgainst: (reading: WordForm, candidate: Candidate, text: string, place: Place) => boolean;
 }
 
@@ -36,7 +36,7 @@ const OBJECT =
   /^(the|an?|this|these|those|my|your|his|her|its|our|their|some|any|no|every|each|all|both|another|it|them|him|us|me|you|himself|herself|itself|themselves|myself|yourself|more|many|much|what|such|other|new|\d[\d.,]*|\$|"|“)$/;
 const ORDER = /^(first|second|third|fourth|fifth|next|last|newly|once|\d+(st|nd|rd|th))$/;
 const HAVE = /^(have|has|having|\w+'ve|(haven|hasn)'t)$/;
-/** Words that tell the degree of what follows, so that it cannot tell one of its own. */
+/** Matches degree words. The word after a degree word cannot have a degree word of its own. */
 const SAYS_HOW_MUCH =
   /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly|highly|especially)$/;
 const COMPARATIVE = /^(more|less|\w+er|worse|better|fewer)$/;
@@ -45,30 +45,33 @@ const ENDS =
 
 const SMALL = new Set(listed.small);
 
-/** Adjectives that follow their noun: the boats are alike, not alike boats. */
+/** Matches adjectives that follow their noun: “the boats are alike”, not “alike boats”. */
 const AFTER_NOUN =
   /^(alike|alive|asleep|afraid|awake|alone|aware|glad|sure|unable|able|ill|sorry|certain|unaware|not|worn|like|unlike|on|in|at|to|out|as)\b/;
-/** Adjectives that are before their noun: the main road, not the road is main. */
+/** Adjectives that come before their noun: “the main road”, not “the road is main”. */
 const BEFORE_NOUN = new Set(listed.beforeNoun);
-/** Adverbs that follow what they are of: ran hard, not hard ran. */
+/** Adverbs that follow the word they describe: “ran hard”, not “hard ran”. */
 const AFTER_VERB = new Set(listed.afterVerb);
-/** Words together that do: left in a rush, not in a rush left. */
+/** Matches phrases that follow the word they describe: “left in a rush”, not “in a rush left”. */
 const AFTER_VERB_WORDS =
   /^(in an?|in (anger|secret|the past|the same)|with|by|for|over and|again and|step by|bit by|all the time|non-stop) ?/;
-/** Verbs that are not said of what they are done to: the letter was not gotten, the fair was not gone to. */
+/** Matches verbs without a passive: not “the letter was not gotten”, not “the fair was not gone to”. */
 const NOT_PASSIVE = /^(think|guess|say|look|go|come|wish|ask|stand|get|have|like|take place|find fault)\b/;
 const SPEAKS_OF = /^(that|he|she|it|they|we|there|”|")$/;
 
-/** Swaps that are right in one construction only, by the words behind them; `never`: wrong there, right elsewhere. */
+/**
+ * Swaps that are right in only one construction, determined by the words after them. With `never`, a swap is wrong in
+ * that construction and right elsewhere.
+ */
 const CONSTRUCTIONS: readonly {
   readonly words?: RegExp;
   readonly swaps: RegExp;
   readonly after: RegExp;
   readonly never?: true;
 }[] = [
-  // decided to go: chose to go; decided that it rained: not chose that.
+  // “decided to go” becomes “chose to go”. “decided that it rained” does not become “chose that”.
   { words: /^decide$/, swaps: /^choose$/, after: /^to$/ },
-  // claimed that, announced it would: said; announced the sale: not said the sale.
+  // “claimed that” and “announced it would” become “said”. “announced the sale” does not become “said the sale”.
   {
     words:
       /^(claim|declare|announce|suggest|warn|note|argue|mention|report|insist|remark|assert|contend|predict|stress|reveal)$/,
@@ -76,56 +79,56 @@ const CONSTRUCTIONS: readonly {
     after: SPEAKS_OF,
   },
   { words: /^(reply|respond|comment)$/, swaps: /^say$/, after: /^(that|[.,:”"])$/ },
-  // explain how it works: tell how; explain the rule: not tell the rule.
+  // “explain how it works” becomes “tell how”. “explain the rule” does not become “tell the rule”.
   { words: /^explain$/, swaps: /^tell$/, after: /^(how|why|what|that)$/ },
-  // result in: end in; results from: not ends from.
+  // “result in” becomes “end in”. “results from” does not become “ends from”.
   { words: /^result$/, swaps: /^end$/, after: /^in$/ },
-  // He agreed to the plan: said yes to; agreed with her: not said yes with.
+  // “He agreed to the plan” becomes “said yes to”. “agreed with her” does not become “said yes with”.
   { words: /^agree$/, swaps: /^say yes$/, after: /^(to|[.,;!?])$/ },
-  // continued to sing is not went on to sing, which begins something else.
+  // “continued to sing” does not become “went on to sing”, which means the start of something else.
   { words: /^(continue|happen)$/, swaps: / (on|place)$/, after: /^to$/, never: true },
-  // Otherwise, they sink: If not, they sink; if not otherwise told: not if not if not.
+  // “Otherwise, they sink” becomes “If not, they sink”. “if not otherwise told” does not become “if not if not”.
   { words: /^otherwise$/, swaps: /^(if not|or else)$/, after: /^,$/ },
-  // chose to go: not picked to go.
+  // “chose to go” does not become “picked to go”.
   { swaps: /^pick$/, after: /^to$/, never: true },
-  // guess that it rained: think that; guess what: not think what.
+  // “guess that it rained” becomes “think that”. “guess what” does not become “think what”.
   { words: /^guess$/, swaps: /^think$/, after: /^what$/, never: true },
-  // They need six boats, but not need that there be six.
+  // “They need six boats” is right, but “need that there be six” is not.
   { swaps: /^(need|want)$/, after: /^that$/, never: true },
-  // It rained, actually: not it rained, really.
+  // “It rained, actually” does not become “It rained, really”.
   { words: /^actually$/, swaps: /^really$/, after: /^[.,;!?]$/, never: true },
-  // too busy to talk is not too busy to speak.
+  // “too busy to talk” does not become “too busy to speak”.
   { words: /^talk$/, swaps: /^speak$/, after: /^(to|with|of|about|on|for|in|at)$/ },
-  // a major storm is a big one; major surgery is not.
+  // “a major storm” becomes “a big storm”. “major surgery” does not become “big surgery”.
   {
     words: /^major$/,
     swaps: /^big$/,
     after: /^(depression|surgery|in|crime|league|leagues|general|black|white)$/,
     never: true,
   },
-  // A tough road is hard; who is tough on others is not hard on them.
+  // “a tough road” becomes “a hard road”. “tough on others” does not become “hard on others”.
   { words: /^tough$/, swaps: /^hard$/, after: /^on$/, never: true },
-  // Simply put is not just put.
+  // “Simply put” does not become “Just put”.
   { words: /^simply$/, swaps: /^just$/, after: /^(put|stated|said|,)$/, never: true },
   // went down a hill; descended into war: not went down into it.
   { words: /^descend$/, swaps: /^(go|come) down$/, after: /^(into|on|upon)$/, never: true },
-  // Hurry up: not rush up; several times: not some times.
+  // “Hurry up” does not become “Rush up”. “several times” does not become “some times”.
   { words: /^hurry$/, swaps: /^rush$/, after: /^up$/, never: true },
   { words: /^several$/, swaps: /^some$/, after: /^(times|dozen|hundred|thousand|million)$/, never: true },
-  // received a letter: got it; received him kindly: not got him.
+  // “received a letter” becomes “got a letter”. “received him kindly” does not become “got him kindly”.
   { words: /^receive$/, swaps: /^get$/, after: /^(him|her|them|us|me|you|guests|visitors)$/, never: true },
-  // reduced the price: cut it; reduced it to ruins: not cut it to.
+  // “reduced the price” becomes “cut the price”. “reduced it to ruins” does not become “cut it to ruins”.
   { words: /^reduce$/, swaps: /^cut$/, after: /^(it|him|her|them|us|me|to)$/, never: true },
-  // a powerful engine is strong; powerful friends are not strong ones.
+  // “a powerful engine” becomes “a strong engine”. “powerful friends” does not become “strong friends”.
   {
     words: /^powerful$/,
     swaps: /^strong$/,
     after: /^(friends?|people|m[ae]n|wom[ae]n|kings?|leaders?|figures?|famil(y|ies)|groups?)$/,
     never: true,
   },
-  // considered him a friend: not thought of him a friend.
+  // “considered him a friend” does not become “thought of him a friend”.
   { swaps: /^think (of|about)$/, after: /^(it|him|her|them|me|us|you)$/, never: true },
-  // different from, different kinds: not the same from.
+  // “different from” and “different kinds” do not become “not the same from” or “not the same kinds”.
   { words: /^different$/, swaps: /^not /, after: /^[.,;!?]$/ },
 ];
 const LINKS_ALONE = /^(but|though|and|or|while)$/;
@@ -133,7 +136,8 @@ const LINKS_ALONE = /^(but|though|and|or|while)$/;
 /** Rules against a swap in its place, whatever it means; the first that applies rules it out. */
 const RULES: readonly FitRule[] = [
   {
-    // rose takes no object (rose the sail), raised needs one (it raised); increased may do either.
+    // “rose” takes no object (not “rose the sail”). “raised” needs an object (not “it raised”). “increased” may have
+    // either.
     name: 'object',
     speaksAgainst: ({ part, form }, { object, lemma }, _text, place) => {
       if (part !== 'v' || object === null) return false;
@@ -146,7 +150,7 @@ const RULES: readonly FitRule[] = [
     },
   },
   {
-    // more difficult is no more hard; more useful stays (more helpful).
+    // “more difficult” does not become “more hard”. “more useful” can become “more helpful”.
     name: 'degree',
     speaksAgainst: ({ part, form }, { lemma }, _text, { before, table }) =>
       (part === 'a' || part === 'r') &&
@@ -156,7 +160,7 @@ const RULES: readonly FitRule[] = [
         (/^(more|most)$/.test(before) && !/^more /.test(inflect(lemma, part, 'er', table) ?? 'more '))),
   },
   {
-    // huge cannot take very; an enormous wave can be a very big one, a very enormous one cannot.
+    // “very huge” is wrong. “an enormous wave” can become “a very big wave”, but “a very enormous wave” cannot.
     name: 'adjective before a noun',
     // the “rocky” steps: a quote may close before the noun.
     speaksAgainst: ({ part }, { lemma }, text, { isBeforeNoun, after }) =>
@@ -179,13 +183,14 @@ const RULES: readonly FitRule[] = [
       !(/^(much|a lot)$/.test(lemma) && COMPARATIVE.test(after)),
   },
   {
-    // seems needs what it seems: appeared pale, appeared to sink, but not appeared on deck.
+    // “seems” needs a complement. It can replace “appeared” in “appeared pale” and “appeared to sink”, but not in
+    // “appeared on deck”.
     name: 'what it seems',
     speaksAgainst: ({ part }, { lemma }, _text, { after, table }) =>
       part === 'v' && lemma === 'seem' && after !== 'to' && (table.shares(after)?.[2] ?? 0) < 0.5,
   },
   {
-    // One thinks that it rains, not him; one thinks about it.
+    // “think” takes “that it rains” or “about it”, but not “him”.
     name: 'thinking of nobody',
     speaksAgainst: ({ part, form }, { lemma }, _text, { before, after }) =>
       part === 'v' &&
@@ -194,7 +199,7 @@ const RULES: readonly FitRule[] = [
         (form === 'participle' && BE.test(before) && NOT_PASSIVE.test(lemma))),
   },
   {
-    // He purchased it: he got it; he has got it says that he has it.
+    // “He purchased it” becomes “he got it”. “he has got it” would mean that he has it.
     name: 'got behind have',
     speaksAgainst: ({ part, form }, { lemma }, _text, { before, before2 }) =>
       part === 'v' &&
@@ -211,7 +216,7 @@ const RULES: readonly FitRule[] = [
       ),
   },
   {
-    // provided them with food: gave them food, but not gave them with.
+    // “provided them with food” becomes “gave them food”, but not “gave them with”.
     name: 'giving with',
     speaksAgainst: ({ lemma: word }, { lemma }, _text, { ahead }) =>
       /^(provide|supply|furnish|present|issue)$/.test(word) &&
@@ -219,36 +224,37 @@ const RULES: readonly FitRule[] = [
       ahead.slice(0, 4).includes('with'),
   },
   {
-    // allowed the boys to go: let the boys go; the to would be left over.
+    // “allowed the boys to go” becomes “let the boys go”. The swap alone would leave the word “to” over.
     name: 'letting without to',
     speaksAgainst: ({ part }, { lemma }, _text, { ahead }) =>
       part === 'v' && /^(let|make|bring on|lead to|see)$/.test(lemma) && ahead.includes('to'),
   },
   {
-    // slightly different: a bit different; a slightly different one is no bit different one.
+    // “slightly different” becomes “a bit different”. “a slightly different one” does not become “a a bit different
+    // one”.
     name: 'a bit behind an article',
     speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
       part === 'r' && /^a (bit|little|lot)$/.test(lemma) && DETERMINER.test(before),
   },
   {
-    // highly unusual is not highly odd: few words take it.
+    // “highly unusual” does not become “highly odd”. Few words can follow “highly”.
     name: 'highly',
     speaksAgainst: (_reading, _candidate, _text, { before }) => before === 'highly',
   },
   {
-    // gathered the nets: got them; gathered herself together: not got herself together.
+    // “gathered the nets” becomes “got the nets”. “gathered herself together” does not become “got herself together”.
     name: 'what one does to oneself',
     isCounted: true,
     speaksAgainst: ({ part }, _candidate, _text, { after }) => part === 'v' && /sel(f|ves)$/.test(after),
   },
   {
-    // you are requiring them to go: not needing them to.
+    // “you are requiring them to go” does not become “you are needing them to go”.
     name: 'verbs that are never going on',
     speaksAgainst: ({ part, form }, { lemma }) =>
       part === 'v' && form === 'ing' && /^(need|know|seem|want|own|mean|belong)$/.test(lemma),
   },
   {
-    // the only road is no just road.
+    // “the only road” does not become “the just road”.
     name: 'just behind an article',
     speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
       part === 'r' && lemma === 'just' && DETERMINER.test(before),
@@ -259,7 +265,7 @@ const RULES: readonly FitRule[] = [
       part === 'r' && lemma === 'much' && !COMPARATIVE.test(after),
   },
   {
-    // very good, but not very have or very the.
+    // “very good” is right, but “very have” and “very the” are not.
     name: 'very before an adjective',
     speaksAgainst: ({ part }, { lemma }, _text, { after, table }) =>
       part === 'r' &&
@@ -268,7 +274,7 @@ const RULES: readonly FitRule[] = [
         ((table.shares(after)?.[2] ?? 0) < 0.3 && !/ly$|^(much|often|well|fast|soon|far)$/.test(after))),
   },
   {
-    // But, the boat sank; the boat, but, sank: a small word that joins takes no comma behind it.
+    // Neither “But, the boat sank” nor “the boat, but, sank” is right. A short joining word takes no comma after it.
     name: 'no comma behind a joining word',
     speaksAgainst: ({ lemma: word }, { lemma }, _text, { before, after }) =>
       (LINKS_ALONE.test(lemma) && after === ',') ||
@@ -276,7 +282,7 @@ const RULES: readonly FitRule[] = [
       (/^(but|still|yet|so|and|thus)$/.test(lemma) && before === ','),
   },
   {
-    // enough and plenty take the place of an article: a sufficient amount is no enough amount.
+    // “enough” and “plenty” take the place of an article. “a sufficient amount” does not become “an enough amount”.
     name: 'no article before a quantity',
     speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
       part === 'a' &&
@@ -284,13 +290,13 @@ const RULES: readonly FitRule[] = [
       (DETERMINER.test(before) || /^(not|so|too|very|as|how|past|last|next|first|\w+n't)$/.test(before)),
   },
   {
-    // many boats: lots of boats; many who came: not lots of who came.
+    // “many boats” becomes “lots of boats”. “many who came” does not become “lots of who came”.
     name: 'quantity before its noun',
     speaksAgainst: ({ part }, { lemma }, _text, { isBeforeNoun }) =>
       part === 'a' && / of$/.test(lemma) && !isBeforeNoun,
   },
   {
-    // a number cannot be before the swap of a noun that is not counted: two moneys, many help.
+    // A swap that is an uncountable noun cannot follow a number word: not “two moneys”, not “many help”.
     name: 'counted noun',
     speaksAgainst: ({ part, form }, { lemma }, _text, { before }) =>
       part === 'n' &&
@@ -299,7 +305,7 @@ const RULES: readonly FitRule[] = [
         /^(an?|one|two|three|four|five|six|ten|many|several|few|each|every|another|both|\d+)$/.test(before)),
   },
   {
-    // Cows and clothes are many: not a cows, not cows is.
+    // “Cows” and “clothes” are plural: not “a cows”, not “cows is”.
     name: 'number of the noun',
     speaksAgainst: ({ part, form }, _candidate, text, { before, after }) =>
       part === 'n' &&
@@ -310,7 +316,8 @@ const RULES: readonly FitRule[] = [
         /^(is|was|has|does)$/.test(after)),
   },
   {
-    // rich in opportunity: chance would need an article; a noun without one is not counted.
+    // “rich in opportunity” does not become “rich in chance”, because “chance” would need an article. A noun without an
+    // article is uncountable.
     name: 'noun without an article',
     isCounted: true,
     speaksAgainst: ({ part, form }, { lemma }, text, { isBare }) =>
@@ -329,7 +336,8 @@ const RULES: readonly FitRule[] = [
       isBeforeNoun,
   },
   {
-    // afraid of: scared of, but not shy of; told them: not said them. Counted, see `count-followers.ts`.
+    // “afraid of” becomes “scared of”, but not “shy of”. “told them” does not become “said them”. Based on counts, see
+    // `count-followers.ts`.
     name: 'what follows',
     isCounted: true,
     speaksAgainst: ({ lemma: word, part, form }, { lemma, object }, text, { after, table }) => {
@@ -344,50 +352,50 @@ const RULES: readonly FitRule[] = [
   },
 ];
 
-/** Nouns that have no plural and take no a. */
+/** Nouns without a plural that do not take “a”. */
 const UNCOUNTED = new Set(listed.uncounted);
 
-/** Whether a swap can be in the place of the word read as `reading`: form, not meaning. */
+/** Returns whether a swap fits grammatically in the place of the word read as `reading`. Meaning is not considered. */
 export function fitsPlace(reading: WordForm, candidate: Candidate, text: string, place: Place): boolean {
   return !RULES.some(
     ({ isCounted, speaksAgainst }) => !isCounted && speaksAgainst(reading, candidate, text, place),
   );
 }
 
-/** Whether a swap takes the small word that follows as the word does; by counts. */
+/** Returns whether a swap takes the small word after it as the original word does, according to counts. */
 export function takesFollower(reading: WordForm, candidate: Candidate, text: string, place: Place): boolean {
   return !RULES.some(
     ({ isCounted, speaksAgainst }) => isCounted && speaksAgainst(reading, candidate, text, place),
   );
 }
 
-/** Small words swapped as they are written, and what may not be beside them. */
+/** Small words that are swapped as they are written, and the neighbouring words that exclude the swap. */
 const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly after: RegExp }[] = [
   // no one came for nobody came; not for a nobody.
   { swap: /^no one$/, before: /^(an?|the|some)$/, after: /^$/ },
-  // if it rains for whether it rains; not for whether or not, whether to go, of whether.
+  // “if it rains” replaces “whether it rains”. Not “whether or not”, “whether to go” or “of whether”.
   { swap: /^if$/, before: /^(of|about|on|or|to|over|as)$/, after: /^(or|to)$/ },
-  // each day for every day; not for every other day, every two days, almost every.
+  // “each day” replaces “every day”. Not “every other day”, “every two days” or “almost every”.
   {
     swap: /^each$/,
     before: /^(almost|nearly|not|the|and)$/,
     after: /^(\d.*|two|three|four|five|six|ten|other|few|so|bit|now|single|time|once|last|one)$/,
   },
-  // it is late for it's late; not for it's been late, where it is it has.
+  // “it is late” replaces “it's late”. Not “it's been late”, where “it's” means “it has”.
   {
     swap: /^(it|that|there|what) is$/,
     before: /^$/,
     after: /^(been|never|already|got|had|become|\w+ed|taken|gone|done|own)$/,
   },
-  // It is not late for it isn't late; not for isn't he late, isn't it?
+  // “It is not late” replaces “it isn't late”. Not “isn't he late” or “isn't it?”.
   {
     swap: / not$|^cannot$/,
     before: /^(why|how|where|when|what|who|which)$/,
     after: /^(i|you|he|she|it|we|they|this|that|there)$/,
   },
-  // in the night for during the night; not for during which.
+  // “in the night” replaces “during the night”. Not “during which”.
   { swap: /^in$/, before: /^(only|even)$/, after: /^(which|whom|an?|its|his|her|their|our|my|your)$/ },
-  // as it rained for because it rained; not for just because, is because, because of.
+  // “as it rained” replaces “because it rained”. Not “just because”, “is because” or “because of”.
   {
     swap: /^(as|since)$/,
     before:
@@ -396,7 +404,7 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
   },
 ];
 
-/** Whether a small word can be beside its neighbours. */
+/** Returns whether a small word can be beside its neighbours. */
 export function fitsAsIs(text: string, { before, after }: Place): boolean {
   return !AS_IS.some((rule) => rule.swap.test(text) && (rule.before.test(before) || rule.after.test(after)));
 }
@@ -421,7 +429,7 @@ export function placeOf(pieces: readonly Piece[], at: number, table: SwapTable):
   };
 }
 
-/** Looks back over adjectives and nouns for what a counted noun has before it. */
+/** Returns whether a noun is bare. Looks back over adjectives and nouns for the determiner that a countable noun needs. */
 function isBare(pieces: readonly Piece[], at: number, table: SwapTable): boolean {
   for (let i = at - 1; i >= Math.max(0, at - 4); i--) {
     const { lower } = pieces[i]!;
@@ -432,7 +440,7 @@ function isBare(pieces: readonly Piece[], at: number, table: SwapTable): boolean
   return true;
 }
 
-/** Whether the verb has an object; null when it is not clear. */
+/** Returns whether the verb has an object, or null when this is unclear. */
 function hasObject(form: Form, { before, before2, after, isBeforeNoun }: Place): boolean | null {
   const isPassive =
     form === 'participle' &&

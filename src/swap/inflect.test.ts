@@ -31,11 +31,11 @@ test.each([
   ['fish market', 'n', 's', 'fish markets'],
   ['worn out', 'a', 'er', 'more worn out'],
   ['piece of rope', 'n', 's', 'pieces of rope'],
-] as const)('%s (%s, %s): %s', (lemma, part, form, written) => {
+] as const)('%s (%s, %s) is inflected as %s', (lemma, part, form, written) => {
   expect(inflect(lemma, part, form, none)).toBe(written);
 });
 
-test('what the list of irregular forms has comes before the rule, and an empty form is none', () => {
+test('a listed irregular form takes precedence over the rule, and an empty listed form means no form', () => {
   expect(inflect('go', 'v', 'past', some)).toBe('went');
   expect(inflect('go on', 'v', 'past', some)).toBe('went on');
   expect(inflect('advice', 'n', 's', some)).toBeNull();

@@ -1,15 +1,19 @@
 import type { Form, PartOfSpeech } from './types.ts';
 
-/** Forms no rule gives: `go` + `past` is went. An empty string says that the form is not in use (no plural of advice). */
+/**
+ * Forms that no rule gives: `go` + `past` is went. An empty string means that the form is not used (no plural of
+ * advice).
+ */
 export interface Irregulars {
   get(lemma: string, part: PartOfSpeech, form: Form): string | undefined;
 }
 
 /**
- * The form of a lemma, of one word or several; null when it has none. In several words the verb comes first and
- * alone is inflected (put out: putting out), in a noun the last (fish market: fish markets) or the one before a
- * preposition (group of ships: groups of ships); an adjective of two
- * syllables or more takes more and most, but not one in -y (happier, more careful).
+ * Returns a form of a lemma of one or more words, or null when the lemma has no such form.
+ * - In a verb of several words, only the first word is inflected (put out: putting out).
+ * - In a noun, the last word is inflected (fish market: fish markets), or the word before a preposition (group of
+ * ships: groups of ships).
+ * - An adjective of two syllables or more takes more and most, unless it ends in -y (happier, more careful).
  */
 export function inflect(
   lemma: string,
@@ -22,7 +26,7 @@ export function inflect(
   const at = part === 'v' ? 0 : headOf(words);
   if (words.length > 1 && part !== 'v' && part !== 'n') return compared(lemma, form);
   const head = words[at]!;
-  // Tools and weapons are many already.
+  // “Tools” and “weapons” are already plural.
   if (part === 'n' && /[^aiusx]s$/.test(head) && irregulars.get(head, part, form) === undefined) return lemma;
   const inflected = irregulars.get(head, part, form) ?? byRule(head, part, form);
   if (inflected === '') return null;
@@ -30,7 +34,7 @@ export function inflect(
   return words.join(' ');
 }
 
-/** Which of a noun's words is inflected. */
+/** Returns the index of the word that is inflected in a noun. */
 function headOf(words: readonly string[]): number {
   const after = words.findIndex(
     (word, i) => i > 0 && /^(of|in|on|for|to|by|with|from|before|and|or|who|without)$/.test(word),
@@ -38,7 +42,7 @@ function headOf(words: readonly string[]): number {
   return after < 0 ? words.length - 1 : after - 1;
 }
 
-/** The regular form by spelling alone: stop gives stopped, visit has to be listed as irregular to stay visited. */
+/** Returns the regular form, by spelling alone: stop gives stopped. To give visited, visit must be listed as irregular. */
 export function byRule(word: string, part: PartOfSpeech, form: Form): string {
   if (form === 's') return withS(word);
   if (form === 'ing') {
@@ -64,7 +68,10 @@ function stem(word: string): string {
   return word.endsWith('e') ? word.slice(0, -1) : doubled(word);
 }
 
-/** One vowel letter and one consonant at the end of a word of one syllable: stop, plan; not fix, show, seem. */
+/**
+ * Doubles the final consonant of a word of one syllable that ends in one vowel letter and one consonant: stop, plan;
+ * not fix, show, seem.
+ */
 function doubled(word: string): string {
   return /^[^aeiou]*(qu)?[aeiouy][bdgklmnprtvz]$/.test(word) ? word + word.at(-1) : word;
 }

@@ -5,8 +5,8 @@ import type { SwapTable } from './open-swaps.ts';
 const LONGEST = 4;
 
 /**
- * True where the word at `at` belongs to words that mean something only together: the fire of fire trucks, the look of
- * looked up, the course of of course. Not the course of a ship.
+ * Returns true if the word at `at` belongs to a phrase that has its meaning only as a whole: the fire of fire trucks,
+ * the look of looked up, the course of of course. Not the course of a ship.
  */
 export function isBound(pieces: readonly Piece[], at: number, table: SwapTable): boolean {
   for (let length = 2; length <= LONGEST; length++) {
@@ -18,7 +18,7 @@ export function isBound(pieces: readonly Piece[], at: number, table: SwapTable):
   return false;
 }
 
-/** Whether the pieces from `next` on, each as it is written or as its base form, complete a phrase. */
+/** Returns whether the pieces from `next` on complete a phrase. Each piece counts as it is written or in its base form. */
 function isPhraseOf(words: readonly Piece[], next: number, before: string, table: SwapTable): boolean {
   const piece = words[next];
   if (piece === undefined) return table.isPhrase(before);

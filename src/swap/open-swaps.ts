@@ -13,43 +13,49 @@ import {
 } from './table-format.ts';
 import type { Form, PartOfSpeech, WordForm } from './types.ts';
 
-/** A swap as the table has it, not yet in form. */
+/** A swap as it is in the table, not yet inflected. */
 export interface Candidate {
-  /** Base form; several words are separated by spaces. */
+  /** The base form. Several words are separated by spaces. */
   readonly lemma: string;
-  /** 0 to 1: how good it is when the sentence says nothing. */
+  /** The quality of the swap without evidence from the sentence, from 0 to 1. */
   readonly prior: number;
-  /** Number of the sense it belongs to; 0 when it fits all. */
+  /** The number of the sense to which the swap belongs. 0 if the swap fits all senses. */
   readonly sense: number;
   /** Whether the swap fits wherever the word has this part of speech. */
   readonly sure: boolean;
-  /** Whether it is before an object (raise: true; rise: false); null when it may do either. */
+  /** Whether the swap takes an object (raise: true; rise: false). Null when it may do either. */
   readonly object: boolean | null;
 }
 
-/** The opened table; reads from the bytes, makes a word's vector when it is asked for. */
+/** The opened table. It reads from the bytes, and computes a word's vector only when requested. */
 export interface SwapTable extends Irregulars {
   candidates(word: string, part: PartOfSpeech | 'as-is'): readonly Candidate[];
   isLemma(word: string, part: PartOfSpeech): boolean;
   irregularOf(form: string): readonly WordForm[];
-  /** Share of its uses as noun, verb, adjective, adverb, or null when the table lacks the word. */
+  /** Returns the shares of the word's uses as noun, verb, adjective and adverb, or null when the table lacks the word. */
   shares(word: string): readonly number[] | null;
-  /** Place in order of frequency among the table's words, 1 for the commonest; the last for unknown words. */
+  /** Returns the rank by frequency among the table's words: 1 for the commonest, the last for unknown words. */
   rank(word: string): number;
-  /** Base forms that belong together, separated by spaces: sea lion, look up, as well as. */
+  /** Returns whether base forms, separated by spaces, belong together: sea lion, look up, as well as. */
   isPhrase(words: string): boolean;
-  /** Share of a base form's places with a small word of `FOLLOWERS` behind it; null where too few were counted. */
+  /**
+   * Returns the share of a base form's occurrences that are followed by a small word of `FOLLOWERS`. Returns null if
+   * too few were counted.
+   */
   follows(word: string, follower: string): number | null;
   /** The vector of a word, of length 1, or null. Several words have the sum of their vectors. */
   vector(word: string): Float32Array | null;
-  /** The sum of the vectors of a sense's cues. */
+  /** Returns the sum of the vectors of a sense's cues. */
   senseVector(sense: number): Float32Array | null;
   /** Whether a word's first sound asks for another article than its first letter (hour, unit). */
   takesOtherArticle(word: string): boolean;
   readonly partWeights: TableText['partWeights'];
 }
 
-/** Opens the bytes of `swaps.bin`; layout in `table-format.ts`. Throws `RangeError` for any other bytes. */
+/**
+ * Opens the bytes of `swaps.bin`. The layout is described in `table-format.ts`. Throws `RangeError` for any other
+ * bytes.
+ */
 export function openSwaps(bytes: Uint8Array): SwapTable {
   if (new TextDecoder().decode(bytes.subarray(0, MAGIC.length)) !== MAGIC) {
     throw new RangeError('This is no table of swaps of this version: make it again with `npm run data`.');
@@ -58,7 +64,7 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
   const textEnd = MAGIC.length + 4 + view.getUint32(MAGIC.length, true);
   const text = JSON.parse(new TextDecoder().decode(bytes.subarray(MAGIC.length + 4, textEnd))) as TableText;
   const { counts } = text;
-  // A copy of the lists that begins at a multiple of 4, as typed arrays ask.
+  // The lists are copied, so that they begin at a multiple of 4, as typed arrays require.
   const lists = new Uint8Array(bytes.subarray(textEnd)).buffer;
   let at = 0;
   const take = (length: number): number => {
@@ -85,7 +91,8 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
 
   const words = text.words.split(' ').map((word) => word.replaceAll('_', ' '));
   const idOf = new Map(words.map((word, id) => [word, id]));
-  // Made when they are first asked for: it takes as long as all the rest, and a page is to have its turn between.
+  // The set of phrases, built on first use. Building it takes as long as all other parts of the opening, and a page
+  // should be able to run in between.
   let phrases: ReadonlySet<string> | undefined;
   const readPhrases = (): ReadonlySet<string> => {
     const read = new Set<string>();
@@ -189,7 +196,7 @@ export function sumOf(vectors: readonly (Float32Array | null)[]): Float32Array |
   return unit(sum);
 }
 
-/** How near two vectors of length 1 are: 1 the same, 0 nothing in common. */
+/** Returns the nearness of two vectors of length 1: 1 for the same, 0 for nothing in common. */
 export function nearness(one: Float32Array | null, other: Float32Array | null): number {
   if (one === null || other === null) return 0;
   let sum = 0;

@@ -1,7 +1,7 @@
 import type { Piece } from './cut-words.ts';
 import listed from './place-words.json' with { type: 'json' };
 
-/** Words that tell the part of speech of their neighbours by being themselves. */
+/** Words that, as neighbours, show the part of speech of the word beside them. */
 const TELLING = new Set(listed.tellPart);
 
 /** The class of a neighbour: the word itself when it tells much, else its kind. `share` gives its parts of speech. */

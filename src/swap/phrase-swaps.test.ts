@@ -7,7 +7,7 @@ import { findPhraseSwaps } from './phrase-swaps.ts';
 
 const table = openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url)));
 
-/** The sentence with the first thing said plainer for the word in square brackets, or null. */
+/** Returns the sentence with the first plainer wording for the word in square brackets, or null. */
 function plainer(marked: string): string | null {
   const start = marked.indexOf('[');
   const sentence = marked.replace(/[[\]]/g, '');
@@ -20,7 +20,7 @@ function plainer(marked: string): string | null {
   return article ? after.slice(0, article.start) + article.text + after.slice(article.end) : after;
 }
 
-describe('a phrase is said plainer', () => {
+describe('a phrase is replaced by plainer words', () => {
   test.each([
     ['He ran in [order] to get it.', 'He ran to get it.'],
     ['In [order] to get it, he ran.', 'To get it, he ran.'],
@@ -55,12 +55,12 @@ describe('a phrase is said plainer', () => {
     ['They [accepted] the offer.', 'They took the offer.'],
     ['They had [accepted] the offer.', null],
     ['It is [accepting] the offer.', 'It is taking the offer.'],
-  ])('%s: %s', (marked, said) => {
+  ])('“%s” becomes “%s”', (marked, said) => {
     expect(plainer(marked)).toBe(said);
   });
 });
 
-test('each rule has as many forms of a swap as of its words, or one for all', () => {
+test('each rule has one swap form for each form of its words, or one for all forms', () => {
   const wrong = listed.rules.filter(({ says, swaps }) => {
     const forms = says.split('/').length;
     return swaps.split('|').some((swap) => ![1, forms].includes(swap.split('/').length));

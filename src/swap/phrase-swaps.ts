@@ -6,12 +6,12 @@ import { correctArticle, likeCapitals } from './put-in-form.ts';
 import type { Edit } from './types.ts';
 import { sharesOfForm } from './weigh-readings.ts';
 
-/** Something plainer for the words from `start` to `end` of a sentence; an empty text leaves them out. */
+/** Plainer words for the words from `start` to `end` of a sentence. An empty text removes the words. */
 export interface PhraseSwap {
   readonly start: number;
   readonly end: number;
   readonly text: string;
-  /** The words that come with it, none where words are left out. */
+  /** The new words. Empty where words are only removed. */
   readonly comes: string;
   readonly article: Edit | null;
 }
@@ -38,7 +38,10 @@ const TELLS_DEGREE = /^(so|too|as|how|more|most|less|least)$/;
 const DENIES = /^(not|never|no|nor|hardly|without|only|cannot|.*n't)$/;
 const CLASSES: Readonly<Record<string, string>> = listed.classes;
 
-/** The rules by each word that is in them; made when swaps are first asked for, since the background begins with this file. */
+/**
+ * The rules, by each word in them. They are built when swaps are first requested, since the background starts by
+ * loading this file.
+ */
 let rulesByWord: ReadonlyMap<string, readonly PhraseRule[]> | undefined;
 
 function readRules(): ReadonlyMap<string, readonly PhraseRule[]> {
@@ -56,7 +59,7 @@ function readRules(): ReadonlyMap<string, readonly PhraseRule[]> {
   return byWord;
 }
 
-/** A rule for each form of its words: raise/raises and lift/lifts are two. */
+/** Returns one rule for each form of the words: raise/raises and lift/lifts give two rules. */
 function formsOf({ says, swaps, ...beside }: (typeof listed.rules)[number]): (typeof listed.rules)[number][] {
   const inForm = (text: string, i: number): string => text.split('/')[i] ?? text;
   return says.split('/').map((form, i) => ({
@@ -83,8 +86,9 @@ function readNeighbours(source: string, frame: (words: string) => string): Neigh
 }
 
 /**
- * Plainer words for the phrase at `at`, by the rules of `phrase-swaps.json` and for numbers: in order to: to;
- * upon the deck: on; a magnificent ship: a ship; twelve boats: 12 boats. `isBound`: rules for that word alone do not hold.
+ * Finds plainer words for the phrase at `at`, by the rules of `phrase-swaps.json` and for numbers: “in order to”
+ * becomes “to”, “upon the deck” becomes “on”, “a magnificent ship” becomes “a ship”, “twelve boats” becomes “12 boats”.
+ * If `isBound` is true, rules for that single word do not apply.
  */
 export function findPhraseSwaps(
   sentence: string,
@@ -120,7 +124,7 @@ export function findPhraseSwaps(
   return found;
 }
 
-/** Whether a noun follows, or an adjective before one: his beloved ship, not his beloved met him. */
+/** Returns whether a noun follows, or an adjective before a noun: “his beloved ship”, not “his beloved met him”. */
 function isNounNext(pieces: readonly Piece[], next: number, table: SwapTable): boolean {
   if (!placeOf(pieces, next - 1, table).isBeforeNoun) return false;
   const shares = sharesOfForm(pieces[next]!.lower, table);
@@ -129,7 +133,10 @@ function isNounNext(pieces: readonly Piece[], next: number, table: SwapTable): b
 
 const joined = (pieces: readonly Piece[]): string => pieces.map(({ lower }) => lower).join(' ');
 
-/** Forms that are no participle: he paid heed is he took heed, and he had paid heed is not he had took heed. */
+/**
+ * Past forms that are not participles. “he paid heed” becomes “he took heed”, but “he had paid heed” does not become
+ * “he had took heed”.
+ */
 const PAST_ALONE =
   /^(?:ate|became|began|blew|broke|came|chose|did|drew|drove|fell|gave|grew|knew|ran|rose|sang|saw|shook|spoke|stole|swam|threw|took|was|went|were|wore|wrote)\b/;
 const HELPS =
@@ -156,7 +163,7 @@ function putIn(
   };
 }
 
-/** Without the words, with one blank or mark where they were, and a capital where a sentence begins. */
+/** Removes the words. Leaves one blank or punctuation mark in their place, and a capital at the start of the sentence. */
 function leaveOut(
   sentence: string,
   pieces: readonly Piece[],
@@ -167,7 +174,7 @@ function leaveOut(
   const [before, after] = [pieces[first - 1], pieces[next]];
   const { start } = pieces[first]!;
   const { end } = pieces[next - 1]!;
-  // The denied word may be just that: never seriously hurt, not very good.
+  // A negation may apply to exactly this word: “never seriously hurt”, “not very good”.
   const isDenied = pieces.slice(Math.max(0, first - SEEN), first).some(({ lower }) => DENIES.test(lower));
   if (after === undefined || after.lower === '…' || isDenied || TELLS_DEGREE.test(before?.lower ?? ''))
     return null;
@@ -196,7 +203,7 @@ function numberAt(sentence: string, pieces: readonly Piece[], at: number, table:
   if (digits === undefined || before === undefined || after === undefined) return [];
   const isNumber = ({ lower: word }: Piece): boolean =>
     NUMBERS.has(word) || /^(\d.*|one|hundred|thousand|million|billion|half|point|and|or|to|[-–])$/.test(word);
-  // All numbers of a sentence are written alike.
+  // All numbers in a sentence are written in the same way.
   if (pieces.some((piece) => piece !== pieces[at] && NUMBERS.has(piece.lower))) return [];
   if (isNumber(before) || isNumber(after) || !/^\p{Ll}/u.test(sentence.slice(start))) return [];
   if (!placeOf(pieces, at, table).isBeforeNoun || !countsThings(pieces, at)) return [];

@@ -45,12 +45,12 @@ describe('putInForm', () => {
     expect(putInForm(lemma, 'v', form, ...place(sentence, word), few)).toBe(text);
   });
 
-  test('a first word that is there already is not said twice', () => {
+  test('does not repeat a first word that is already there', () => {
     const [pieces, at] = place('It was very perilous.', 'perilous');
     expect(putInForm('very bad', 'a', 'base', pieces, at, few)).toBe('bad');
   });
 
-  test('“more” is not said twice', () => {
+  test('does not repeat “more”', () => {
     const [pieces, at] = place('It grew more perilous.', 'perilous');
     expect(putInForm('careful', 'a', 'er', pieces, at, few)).toBe('careful');
   });
@@ -61,7 +61,7 @@ test.each([
   ['huge', 'Immense', 'Huge'],
   ['put out', 'IMMENSE', 'PUT OUT'],
   ['i', 'A', 'I'],
-])('%s like %s: %s', (text, model, written) => {
+])('%s takes the capitals of %s: %s', (text, model, written) => {
   expect(likeCapitals(text, model)).toBe(written);
 });
 
@@ -74,7 +74,7 @@ describe('correctArticle', () => {
     ['Wait a while.', 'a', 'hour', { start: 5, end: 6, text: 'an' }],
     ['It is an object.', 'an', 'unit', { start: 6, end: 8, text: 'a' }],
     ['The huge wave.', 'the', 'enormous', null],
-  ])('%s with %s: %s', (sentence, word, text, edit) => {
+  ])('in “%s”, checks the article “%s” before the swap “%s”', (sentence, word, text, edit) => {
     const [pieces, at] = place(sentence, word);
     expect(correctArticle(sentence, pieces[at], text, takesOther)).toEqual(edit);
   });

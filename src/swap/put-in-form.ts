@@ -2,18 +2,20 @@ import type { Piece } from './cut-words.ts';
 import { type Irregulars, inflect } from './inflect.ts';
 import type { Edit, Form, PartOfSpeech } from './types.ts';
 
-/** Words that a pronoun goes before: put it out, not put out it. */
+/** Particles that come after a pronoun object: “put it out”, not “put out it”. */
 const PARTICLES = /^(up|out|off|down|away|back|over|apart|together|aside)$/;
-/** Their object is inside: make the sail bigger, not make bigger the sail. */
+/** Matches verbs with their object inside: “make the sail bigger”, not “make bigger the sail”. */
 const SPLIT = /^make (?!sure|up|out|off|use|do|fun|known|clear|peace|laws|light|public|again)/;
 const PREPOSITIONS = /^(at|for|after|into|with|of|to|about|on|in|from|through|upon|without)$/;
 const OBJECT_PRONOUNS = /^(it|them|him|her|me|us|you)$/;
 
 /**
- * The swap as it has to be in place of the word at `at`: inflected, without a last word that follows anyway
- * (asked about for inquired, before about), or null when it cannot be there. A phrasal verb cannot before a
- * pronoun (extinguished it: not put out it), one that ends in a preposition not without an object,
- * one whose object is inside not before it (made the sail bigger).
+ * Returns the swap in the form that fits in place of the word at `at`, or null when it does not fit there. The swap is
+ * inflected, and its last word is left out if that word follows anyway (asked about for inquired, before about). Some
+ * verbs of several words do not fit:
+ * - a phrasal verb before a pronoun (extinguished it: not put out it)
+ * - a verb that ends in a preposition, without an object
+ * - a verb whose object is inside it, before that object (made the sail bigger)
  */
 export function putInForm(
   lemma: string,
@@ -35,7 +37,7 @@ export function putInForm(
   return part === 'v' && words.length > 1 && !mayStand(lemma, form, last, after) ? null : text;
 }
 
-/** Whether a verb of several words, of which `last` is the last, may be before `after`. */
+/** Returns whether a verb of several words may come before `after`. `last` is the last of its words. */
 function mayStand(lemma: string, form: Form, last: string, after: string): boolean {
   if (PARTICLES.test(last) && OBJECT_PRONOUNS.test(after)) return false;
   const hasObject = /^[\p{L}\d]/u.test(after) && !PREPOSITIONS.test(after);
@@ -43,7 +45,7 @@ function mayStand(lemma: string, form: Form, last: string, after: string): boole
   return hasObject ? !SPLIT.test(lemma) : !PREPOSITIONS.test(last);
 }
 
-/** With the capitals of the word it replaces: all, the first, or none. */
+/** Returns the text with the capitals of the word that it replaces: all capitals, a first capital, or none. */
 export function likeCapitals(text: string, model: string): string {
   if (model.length > 1 && model === model.toUpperCase() && model !== model.toLowerCase())
     return text.toUpperCase();

@@ -3,8 +3,8 @@ import { isForeign } from '../variety/index.ts';
 import type { Reach } from './types.ts';
 
 /**
- * How well a group reads the words of swaps: words it can read without help count; a guess does not, nor does a word of the other English
- * (sidewalk, for a British group).
+ * Returns a function that tells how well a group reads the words of swaps. Words that the group can read without help
+ * count. A guess does not count. A word of the other English (sidewalk, for a British group) does not count either.
  */
 export function reachFor(judge: Judge): (word: string) => Reach {
   return (word) => {

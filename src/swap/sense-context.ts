@@ -1,9 +1,12 @@
 import type { Piece } from './cut-words.ts';
 import { nearness, type SwapTable } from './open-swaps.ts';
 
-/** Function words and the like say little of what a sentence is about. */
+/**
+ * The rank below which words are ignored. Function words and other very common words show little about the topic of a
+ * sentence.
+ */
 const TOO_COMMON = 150;
-/** Words further off say less; at this distance half as much. */
+/** The distance at which a word counts half as much. More distant words count less. */
 const HALF_AT = 6;
 
 /** The topic of the sentence around the word at `at`: the sum of its words' vectors, rare and near ones more. */

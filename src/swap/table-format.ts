@@ -19,31 +19,34 @@
  */
 export const MAGIC = 'swaps2';
 
-/** A word vector is 25 parts of 4 numbers, each part written as one byte (`src/data/swap/quantise-vectors.ts`). */
+/**
+ * A word vector consists of 25 parts of 4 numbers. Each part is stored as one byte
+ * (`src/data/swap/quantise-vectors.ts`).
+ */
 export const PARTS = 25;
 export const PART = 4;
 export const CHOICES = 256;
 export const CUES = 3;
 
-/** Small words that a word may ask for behind it: afraid of, decision to. */
+/** Small words that another word may require after it: afraid of, decision to. */
 export const FOLLOWERS = [
   ...['to', 'of', 'for', 'with', 'about', 'at', 'from', 'in', 'on', 'into', 'by', 'as', 'that', 'over'],
   ...['against', 'through', 'than', 'between', 'upon', 'how'],
 ] as const;
 
-/** Facts of a swap besides how good it is, as bits. */
+/** Facts about a swap as bits, besides its quality. */
 export const MARKS = {
   /** The swap fits wherever the word has this part of speech (enormous: huge), as a person judged. */
   sure: 1,
-  /** Only before an object: they raised it. */
+  /** The swap fits only before an object: they raised it. */
   object: 2,
-  /** Only without an object: it rose. */
+  /** The swap fits only without an object: it rose. */
   noObject: 4,
 } as const;
 
-/** Parts of speech in the order of all lists of four. */
+/** The parts of speech, in the order of all lists of four. */
 export const PARTS_OF_SPEECH = ['n', 'v', 'a', 'r'] as const;
-/** The number of the heads whose swaps stand for the very form (`majority`: most), of any part of speech. */
+/** The number for heads whose swaps replace exactly this word form (`majority`: most), in any part of speech. */
 export const AS_IS = 4;
 
 export interface TableText {
@@ -56,12 +59,15 @@ export interface TableText {
     readonly phrases: number;
     readonly followed: number;
   };
-  /** Separated by spaces; several words of one swap are joined by `_`. The first `vectors` have vectors and stand commonest first. */
+  /**
+   * The words, separated by spaces. Several words of one swap are joined by `_`. The first `vectors` words have
+   * vectors, and the commonest come first.
+   */
   readonly words: string;
   /** `lemma/part/form=text`, separated by spaces. */
   readonly irregular: string;
-  /** Words that take the other article than their first letter says: hour, unit. */
+  /** Words that take the other article than their first letter suggests: hour, unit. */
   readonly otherArticle: string;
-  /** Feature to what it adds to noun, verb, adjective, adverb (100ths). */
+  /** Maps each feature to the weights that it adds to noun, verb, adjective and adverb (100ths). */
   readonly partWeights: Readonly<Record<string, readonly number[]>>;
 }

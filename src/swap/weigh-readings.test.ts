@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { SwapTable } from './open-swaps.ts';
 import { sharesOfForm } from './weigh-readings.ts';
 
-/** Shares as noun, verb, adjective and adverb. */
+/** The share of uses of each word as noun, verb, adjective and adverb. */
 const shares = new Map([
   ['town', [1, 0, 0, 0]],
   ['net', [0.8, 0.2, 0, 0]],
@@ -26,8 +26,8 @@ test.each([
   ['a form in -s of a noun and a verb is either', 'nets', [62, 38, 0, 0]],
   ['a form in -ed that is an adjective too is either', 'painted', [0, 33, 67, 0]],
   ['a word in no form has its own shares', 'paint', [80, 20, 0, 0]],
-])('%s: %s', (_what, word, expected) => expect(sharesOf(word)).toEqual(expected));
+])('%s, such as %s', (_what, word, expected) => expect(sharesOf(word)).toEqual(expected));
 
-test('a word that the table does not have has no shares', () => {
+test('a word missing from the table has no shares', () => {
   expect(sharesOf('gull')).toBeUndefined();
 });

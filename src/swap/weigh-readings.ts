@@ -6,14 +6,15 @@ import { ruleOut } from './rule-out.ts';
 import { PARTS_OF_SPEECH } from './table-format.ts';
 import type { WordForm } from './types.ts';
 
-/** A way to read the word, and how likely it is in this sentence (0 to 1, together 1). */
+/** A reading of the word, with its likelihood in this sentence (0 to 1, together 1). */
 export interface WeighedReading extends WordForm {
   readonly likely: number;
 }
 
 /**
- * How the word at `at` can be read, likeliest first: by the lemma's usual part of speech and by its neighbours.
- * Where past and participle are spelt alike, the participle is taken after have or be (was torn), else the past.
+ * Returns the readings of the word at `at`, the likeliest first. They are weighed by the lemma's usual part of speech
+ * and by the neighbours. If past and participle are spelt alike, the participle is chosen after have or be (was torn),
+ * otherwise the past.
  */
 export function weighReadings(pieces: readonly Piece[], at: number, table: SwapTable): WeighedReading[] {
   const { lower } = pieces[at]!;
@@ -46,7 +47,10 @@ export function sumWeights(
   return sums;
 }
 
-/** The shares of a form's parts of speech, from its lemmas: walked has the shares of walk, as a verb only, with its own. */
+/**
+ * Returns the shares of a form's parts of speech, from its lemmas. The form walked has its own shares and the share of
+ * walk as a verb.
+ */
 export function sharesOfForm(word: string, table: SwapTable): readonly number[] | null {
   const own = table.shares(word);
   const inflected = findForms(word, table).filter(({ form }) => form !== 'base');

@@ -1,4 +1,4 @@
-/** Adjectives of which a thing has one at most: no `big, tiny dog`. */
+/** Sets of adjectives of which a thing has at most one: no `big, tiny dog`. */
 const EXCLUSIVE = [
   'big small little huge tiny plump tall wide narrow long thick thin grand deep',
   'old new young fresh',
@@ -9,7 +9,7 @@ const EXCLUSIVE = [
   'best good fine lovely splendid useful nice pretty smart beautiful',
 ].map((words) => new Set(words.split(' ')));
 
-/** `A plum cake`, but no `the cake was plum`. */
+/** Adjectives that come only before a noun: `A plum cake`, but no `the cake was plum`. */
 const BEFORE_ONLY = new Set(
   'plum apple fish jam currant lemon log mud stone tin oak wooden brass ship rowing fishing steam gold silver clean dusty best chocolate good nice useful fine'.split(
     ' ',
@@ -21,7 +21,7 @@ export function mayAlsoBe(adjective: string, other: string): boolean {
   return adjective !== other && !EXCLUSIVE.some((set) => set.has(adjective) && set.has(other));
 }
 
-/** Whether `it was` may be before it. */
+/** Whether an adjective may follow `it was`. */
 export function canStandAlone(adjective: string): boolean {
   return !BEFORE_ONLY.has(adjective);
 }

@@ -12,39 +12,39 @@ import { drawStoryWords, type StoryWords } from './story-words.ts';
 
 /** The wishes for a begun passage. */
 export interface PassageWish {
-  /** The group's own names: the people of the story, where it is known whether they are he or she. */
+  /** The group's own names. They are the people of the story where it is known whether each is he or she. */
   readonly names: readonly string[];
-  /** Patterns the passage is to practise, where it can. */
+  /** Patterns that the passage should practise where possible. */
   readonly focus: readonly PatternId[];
-  /** Words it is to be about, where the group can read them and they fit a place in a story. */
+  /** Words that the passage should be about, where the group can read the words and they fit a place in a story. */
   readonly topic?: readonly string[];
 }
 
 /** A draft of a passage, to be edited. */
 export interface BegunPassage {
   readonly title: string;
-  /** A line is a paragraph. */
+  /** The text of the draft. Each line is a paragraph. */
   readonly text: string;
   /** Running words that practise the focus. */
   readonly practised: number;
   /** The words of the topic that the passage has. */
   readonly used: readonly string[];
-  /** The text, beat by beat, before any name became a pronoun, and who is where. */
+  /** The text, beat by beat, before any name became a pronoun, with the place of each person. */
   readonly told: readonly { readonly text: string; readonly facts: readonly Fact[] }[];
 }
 
 export const FEWEST_WORDS = 60;
 export const MOST_WORDS = 120;
-/** So many words are to practise the focus. */
+/** The number of words that should practise the focus. */
 const PRACTISED = 8;
-/** Rarer words of the bank come into no game with words. */
+/** The rank of the rarest word of the bank that is used in a game with words. */
 const COMMON = 4000;
-/** Drafts of a plot before the best of them is taken or the next plot is tried. */
+/** The number of drafts of a plot before the best draft is taken or the next plot is tried. */
 const TRIES = 20;
 
 /**
- * A connected text of 60 to 120 words, all of which the group can read: two people, one setting, a small plot. Null where
- * too little is known for one. The same picker gives the same passage.
+ * Makes a connected text of 60 to 120 words, all of which the group can read. The text has two people, one setting and
+ * a small plot. Returns null where the group knows too little for one. The same picker gives the same passage.
  */
 export function beginPassage(known: KnownWords, wish: PassageWish, picker: Picker): BegunPassage | null {
   const vocabulary = createVocabulary(known, wish.focus);
@@ -76,7 +76,7 @@ export function beginPassage(known: KnownWords, wish: PassageWish, picker: Picke
 
 const compiled = new Map<Accent, readonly CompiledPlot[]>();
 
-/** The plots in a variety of English. */
+/** Returns the plots in a variety of English. */
 function plotsIn(accent: Accent): readonly CompiledPlot[] {
   const before = compiled.get(accent);
   if (before) return before;
@@ -97,7 +97,7 @@ function chooseSetting(plot: CompiledPlot, picker: Picker): Setting {
   return fitting[picker.below(fitting.length)]!;
 }
 
-/** Two, better one he and one she, so that a pronoun says who is meant. */
+/** Chooses two people. One he and one she are preferred, so that a pronoun shows who is meant. */
 function choosePeople(cast: readonly Person[], picker: Picker): [Person, Person] {
   const [first, ...rest] = picker.shuffle(cast);
   const other = rest.find(({ pronoun }) => pronoun !== first!.pronoun) ?? rest[0];
@@ -116,7 +116,10 @@ interface ToldBeat {
   readonly practised: number;
 }
 
-/** Tells a plot with the words drawn for it; null where a beat cannot be told, or it gets too short or too long. */
+/**
+ * Tells a plot with the words drawn for it. Returns null where a beat cannot be told, or where the text is too short or
+ * too long.
+ */
 function tell(
   { titles, beats }: CompiledPlot,
   words: StoryWords,
@@ -155,13 +158,16 @@ function tell(
   };
 }
 
-/** `“It is lost,” said Bram. “I am sad,” said Bram.` is told as one who cannot stop talking. */
+/**
+ * Returns whether a speaker speaks twice in a row: `“It is lost,” said Bram. “I am sad,” said Bram.` This sounds like
+ * someone who cannot stop talking.
+ */
 function speaksAgain(before: string | undefined, text: string): boolean {
   const speaker = /” (?:said|asked|cried|yelled) (\S+)\.$/.exec(before ?? '')?.[1];
   return speaker !== undefined && text.includes(`” said ${speaker}`);
 }
 
-/** Without beats that may be left out, those that practise least first, until it is no longer than wanted. */
+/** Leaves out optional beats until the text is no longer than wanted. The beats that practise least are left out first. */
 function leaveOut(told: readonly ToldBeat[], most: number, picker: Picker): ToldBeat[] {
   let length = told.reduce((sum, { words }) => sum + words, 0);
   const optional = picker.shuffle(told.filter(({ beat }) => beat.isOptional));
@@ -175,7 +181,10 @@ function leaveOut(told: readonly ToldBeat[], most: number, picker: Picker): Told
   return told.filter((each) => !gone.has(each));
 }
 
-/** One way to say a beat, likelier one that practises and one in longer sentences; null where the group can read none. */
+/**
+ * Returns one way to say a beat. A way that practises the focus or has longer sentences is likelier. Returns null where
+ * the group can read no way.
+ */
 function sayBeat(
   { ways, spare }: Beat,
   words: StoryWords,
@@ -198,12 +207,12 @@ function sayBeat(
   return picker.pickWeighted(said, ({ weight }) => weight, 1)[0]?.text ?? null;
 }
 
-/** With words in its slots, a capital at the head of each sentence; null where a slot finds none. */
+/** Fills the slots of a way with words and begins each sentence with a capital. Returns null where a slot finds no word. */
 function fill(pieces: readonly BeatPiece[], words: StoryWords): string | null {
   let text = '';
   for (const piece of pieces) {
     const said = typeof piece === 'string' ? piece : words.say(piece.slot);
-    // `She had plums and Bram had plums` is no way to say it.
+    // A way must not say the same words twice: `She had plums and Bram had plums`.
     if (said === null || (typeof piece !== 'string' && piece.slot.startsWith('=') && text.includes(said)))
       return null;
     text += said;
@@ -214,7 +223,7 @@ function fill(pieces: readonly BeatPiece[], words: StoryWords): string | null {
   );
 }
 
-/** The words of a text as the vocabulary has them: small, but names and I as they are. */
+/** Returns the words of a text as the vocabulary has them: in lower case, except for names and I. */
 function wordsOf(text: string, names: ReadonlySet<string>): string[] {
   return (text.match(/\p{L}+(?:'\p{L}+)?/gu) ?? []).map((word) =>
     names.has(word.replace(/'s$/, '')) || /^I(?:'|$)/.test(word) ? word : word.toLowerCase(),

@@ -7,7 +7,7 @@ export interface Fact {
   readonly where: string;
 }
 
-/** A piece of a beat's text: words as they are, or a place for some. */
+/** A piece of a beat's text: fixed words, or a slot for words. */
 export type BeatPiece = string | { readonly slot: string };
 
 export type Way = readonly BeatPiece[];
@@ -15,13 +15,13 @@ export type Way = readonly BeatPiece[];
 export interface Beat {
   readonly isOptional: boolean;
   readonly beginsParagraph: boolean;
-  /** Ways to say it, and those that do where none of them can be read. */
+  /** The ways to say the beat. The ways in `spare` are used where the group can read none of `ways`. */
   readonly ways: readonly Way[];
   readonly spare: readonly Way[];
   readonly facts: readonly Fact[];
 }
 
-/** Reads the beats of a plot; `ours` says its words in a variety of English. */
+/** Reads the beats of a plot. `ours` converts its words to a variety of English. */
 export function compileBeats({ beats }: Pick<Plot, 'beats'>, ours: (text: string) => string): Beat[] {
   return beats
     .split('\n')
@@ -47,7 +47,7 @@ function waysOf(said: string, ours: (text: string) => string): Way[] {
     .filter((pieces) => pieces.length > 0);
 }
 
-/** The words of a way and its slots. */
+/** Returns the words and the slots of a way. */
 export function piecesOf(way: string, ours: (text: string) => string): BeatPiece[] {
   return way
     .split(/(\{[^}]*\})/)

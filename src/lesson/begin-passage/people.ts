@@ -1,6 +1,6 @@
 import { HE, SHE } from '../first-names.ts';
 
-/** Who a story is about. */
+/** A person in a story. */
 export interface Person {
   readonly name: string;
   readonly pronoun: 'he' | 'she';
@@ -12,7 +12,7 @@ export const pronounForms = {
   she: { he: 'she', him: 'her', his: 'her' },
 } as const;
 
-/** How many of each list may come into a story that no pupil is in. */
+/** The number of names from each list that may come into a story without a pupil. */
 const CAST = 13;
 
 /** The names that the group can read. Names with a known pronoun come first. */
@@ -28,7 +28,10 @@ export function castFor(names: readonly string[], reads: (name: string) => boole
   return [...own, ...(own.length < 2 ? others : [])].filter(({ name }) => reads(name));
 }
 
-/** `Bram had a net. Bram ran.` → `Bram had a net. He ran.`, where nobody else in the story is he. */
+/**
+ * Replaces names by pronouns where nobody else in the story has the same pronoun: `Bram had a net. Bram ran.` → `Bram
+ * had a net. He ran.`
+ */
 export function usePronouns(
   paragraph: string,
   people: readonly [Person, Person],
@@ -44,7 +47,7 @@ export function usePronouns(
     .map((sentence) => {
       const subject = subjectOf(sentence);
       const isSame = subject !== undefined && subject === before && reads(subject.pronoun);
-      // Every second time the name comes again.
+      // Only every second repetition of a name becomes a pronoun.
       before = isSame ? undefined : subject;
       if (!isSame) return sentence;
       const pronoun = subject.pronoun === 'he' ? 'He' : 'She';

@@ -6,7 +6,7 @@ import { compileBeats } from './compile-beats.ts';
 import { plots } from './plots.ts';
 import { jobVerbs, settings, storyClasses, storyPhrases } from './story-classes.ts';
 
-/** `{=numbers}` and such, of the sentences' own phrases. */
+/** Slots such as `{=numbers}` that are filled from the sentences' own phrases. */
 const PHRASES = new Set(['numbers']);
 
 describe.each(plots)('the plot $id', (plot) => {
@@ -61,7 +61,7 @@ describe.each(plots)('the plot $id', (plot) => {
   });
 });
 
-test('no word of the stories is kept off lesson sheets', () => {
+test('the stories use no word that is kept off lesson sheets', () => {
   const path = new URL('../../data/source/not-in-lessons.txt', import.meta.url);
   const kept = new Set(
     readFileSync(path, 'utf8')

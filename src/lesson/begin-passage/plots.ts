@@ -1,21 +1,29 @@
 /** A small story: what happens in it, beat by beat. */
 export interface Plot {
   readonly id: string;
-  /** Titles, the best first; one the group can read is taken. */
+  /** Titles, the best first. A title that the group can read is taken. */
   readonly titles: readonly string[];
-  /** `thing:treasure`: a thing drawn once and named alike to the end, and its class (`story-classes.ts`). */
+  /**
+   * `thing:treasure` is a thing and its class (`story-classes.ts`). The thing is drawn once and keeps its name to the
+   * end.
+   */
   readonly things: string;
-  /** The settings it may be in; all where none are named. */
+  /** The settings the plot may be in; all settings where none are named. */
   readonly settings?: string;
-  /** Whether it needs a place by the water. */
+  /** Whether the plot needs a place by the water. */
   readonly water?: true;
-  /** Told only where the others do not practise enough. */
+  /** Told only where the other plots do not practise enough. */
   readonly last?: true;
   /**
-   * A beat a line. ` / ` parts ways to say it, ` // ` those that do only where the group can read no better one, `?` begins one that may be left out, `¶` begins a paragraph. `{A}` and `{B}` are the
-   * people, `{A.he}`, `{A.him}`, `{A.his}` their pronouns; `{thing}` is the drawn thing, `{a thing}` with its article, `{a+ thing}` with an
-   * adjective too, `{thing.adj}` an adjective alone; `{at place}`, `{to place}`, `{place}` the setting; `{=foods}` words of a class as
-   * they are; `{base j1}`, `{past j1}` a job in that form. In brackets: `A>place` goes there, `A@place` is there.
+   * The beats, one a line.
+   * - ` / ` separates ways to say a beat. The ways after ` // ` are used only where the group can read no better one.
+   * - `?` begins a beat that may be left out. `¶` begins a paragraph.
+   * - `{A}` and `{B}` are the people. `{A.he}`, `{A.him}`, `{A.his}` are their pronouns.
+   * - `{thing}` is the drawn thing, `{a thing}` has its article, `{a+ thing}` has an adjective too, and `{thing.adj}`
+   * is an adjective alone.
+   * - `{at place}`, `{to place}`, `{place}` are the setting. `{=foods}` gives words of a class as written.
+   * - `{base j1}`, `{past j1}` are a job in that form.
+   * - In brackets, `A>place` means that A goes there, and `A@place` means that A is there.
    */
   readonly beats: string;
 }

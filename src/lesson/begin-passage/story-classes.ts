@@ -13,7 +13,7 @@ export interface Setting {
   readonly places: string;
   /** The places that are by water. */
   readonly water: string;
-  /** As `storyClasses`, for this setting. */
+  /** Classes as in `storyClasses`, for this setting. */
   readonly classes: Readonly<Record<string, string>>;
   /** The things that jobs are done with or on. */
   readonly worked: string;
@@ -21,5 +21,5 @@ export interface Setting {
 
 export const settings: readonly Setting[] = story.settings;
 
-/** Verbs of the sentences that are jobs, whichever of their frames fit the place. */
+/** Verbs of the sentences that are jobs, in any of their frames that fit the place. */
 export const jobVerbs: ReadonlySet<string> = new Set(story.jobVerbs.split(' '));

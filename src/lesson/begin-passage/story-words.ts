@@ -12,25 +12,25 @@ export interface StorySource {
   /** The frames of sentences that the group can read. */
   readonly frames: readonly Frame[];
   readonly topic: ReadonlySet<string>;
-  /** Words of the bank the group can read, fit for a game with words. */
+  /** Words of the bank that the group can read and that suit a game with words. */
   readonly bank: readonly string[];
   readonly picker: Picker;
 }
 
-/** A job in its forms, with what it is done to: `paint`, `the shed`. */
+/** A job: the forms of its verb, and the words after the verb: `paint`, `the shed`. */
 interface Job {
   readonly verb: VerbForms;
   readonly rest: string;
 }
 
-/** The words of one story: a thing drawn once is named alike to the end. */
+/** The words of one story. A thing drawn once keeps its name to the end. */
 export interface StoryWords {
   /** The words of a slot; null where the group can read nothing that fits. */
   say(slot: string): string | null;
   readonly place: string;
 }
 
-/** Draws what a story is about; null where something it needs cannot be read. */
+/** Draws the words of a story. Returns null where the group cannot read something that the story needs. */
 export function drawStoryWords(
   { things, water }: { readonly things: string; readonly water?: true },
   setting: Setting,
@@ -75,12 +75,12 @@ export function drawStoryWords(
       continue;
     }
     const noun = drawNoun(of);
-    // A job or a fourth sight more or less: the beats that need it are not told.
+    // A story does without a missing thing, such as a fourth sight. The beats that need the thing are not told.
     if (noun) nouns.set(name, noun);
   }
   return { say, place: place.name };
 
-  /** One of some words, likelier one of the topic, or one that practises what the lesson is about. */
+  /** Returns one of some words. A word of the topic is likelier, or a word that practises the patterns of the lesson. */
   function likely(words: readonly string[]): string | undefined {
     const free = words.filter((word) => !used.has(word));
     const topical = free.filter((word) => topic.has(word));
@@ -183,7 +183,7 @@ export function drawStoryWords(
       storyPhrases[of] ?? (setting.classes[of] ?? storyClasses[of])?.split(' ') ?? vocabulary.phrases(of);
     return likely(words.map(ours).filter((word) => reads(word))) ?? null;
   }
-  /** The same each time it is asked for: a way to say a beat that is not taken uses up none. */
+  /** Returns the same adjective each time. A way to say a beat that is not chosen therefore uses up no adjective. */
   function adjectiveOf({ name, adjectives: all }: Noun, isAlone: boolean): string | undefined {
     const key = `${isAlone} ${name}`;
     if (adjectives.has(key)) return adjectives.get(key);
@@ -204,7 +204,7 @@ export function drawStoryWords(
   }
 }
 
-/** Things of one story that may have the same adjective. */
+/** The most things in one story that may have the same adjective. */
 const MOST_OF_ONE = 2;
 
 function articleOf(said: string): string {

@@ -5,12 +5,15 @@ import type { Picker } from '../picker.ts';
 import { findRow } from './find-row.ts';
 import { type MappedWord, mapLetters, soundsOf } from './map-letters.ts';
 
-/** An empty cell on the key, a line for pupils. */
+/** A cell that is empty on the key and a line for pupils. */
 const TO_WRITE = '\u00a0';
-/** Words in a row are set apart. */
+/** The gap between words in a row. */
 const GAP = '\u2003';
 
-/** By-sight words with their sounds mapped to letters, lines to write them on, and a row to find each in. */
+/**
+ * By-sight words with their sounds mapped to letters, lines to write the words on, and a row in which to find each
+ * word.
+ */
 export const bySight: PartMaker = {
   id: 'by-sight',
   title: 'By-sight words',
@@ -35,8 +38,8 @@ export const bySight: PartMaker = {
 };
 
 /**
- * Words of the step first, then of the latest steps likelier, then the group's own. Of these none that can be sounded out by now, where
- * others are left, and none of a single letter.
+ * Chooses words of the step first, then words of earlier steps, the latest steps being likelier, then the group's own
+ * words. Words that can be sounded out by now are left out where others remain. Words of a single letter are left out.
  */
 function chooseBySight(input: LessonInput, count: number, picker: Picker): string[] {
   const { group, sequence, known } = input;

@@ -2,16 +2,16 @@ import { fitWords, isEndTaught } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 
-/** How often the word to find is in its row. */
+/** The number of times that the word to find is in its row. */
 const TIMES = 3;
-/** So many others fit a line beside it: of was, would, through. */
+/** Returns the number of other words that fit on a line beside the word: 4 for was, 3 for would, 2 for through. */
 const othersBeside = (word: string): number => (word.length < 5 ? 4 : word.length < 7 ? 3 : 2);
-/** At least so many words that look like it, and differ from it, make a row worth looking through. */
+/** The fewest other words that make a row worth looking through. They must look like the word and differ from it. */
 const FEWEST_OTHERS = 2;
 
 /**
- * A row in which pupils find a by-sight word: three times among words they can read that look like it (for said: sad, sand, and).
- * Empty where there is nothing to look through.
+ * Makes a row in which pupils find a by-sight word. The word is there three times among words that look like it and
+ * that the pupils can read (for said: sad, sand, and). Returns an empty row where there is nothing to look through.
  */
 export function findRow(
   input: LessonInput,
@@ -43,7 +43,10 @@ export function findRow(
   return spread(word, distractors, picker);
 }
 
-/** The word at three places, of which any may be side by side, so that none can be told by the one before. */
+/**
+ * Puts the word at three places. Some of these may be side by side, so that no place can be guessed from the one
+ * before.
+ */
 function spread(word: string, others: readonly string[], picker: Picker): string[] {
   const length = others.length + TIMES;
   const places = picker.pick(
@@ -54,7 +57,10 @@ function spread(word: string, others: readonly string[], picker: Picker): string
   return Array.from({ length }, (_, i) => (places.includes(i) ? word : left.shift()!));
 }
 
-/** How much two words look alike: the same first and last letters, letters shared, about the same length; 0 for little. */
+/**
+ * Returns how much two words look alike: by the same first and last letters, shared letters, and about the same length.
+ * Returns 0 for little likeness.
+ */
 function likeness(one: string, other: string): number {
   const shared = [...new Set(one)].filter((letter) => other.includes(letter)).length;
   const first = one[0] === other[0] ? 2 : 0;

@@ -3,26 +3,30 @@ import type { Reading, Unit } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import type { KnownWords } from '../known-words.ts';
 
-/** Said weakly, so that its letters do not tell its sound: the a of about, the ar of sugar. */
+/**
+ * Patterns of letters that are pronounced weakly, so that the letters do not show the sound: the a of about, the ar of
+ * sugar.
+ */
 const UNSURE = /^irregular$|^schwa-|^weak-|-weak$/;
 
 /** A by-sight word with its sounds under its letters. */
 export interface MappedWord {
-  /** Letters of each sound with a gap between, those to learn by heart in brackets: `s [ai] d`. */
+  /** The letters of each sound with a gap between. Letters to learn by heart are in brackets: `s [ai] d`. */
   readonly letters: string;
   /** `s · ĕ · d`. */
   readonly sounds: string;
-  /** `ai says ĕ`; empty where all of it follows the taught patterns. */
+  /** `ai says ĕ`; empty where the whole word follows the taught patterns. */
   readonly byHeart: string;
 }
 
 /**
- * Maps the letters of a word to its sounds. Letters whose pattern the group was not taught, or that follow none, are to be learnt by
- * heart. Null where letters and sounds do not fit together (one), so that the word is learnt as a whole.
+ * Maps the letters of a word to its sounds. Letters are to be learnt by heart if the group was not taught their
+ * pattern, or if they follow none. Returns null where letters and sounds do not fit together (one), so that the word is
+ * learnt as a whole.
  */
 export function mapLetters(word: string, reading: Reading, known: KnownWords): MappedWord | null {
   const units = withVowelE(reading.units, known);
-  // No letter in one spells its w.
+  // No letter in the word one spells its w.
   if (units.some(({ letters, sound }) => /^[aeiou]+$/.test(letters) && sound.startsWith('W.'))) return null;
   const spelt = units.map(({ letters }) => letters.replace('_', '')).join('');
   const plain = units.every(({ letters }) => !letters.includes('_'));
@@ -71,12 +75,18 @@ function withVowelE(units: readonly Unit[], { accent }: KnownWords): readonly Un
   ];
 }
 
-/** A weak vowel; the er of sister, which is weak in British, and the le of little are known by their rows. */
+/**
+ * Returns whether a vowel is weak. The er of sister, which is weak in British English, and the le of little are
+ * recognised by their rows instead.
+ */
 function isWeak({ letters, sound, pattern }: Unit): boolean {
   return sound.startsWith('AX') && pattern !== 'consonant-le' && !/re?$/.test(letters);
 }
 
-/** The letters of the word in order, each with the place of its unit: of came c, a, m, e, where a and e are one unit. */
+/**
+ * Returns the letters of the word in order, each with the index of its unit. For came these are c, a, m, e, where a and
+ * e are one unit.
+ */
 function split(word: string, units: Reading['units']): { letters: string; at: number }[] | null {
   const shown: { letters: string; at: number }[] = [];
   let left = word;

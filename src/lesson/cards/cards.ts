@@ -13,21 +13,21 @@ import type { ListedWord } from '../word-lists/listed-words.ts';
 import { isPractised, stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 
 const SIZES = ['6', '12'] as const;
-/** Where the lesson has too few words, words of so many steps before are used. */
+/** The number of earlier steps whose words are used where the lesson has too few words. */
 const STEPS_BACK = 8;
 /** At most so many of twelve cards with letters have the new letters; the others make words with them. */
 const OWN_IN_TWELVE = 7;
-/** Fewer words make no cards with syllables. */
+/** The fewest words for cards with syllables. */
 const FEWEST_DIVIDED = 2;
-/** With fewer base words, words with endings and words of two words are divided too. */
+/** The number of base words below which words with endings and words made of two words are divided too. */
 const ENOUGH_BARE = 4;
-/** Rows whose letters are no card. */
+/** Rows whose letters are not used for cards. */
 const NO_LETTERS = /^(?:syllable|spelling change|contraction|possessive|compound|root|rime)/;
-/** A card with the sw of sword would be read as that of swim. */
+/** The row left out because its cards mislead: the sw of sword would be read like the sw of swim. */
 const MISLEADS = 'w-silent';
-/** Whole words show these: sunset, can't, Bram's. */
+/** Rows that whole words show: sunset, can't, Bram's. */
 const WHOLE_WORDS = /^(?:compound|contraction|possessive)/;
-/** Letters that make fewer words of the lesson are no cards; its words are. */
+/** The fewest words of the lesson that letters must make to be cards. With fewer, the words become cards. */
 const FEWEST_MADE = 4;
 
 /** Cards to cut out with letters, words or syllables of the lesson: six or twelve fill a page. */
@@ -68,7 +68,7 @@ export const cards: PartMaker = {
     const letters = asked === 'letters' ? lettersOf(input, count, picker) : [];
     const words =
       asked === 'syllables' || isEnough(input, letters) ? [] : wordsOf(input, sheet, count, picker);
-    // Where letters make too few words there are cards with words, unless there are none either.
+    // Where letters make too few words, the cards have words instead, unless there are no words either.
     const of = asked === 'letters' && words.length > 0 ? 'words' : asked;
     const divided = of === 'syllables' ? syllablesOf(input, sheet, count, picker) : null;
     const texts = divided?.texts ?? (of === 'letters' ? letters : words);
@@ -104,7 +104,7 @@ function cardsBlock(texts: readonly string[], size: 6 | 12, of: string): LessonB
   };
 }
 
-/** Letters of the lesson and those that make words with them: of ai and ay also r, n, p, l. */
+/** Returns letters of the lesson and letters that make words with them: for ai and ay also r, n, p, l. */
 function lettersOf(input: LessonInput, count: number, picker: Picker): string[] {
   const { focus, known } = input;
   const rows = picker.shuffle(focus.filter(isPractised).flatMap((id) => rowOf(id) ?? []));
@@ -128,7 +128,7 @@ function lettersOf(input: LessonInput, count: number, picker: Picker): string[] 
       // For hoping the cards are h, o_e, p and -ing.
       ...reading.affixes.filter(({ kind }) => kind === 'suffix').map(({ text }) => `-${text}`),
     ];
-    // A word whose letters do not all find room makes none.
+    // A word is left out if there is no room for all its letters.
     if (new Set([...texts, ...letters]).size <= count) for (const one of letters) texts.add(one);
   }
   const taught = daysSinceTaught(input.group, input.sequence, input.day);
@@ -139,7 +139,7 @@ function lettersOf(input: LessonInput, count: number, picker: Picker): string[] 
   return [...new Set([...texts, ...usual, ...more])].slice(0, count);
 }
 
-/** Whether letters make enough words of the lesson that children know: oa, b, t, g and l boat, goat … */
+/** Returns whether letters make enough words of the lesson that children know: oa, b, t, g and l make boat, goat … */
 function isEnough(input: LessonInput, texts: readonly string[]): boolean {
   if (texts.length === 0 || input.focus.some((id) => WHOLE_WORDS.test(id))) return false;
   let made = 0;
@@ -155,7 +155,7 @@ function isEnough(input: LessonInput, texts: readonly string[]): boolean {
   return false;
 }
 
-/** Whether cards in a row, each once, spell a word: str, i, ng. */
+/** Returns whether cards in a row, each used once, spell a word: str, i, ng. */
 function isMade(word: string, texts: readonly string[]): boolean {
   return (
     word === '' ||
@@ -163,7 +163,10 @@ function isMade(word: string, texts: readonly string[]): boolean {
   );
 }
 
-/** Words with the patterns of the lesson in turn, those on the sheet first; of the latest steps where there are too few. */
+/**
+ * Returns words with the patterns of the lesson in turn, with words on the sheet first. Where there are too few, words
+ * of the latest steps are added.
+ */
 function wordsOf(input: LessonInput, sheet: readonly LessonPart[], count: number, picker: Picker): string[] {
   const onSheet = new Set(wordsOnSheet(sheet));
   const taken: ListedWord[] = [];
@@ -176,7 +179,10 @@ function wordsOf(input: LessonInput, sheet: readonly LessonPart[], count: number
   return taken.map(({ word }) => word);
 }
 
-/** The syllables of words in pairs, so that the cards make the words again; fewer cards than there is room for, rather than words of other lessons. */
+/**
+ * Returns the syllables of words in pairs, so that the cards make the words again. Returns fewer cards than there is
+ * room for, rather than words of other lessons.
+ */
 function syllablesOf(
   input: LessonInput,
   sheet: readonly LessonPart[],
@@ -198,9 +204,9 @@ function syllablesOf(
   const parts = ({ reading }: ListedWord): string[] => reading.syllables.map(({ text }) => text);
   for (const word of bare.length >= ENOUGH_BARE ? bare : take(true)) {
     const own = parts(word);
-    // A syllable of the lesson (tion) may be there several times, as its words need it.
+    // A syllable of the lesson (tion) may be on several cards, as its words need it.
     const isThere = own.some((part) => part.length < 3 && texts.includes(part));
-    // A card with a alone tells nothing of its sound.
+    // A card with only a does not show the sound of a.
     const isClear = own.every((part) => part.length > 1);
     if (texts.length + own.length <= count && !isThere && isClear) {
       texts.push(...own);

@@ -5,12 +5,12 @@ import type { Picker } from '../picker.ts';
 import { correspondences, heardAs } from '../review/correspondences.ts';
 import { isSpelling, waysToSpell } from '../review/ways-to-spell.ts';
 
-/** A sound to write down with all the letters the group was taught for it. */
+/** A sound to write down, with all the letters that the group was taught for the sound. */
 export interface SoundToWrite {
   readonly sound: string;
   /** `ai`, `ay`, `a_e`: the likeliest first. */
   readonly letters: readonly string[];
-  /** A word for the teacher to say; the catalogue's where the group can read none. */
+  /** A word for the teacher to say. It is the catalogue's word where the group can read none. */
   readonly keyWord: string;
 }
 
@@ -24,9 +24,12 @@ const ENDINGS: readonly { readonly sound: string; readonly id: PatternId; readon
 const MOST_LETTERS = 12;
 
 /**
- * Sounds the group was taught letters for: first the lesson's, then sounds of the latest steps likelier. Not the weak
- * vowel, which nobody can say alone, and nothing silent: of knot the n counts, the k does not. Nor sh and zh where an ending
- * with them was taught, except in their own lesson: some want the ti of station on the key, and others only whole endings.
+ * Returns sounds for which the group was taught letters. The lesson's sounds come first, then sounds of the latest
+ * steps are likelier. Left out are:
+ * - the weak vowel, which nobody can pronounce alone
+ * - silent letters: in knot the n counts and the k does not
+ * - sh and zh where an ending with these sounds was taught, except in their own lesson. Some want the ti of station on
+ * the key, and others only whole endings.
  */
 export function chooseSounds(
   { known, focus, group, sequence }: LessonInput,
@@ -60,7 +63,7 @@ export function chooseSounds(
   return [...chosen, ...more].map((sound) => {
     const ways = waysToSpell(sound, known, focus);
     const own = taught.filter((row) => soundsIn(row, known.accent).some((each) => heardAs(each) === sound));
-    // Where no word can be read yet, the letters as they are taught.
+    // Where no word can be read yet, the letters are listed as they are taught.
     const spelt =
       ways.length > 0
         ? ways.map((way) => way.letters)

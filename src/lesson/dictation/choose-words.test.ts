@@ -13,7 +13,7 @@ const word = (word: string, requires: string[], more: Partial<KnownWord> = {}): 
     ...more,
   }) as KnownWord;
 
-/** At the third of ten steps, which teaches ai; sh came before it, m long ago. */
+/** A group at the third of ten steps, which teaches ai. The step before taught sh, and a step long ago taught m. */
 const input = {
   bank: { find: () => ({ rank: 1 }) },
   known: {
@@ -35,7 +35,7 @@ const input = {
 } as unknown as LessonInput;
 
 test.each([1, 2, 3, 4, 5, 6])(
-  'words of the step first, then of the steps before; none by sight or of two readings (seed %i)',
+  'words of the step come first, then words of earlier steps, none by sight or with two readings (seed %i)',
   (seed) => {
     const chosen = (count: number) =>
       chooseWords(input, count, createPicker(seed))

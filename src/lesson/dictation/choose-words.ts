@@ -6,12 +6,14 @@ import type { Picker } from '../picker.ts';
 
 /** So many in ten of the words to write practise the lesson's patterns; the rest practise the patterns of the steps before. */
 const FRESH_IN_TEN = 7;
-/** How many steps back a pattern is recent. */
+/** The number of steps back for which a pattern is recent. */
 const RECENT_STEPS = 6;
 
 /**
- * Words to write, those that practise what the lesson is about first: of a lesson on ai `rain`, then `tooth` of the steps before.
- * None that is known by sight or is said in two ways, for it shows no pattern, and none that children do not know.
+ * Chooses words to write. Words that practise the lesson come first: in a lesson on ai `rain`, then `tooth` of the
+ * steps before.
+ * Words known by sight or pronounced in two ways are left out, because they show no pattern. Words that children do not
+ * know are left out too.
  */
 export function chooseWords(
   { known, bank, focus, group, sequence }: LessonInput,
@@ -23,7 +25,7 @@ export function chooseWords(
   const steps = sequence?.steps.slice(Math.max(0, group.step - 1 - RECENT_STEPS), group.step - 1) ?? [];
   const recent = new Set(steps.flatMap(({ teaches }) => teaches).filter((id) => !focus.includes(id)));
   const explicit = new Set([...focus, ...group.alsoTaught, ...stepsUpTo(group.step)]);
-  // Nobody hears how the weak vowel of doctor or final is spelt; it is asked once it was taught.
+  // Nobody can hear the spelling of the weak vowel in doctor or final, so it is asked for only once it was taught.
   const hasWeakVowel = ({ units }: Reading): boolean =>
     units.some(({ pattern }) => /-weak$|^schwa-/.test(pattern) && !explicit.has(pattern));
   const usable = known.words.filter(
@@ -51,7 +53,7 @@ export function chooseWords(
   return taken;
 }
 
-/** By-sight words to write: words of the latest steps likelier, then the group's own. */
+/** Chooses by-sight words to write. Words of the latest steps are likelier; the group's own words come after them. */
 export function chooseBySight(
   { known, group, sequence }: LessonInput,
   count: number,

@@ -131,7 +131,10 @@ function sentencesBlock(
   };
 }
 
-/** Sentences of the passage; where none practises the lesson, of two there is room for one that does. */
+/**
+ * Chooses sentences of the passage. If none of them practises the lesson and two are wanted, there is room left for one
+ * that does.
+ */
 function chooseFound(input: LessonInput, count: number, picker: Picker): string[] {
   const { own, others } = findInPassage(input);
   const first = picker.pickEarly(own, count);

@@ -7,8 +7,9 @@ const MOST_WORDS = 10;
 const SHORTEST_ALIKE = 4;
 
 /**
- * The sentences of the passage a group can write: up to ten words, all of them readable, those that practise what the lesson
- * is about apart (`own`); those with a word that sounds like another last. `The ferry docked at six.` is one; a heading without a full stop or a line with a number is none.
+ * Returns the sentences of the passage that a group can write. They have up to ten words, all of which the group can
+ * read. Sentences that practise the lesson are in `own`. Sentences with a word that sounds like another word come last.
+ * `The ferry docked at six.` is such a sentence; a heading without a full stop or a line with a number is not.
  */
 export function findInPassage({ passage, known, focus }: LessonInput): { own: string[]; others: string[] } {
   const sentences = passageSentences(passage).filter((sentence) => {
@@ -25,7 +26,10 @@ export function findInPassage({ passage, known, focus }: LessonInput): { own: st
   return { own, others };
 }
 
-/** Whether a sentence has a word that might be another to who only hears it: The deer ate a pair. Short words of grammar (for, no) are clear. */
+/**
+ * Whether a sentence has a word that a listener may take for another word: The deer ate a pair. Short words of grammar
+ * (for, no) are clear.
+ */
 function soundsLikeAnother(sentence: string): boolean {
   return sentence
     .toLowerCase()
@@ -33,9 +37,9 @@ function soundsLikeAnother(sentence: string): boolean {
     .some((word) => word.length >= SHORTEST_ALIKE && Object.hasOwn(clues.clues, word));
 }
 
-/** A capital, letters and plain marks, a full stop: nothing that would have to be explained. */
+/** Whether a sentence has only a capital, letters and plain marks, and a full stop, so that nothing has to be explained. */
 function isPlain(sentence: string): boolean {
-  // A question of a thing alone (A menu?) is no sentence.
+  // A question that names only a thing (A menu?) is no sentence.
   return (
     !/^(?:An?|The) .*\?$/.test(sentence) && /^["“‘]?\p{Lu}[\p{L}\s,'’"“”‘!?.–-]*[.!?]["”’]?$/u.test(sentence)
   );

@@ -10,18 +10,18 @@ import { isPractised, stepsBefore, takeInTurn, wordsOfPattern } from '../words-o
 import { homeTexts } from './home-texts.ts';
 
 const WORDS = 8;
-/** Where the step has too few words, words of so many steps before are used. */
+/** The number of earlier steps whose words are used where the step has too few words. */
 const STEPS_BACK = 8;
 /** Rows whose letters are no spelling to name. */
 const NO_LETTERS = /^(?:syllable|rime|spelling change|contraction|possessive|compound|root)/;
-/** At most so many spellings are named, the commonest. */
+/** The most spellings that are named. These are the commonest. */
 const MOST_NAMED = 5;
-/** Short forms and owners show no other pattern, and no word of another shows them. */
+/** Contractions and possessives. They show no other pattern, and no other word shows them. */
 const APOSTROPHE = /^(?:contraction|possessive)/;
-/** Letters that say nothing, by what teachers call them: silent w as in sword. */
+/** The label that teachers use for silent letters: silent w as in sword. */
 const SILENT = /^silent (\w+)/;
 const BY_SIGHT = 4;
-/** Fewer words are no practice. */
+/** The fewest words that make a practice. */
 const FEWEST = 3;
 
 /** Half a page for whoever reads with the child at home: the new spelling, words to read, how to help. */
@@ -74,7 +74,7 @@ function isSoundedOut({ analyzer, focus, known }: LessonInput, word: string): bo
   );
 }
 
-/** Words with the patterns the sheet is about in turn, then of earlier steps where there are too few. */
+/** Chooses words with the patterns of the sheet in turn, then words of earlier steps where there are too few. */
 function chooseWords(input: LessonInput, picker: Picker): string[] {
   const { focus } = input;
   const taken: ListedWord[] = [];
@@ -160,14 +160,17 @@ function sheet(
 
 interface Subject {
   readonly letters: string;
-  /** The w of sword, which is named alone. */
+  /** Whether the letter is silent and named alone: the w of sword. */
   readonly isSilent: boolean;
   readonly words: readonly string[];
-  /** How many words have it. */
+  /** The number of words with these letters. */
   readonly count: number;
 }
 
-/** The letters the step teaches, in its order, with a word for each of their sounds and how many words have them; no changes of spelling, which have none. */
+/**
+ * Returns the letters that the step teaches, in its order. Each entry has a word for each sound of the letters and the
+ * number of words with the letters. Changes of spelling are left out, because they have no letters.
+ */
 function subjects(input: LessonInput): Subject[] {
   const silent = new Set<string>();
   const found = new Map<string, string[]>();
@@ -196,7 +199,7 @@ function subjects(input: LessonInput): Subject[] {
   }));
 }
 
-/** `a, b and c`, with ` and ` or `, and ` before the last. */
+/** Returns a list such as `a, b and c`, with ` and ` or `, and ` before the last item. */
 function list(items: readonly string[], and: string): string {
   return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')}${and}${items.at(-1)}`;
 }

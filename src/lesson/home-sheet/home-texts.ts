@@ -16,7 +16,7 @@ export interface HomeTexts {
   readonly thanks: string;
 }
 
-/** In plain words, for people who are no teachers. */
+/** The texts in plain words, for people who are not teachers. */
 export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
   en: {
     title: 'For whoever reads with the child',

@@ -5,38 +5,45 @@ import type { LessonInput } from '../lesson-input.ts';
 import { isPlain } from '../plain-words.ts';
 import data from './clues.json' with { type: 'json' };
 
-/** A word with others that are said alike. */
+/** A word that is pronounced like other words. */
 export interface Homophone {
   readonly word: string;
   /** The end of `the one that means …`, for a young child; for a word without a plain meaning a sentence with a gap. */
   readonly clue: string;
   readonly known: boolean;
-  /** Children know it, or the passage has one of its set: it may be asked for. */
+  /** Whether the word may be asked for: children know it, or the passage has a word of its set. */
   readonly met: boolean;
 }
 
-/** Words said alike and spelt differently: sea, see. */
+/** Words pronounced alike and spelt differently: sea, see. */
 export interface HomophoneSet {
   readonly words: readonly Homophone[];
-  /** The words of it that the passage has. */
+  /** The words of the set that are in the passage. */
   readonly inPassage: readonly string[];
-  /** Not in every accent: which and witch, where wh has a breath of its own. */
+  /** Whether the words are not alike in every accent: which and witch, where wh has a breath of its own. */
   readonly varies: boolean;
 }
 
 const CLUES: Readonly<Record<string, string>> = data.clues;
-/** Words that are alike in Britain, or in the sense of the clue, though the word table says otherwise: quay as key, lead as led. */
+/**
+ * Words that are alike in Britain, or in the sense of the clue, although the word table says otherwise: quay like key,
+ * lead like led.
+ */
 const SAID_LIKE: Readonly<Record<string, string>> = data.saidLike;
 /** Words that the bank lacks or that are rare in films, but that children meet (flour, leek). */
 const MET: ReadonlySet<string> = new Set(data.met.split(' '));
-/** A place among common words for what the bank has not: you're; and behind all others for the rest: quay. */
+/**
+ * The ranks of words that the bank lacks. Contractions such as you're have a rank among common words. The rest, such as
+ * quay, have a rank after all other words.
+ */
 const CONTRACTION = 200;
 const RARE = 20_000;
 
 /**
- * The sets of words of which the group knows one or more, with the passage's first, then the commonest. Which words are alike is
- * computed from the usual reading of each; which words are worth teaching, and their clues, are our own list. So not those
- * whose spellings are one word's (colour, color), nor pairs of some accents alone (fairy and ferry, caught and cot).
+ * Returns the sets of which the group knows at least one word. Sets with words of the passage come first, then the
+ * commonest sets. The sets are computed from the usual reading of each word. The words worth teaching and their clues
+ * are our own list. The list has no two spellings of one word (colour, color) and no pairs that are alike only in some
+ * accents (fairy and ferry, caught and cot).
  */
 export function findHomophones({ analyzer, bank, judge, known, passage }: LessonInput): HomophoneSet[] {
   const isKnown = (word: string): boolean => /^(?:reads|fresh|by-sight)$/.test(judge(word).standing);
@@ -70,7 +77,10 @@ export function findHomophones({ analyzer, bank, judge, known, passage }: Lesson
     .map(({ words, inPassage, varies }) => ({ words, inPassage, varies }));
 }
 
-/** The words of our list that are said alike in an accent and spelt as its variety spells them, found once for its analyser. */
+/**
+ * Returns the words of our list that are pronounced alike in an accent and spelt as its variety spells them. They are
+ * found once for each analyser.
+ */
 const listAlike = rememberFor(findAlike, ({ analyzer }) => analyzer);
 
 function findAlike({
@@ -90,7 +100,7 @@ function findAlike({
   return [...said.values()].filter(({ length }) => length > 1);
 }
 
-/** The words of a text in their usual readings: not the read that is said as red. */
+/** Returns the words of a text in their usual readings: not the read that is pronounced like red. */
 function wordsOf(text: string): Set<string> {
   const words = new Set<string>();
   for (const { kind, key } of tokenize(text)) {

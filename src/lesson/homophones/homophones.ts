@@ -3,11 +3,11 @@ import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { findHomophones, type Homophone, type HomophoneSet } from './find-homophones.ts';
 
-/** Seen on the page, where common spaces would be one, and not broken at. */
+/** A wide gap that is visible on the page and does not break. Common spaces would be shown as one. */
 const WIDE_SPACE = '\u00a0\u00a0\u00a0';
 const COUNTS = [2, 3, 4, 5, 6, 8];
 
-/** Words said alike: the adult says what one means, the pupils write that one. */
+/** Words pronounced alike. The adult says the meaning of one word, and the pupils write that word. */
 export const homophones: PartMaker = {
   id: 'homophones',
   title: 'Homophones',
@@ -34,7 +34,7 @@ export const homophones: PartMaker = {
         sets.filter((set) => isWhole(set) && !ofPassage.includes(set)),
         count,
       ),
-      // One word alone leaves nothing to choose, but tells the adult which other the pupils may meet.
+      // A single word leaves nothing to choose, but tells the adult which other word the pupils may meet.
       ...picker.pickEarly(
         ofPassage.filter((set) => !isWhole(set)),
         count,
@@ -46,7 +46,7 @@ export const homophones: PartMaker = {
         says: 'The group can read no pair of homophones yet. Choose a later step, or add by-sight words.',
       };
     }
-    // One of each set: were both asked, the second would be the word that is left.
+    // Only one word of each set is asked for. If both were asked for, the second would be the word that is left.
     const rows = picked.map((set) =>
       makeRow(set, chooseAsked(set, picker), chosen('shown') === 'yes', picker.shuffle),
     );
@@ -67,7 +67,7 @@ export const homophones: PartMaker = {
   },
 };
 
-/** The word of a set to write: one of the passage, where it has one. */
+/** Returns the word of a set to write. It is a word of the passage, where the set has one. */
 function chooseAsked(set: HomophoneSet, picker: Picker): Homophone {
   const known = knownOf(set);
   const there = known.filter(({ word }) => set.inPassage.includes(word));
@@ -108,7 +108,7 @@ function noteOn(sets: readonly HomophoneSet[]): string {
     .join(' ');
 }
 
-/** Whether there is something to choose: two words that the group can read and that children know. */
+/** Whether a set leaves something to choose: two words that the group can read and that children know. */
 function isWhole(set: HomophoneSet): boolean {
   return knownOf(set).length > 1;
 }

@@ -11,15 +11,18 @@ import type { ListedWord } from '../word-lists/listed-words.ts';
 import { hasOneBetween } from '../word-sort/choose-sort.ts';
 import { isMeaningTrueOf, isRuleTrueOf } from './say-rule.ts';
 
-/** Words to sort into such as have a pattern and such as have not. */
+/** Words to sort: words that have a pattern and words that do not. */
 export interface WordsToSort {
   readonly has: readonly string[];
   readonly hasNot: readonly string[];
 }
 
-/** Fewer on a side are no sort. */
+/** The fewest words on each side of a sort. */
 const FEWEST = 3;
-/** At most these shares of the words without it have the same letters for another sound (cat beside city), or the sound in other letters. */
+/**
+ * The largest shares of the words without the pattern that may have the same letters for another sound (cat beside
+ * city), or the sound in other letters.
+ */
 const SAME_LETTERS = 0.4;
 const SAME_SOUND = 1 / 3;
 const TYPES: Readonly<Record<string, SyllableType>> = {
@@ -29,13 +32,13 @@ const TYPES: Readonly<Record<string, SyllableType>> = {
   'type-team': 'team',
   'type-r': 'r-controlled',
 };
-/** A sound that is said weakly settles nothing by ear. */
+/** Sounds that are pronounced weakly. Such a sound decides nothing by ear. */
 const WEAK = /^(?:AX|IX|-)/;
 /** Patterns that are a vowel before r. */
 const BEFORE_R = /^(?:a-air|u-oor)$/;
 const patterns = new Map(catalogue.map((pattern) => [pattern.id, pattern]));
 
-/** The row of a pattern; undefined where this version does not know it. */
+/** Returns the row of a pattern; undefined where this version does not know the pattern. */
 export function rowOf(id: PatternId): Pattern | undefined {
   return patterns.get(id);
 }
@@ -105,7 +108,10 @@ function hasInMeaning(word: ListedWord, id: PatternId, { bank }: LessonInput): b
   );
 }
 
-/** A base word of two syllables of which one is of a type, its vowel as the type is taught: the open ones of robot, not of happy. */
+/**
+ * Returns whether a base word of two syllables has a syllable of a type, with its vowel as the type is taught: robot
+ * for open syllables, not happy.
+ */
 function showsType(word: ListedWord, type: SyllableType, input: LessonInput): boolean {
   const { syllables } = word.reading;
   if (word.built || syllables.length !== 2 || !isPlainlyMarked(word, input)) return false;
@@ -121,7 +127,10 @@ function showsType(word: ListedWord, type: SyllableType, input: LessonInput): bo
   );
 }
 
-/** The letters say this sound wherever the word has them: not the ea of a word with two. */
+/**
+ * Returns whether the letters have this sound wherever the word has them. A word that has ea with two sounds does not
+ * show ea.
+ */
 function hasPlainly(
   units: readonly Unit[],
   id: PatternId,
@@ -130,7 +139,7 @@ function hasPlainly(
 ): boolean {
   const own = units.filter((unit) => unit.pattern === id);
   if (own.length === 0 || units.some((unit) => unit.pattern === 'irregular')) return false;
-  // A vowel before r is said in several ways: the e of merry.
+  // A vowel before r is pronounced in several ways: the e of merry.
   const isBeforeR = ({ sound }: Unit): boolean =>
     /^[AEIOU][A-Z]$/.test(sound) &&
     (units[units.findIndex((unit) => unit.sound === sound) + 1]?.sound ?? '').startsWith('R');
@@ -139,14 +148,14 @@ function hasPlainly(
   const times = (text: string): number => word.split(text).length - 1;
   return (
     same.every((unit) => unit.pattern === id) &&
-    // The letters are not split over two units: the ai of archaic.
+    // The letters must not be split over two units, as the ai of archaic is.
     own.every((unit) =>
       unit.letters.includes('_') ? hasOneBetween(word, unit.letters) : times(unit.letters) === own.length,
     )
   );
 }
 
-/** Words of both kinds, mixed in length; null where there are too few of one. */
+/** Chooses words with and without the pattern, mixed in length. Returns null where there are too few words of one kind. */
 export function chooseWordsToSort(
   input: LessonInput,
   row: Pattern,
@@ -180,7 +189,7 @@ function wordsWithout(
   const isBuilt = family === 'suffix' || family === 'prefix' || family === 'spelling change';
   const type = TYPES[id];
   const endings = new Set(has.flatMap(({ reading }) => reading.affixes.map(({ text }) => text)));
-  // Not beside knot: what sounds the same is told apart by its meaning.
+  // not is left out beside knot: words that sound the same are told apart by their meaning.
   const heard = new Set([...has, ...wordsWith(input, row)].map(({ pronunciation }) => pronunciation));
   const without = fitWords(input).filter((word) => {
     if (word.requires.includes(id) || families.has(word.family) || heard.has(word.pronunciation))
@@ -225,7 +234,8 @@ function wordsWithout(
     (word) =>
       !used.has(word.family) && (isSpelling || isBuilt || family === 'final syllable' ? !spelt(word) : true),
   );
-  // Words of about the same length, with a letter of the spelling at its place, are told from it by the pattern alone.
+  // Words of about the same length with a letter of the spelling at its place are told apart from the others only by
+  // the pattern.
   const isEnding = family === 'suffix' || family === 'prefix';
   // The -ing of king is no ending.
   const looksIt = isEnding
@@ -286,7 +296,7 @@ function keepsBase({ reading: { affixes } }: ListedWord, endings: ReadonlySet<st
   return affixes.length === 1 && affixes.every(({ change, text }) => change === 'none' && endings.has(text));
 }
 
-/** The, with and their like, and forms of the shortest verbs (going, being): what nobody sorts. */
+/** Whether a word is one that nobody sorts: the, with and similar words, and forms of the shortest verbs (going, being). */
 function isOfGrammar({ word, built, family }: ListedWord, { bank }: LessonInput): boolean {
   return built ? family.length < 3 : (bank.find(word)?.parts ?? '') === '';
 }
@@ -296,8 +306,10 @@ function isConsonant({ letters }: Pattern): boolean {
 }
 
 /**
- * Whether a word has a letter of a spelling where the words with it have the spelling: of kn in knot, at the start, `keep` and `nest`; of mb in
- * lamb, at the end, `club`; of ai in rain, anywhere, `sit`.
+ * Returns a test for words that have a letter of a spelling at the place where other words have the whole spelling:
+ * - for kn in knot, at the start: `keep` and `nest`
+ * - for mb in lamb, at the end: `club`
+ * - for ai in rain, anywhere: `sit`
  */
 function isLikeAtPlace(
   { id, letters, family }: Pattern,
@@ -313,7 +325,7 @@ function isLikeAtPlace(
   return ({ word }) => [...word].some((one) => own.has(one));
 }
 
-/** The yoo of few and the oo of flew are one sound for a sort by ew. */
+/** Returns the sound by which words are sorted. In a sort by ew, the yoo of few and the oo of flew are one sound. */
 function soundOf(sound: string): string {
   return asHeard(heardAs(sound)).replace(/^Y\.UW/, 'UW');
 }

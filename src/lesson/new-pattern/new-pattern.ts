@@ -11,10 +11,13 @@ import { chooseWordsToSort, rowOf, wordsWith } from './choose-words.ts';
 import { placesOf } from './places.ts';
 import { sayRule } from './say-rule.ts';
 
-/** A pattern that fewer words show is not the one the part begins with. */
+/** The fewest words that must show the pattern with which the part begins. */
 const ENOUGH = 5;
 const FEWEST = 2;
-/** Ways to divide are shown by words that are divided (`syllable-division`), and a whole word has no rule. */
+/**
+ * Families that the part leaves out. Ways to divide are shown by words that are divided (`syllable-division`), and a
+ * whole word has no rule.
+ */
 const NOT_HERE = /^(?:syllable division|root)$/;
 
 /** The new pattern of the day: its letters, sound, key word, place and rule, and words to sort by whether they have it. */
@@ -64,7 +67,7 @@ export const newPattern: PartMaker = {
   },
 };
 
-/** The patterns of the lesson that words can show. */
+/** Returns the patterns of the lesson that words can show. */
 function rowsOf(input: LessonInput): Pattern[] {
   return input.focus.flatMap((id) => {
     const row = rowOf(id);
@@ -103,7 +106,7 @@ function patternBlock(
       text: letters === '' ? row.where : placesOf(row, input.known.analyses, readings),
     },
   ] as const;
-  // A blend has no sound of its own, and a way to divide no letters.
+  // Empty cells are left out: a blend has no sound of its own, and a way to divide has no letters.
   const filled = cells.filter(({ text }) => text !== '');
   return {
     id: 'pattern',
@@ -126,7 +129,7 @@ function soundsHeard(row: Pattern, readings: readonly Reading[], style: SoundSty
   return [...new Set(heard.length > 0 ? heard : usual)].join(' or ');
 }
 
-/** The letters as the key word has them: the ce of rice, not the c of city; -ing and un- with their hyphen. */
+/** Returns the letters as the key word has them: the ce of rice, not the c of city. -ing and un- have their hyphen. */
 function lettersIn(
   { id, family, letters }: Pattern,
   units: readonly { readonly pattern: string; readonly letters: string }[],

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Pattern, Reading, WordAnalysis } from '../../analyze/types.ts';
 import { placesOf } from './places.ts';
 
-/** A base word of spellings, the one asked about in capitals; a stroke divides syllables. */
+/** Makes a base word from spellings. The spelling that a test asks about is in capitals, and a slash divides syllables. */
 function reading(word: string, affixes = 0): Reading {
   const units = word.replaceAll('/', ' ').split(/\s+/);
   return {
@@ -51,7 +51,7 @@ describe('a spelling is', () => {
     ],
   ])('%s', (_where, words, says) => expect(placesOf(pattern, listed(...words))).toBe(says));
 
-  test('in a seldom place too where a word that is shown has it there', () => {
+  test('in a rare place too if a word that is shown has it there', () => {
     const words = listed(...many(20, 'r AI n'));
     expect(placesOf(pattern, words, [reading('r AI'), reading('s n ow')])).toBe(
       'in the middle or at the end of a word',
@@ -59,7 +59,7 @@ describe('a spelling is', () => {
     expect(placesOf(pattern, words, [reading('s n ow')])).toBe('in the middle of a word');
   });
 
-  test('where the catalogue says, and an affix where it belongs', () => {
+  test('where the catalogue says, and an affix is at its own end of a base word', () => {
     expect(placesOf({ ...pattern, where: 'at the end of a word' }, [])).toBe('at the end of a word');
     expect(placesOf({ ...pattern, family: 'suffix' }, [])).toBe('at the end of a base word');
     expect(placesOf({ ...pattern, family: 'prefix' }, [])).toBe('at the start of a base word');
@@ -68,5 +68,5 @@ describe('a spelling is', () => {
     );
   });
 
-  test('nowhere where no word has it', () => expect(placesOf(pattern, listed(reading('c a t')))).toBe(''));
+  test('nowhere if no word has it', () => expect(placesOf(pattern, listed(reading('c a t')))).toBe(''));
 });

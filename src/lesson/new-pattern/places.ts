@@ -1,13 +1,13 @@
 import { rememberFor } from '../../analyze/index.ts';
 import type { Pattern, PatternId, Reading, WordAnalysis } from '../../analyze/types.ts';
 
-/** A place in which fewer of the words with a pattern have it is not named, as a share. */
+/** The share of the words with a pattern below which a place is not named. */
 const SELDOM = 0.08;
 
 /**
- * Where a spelling is in a word, for an adult to say: what the catalogue tells of it, else counted in the base words of the
- * list, in words of one syllable where there are enough, and in the words shown: `in the middle or at the end of a word`. Empty where
- * neither tells.
+ * Returns where a spelling is in a word, for an adult to say: `in the middle or at the end of a word`. The text comes
+ * from the catalogue. If the catalogue gives none, places are counted in the base words of the list (in words of one
+ * syllable where there are enough) and in the words shown. Returns an empty text where neither gives a place.
  */
 export function placesOf(
   { id, where, family }: Pattern,
@@ -31,12 +31,12 @@ export function placesOf(
     : `${names.join(' or ')} of a word`;
 }
 
-/** 0 for the first unit, 1 for one within, 2 for the last. */
+/** Returns 0 for the first unit, 1 for a unit inside the word, 2 for the last unit. */
 function placeAt(at: number, units: Reading['units']): number {
   return at === 0 ? 0 : at === units.length - 1 ? 2 : 1;
 }
 
-/** With so many short words the longer ones are not asked: the ay of crayon is at the end of its syllable. */
+/** The number of short words with which longer words are not counted: the ay of crayon is at the end of its syllable. */
 const ENOUGH_SHORT = 5;
 
 const placesIn = rememberFor(countPlaces);

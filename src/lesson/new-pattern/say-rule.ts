@@ -9,8 +9,9 @@ import rules from './rules.json' with { type: 'json' };
 const byId: Readonly<Record<string, string>> = rules;
 
 /**
- * The rule of a pattern in a sentence or two to say to a child: that of `rules.json` (trade facts, common practice, no source), in
- * which {l} is the letters and {s} their sound; else a rule that holds for any spelling, ending or blend.
+ * Returns the rule of a pattern in a sentence or two to say to a child. The rule is from `rules.json` (trade facts,
+ * common practice, no source), in which {l} is the letters and {s} their sound. For other patterns it is a rule that
+ * holds for any spelling, ending or blend.
  */
 export function sayRule(row: Pattern, style: SoundStyle): string {
   const { id, family, letters } = row;
@@ -28,7 +29,7 @@ export function sayRule(row: Pattern, style: SoundStyle): string {
   return `The letters ${spelt} work together and say ${sound}.`;
 }
 
-/** Words whose beginning or ending does not mean what its rule tells (cracker, understand), read off the bank by hand. */
+/** Words whose beginning or ending does not mean what its rule says (cracker, understand). Chosen from the bank by hand. */
 const notSo: ReadonlySet<string> = new Set(opaque.words.split(' '));
 
 /** The form of a base to which the rule of an ending applies: of -es `box`, not `size`; of -en `light`, not `eat`; of -ed `walk`, not `skill`. */
@@ -45,7 +46,7 @@ const BASES: readonly {
   },
 ];
 
-/** Whether what the rule of a beginning or an ending says of its meaning holds of a word. */
+/** Whether the meaning given in the rule of a beginning or an ending is true of a word. */
 export function isMeaningTrueOf(
   id: PatternId,
   { word, base }: { readonly word: string; readonly base: string | null },
@@ -56,7 +57,7 @@ export function isMeaningTrueOf(
   return BASES.every(({ endings, isFit }) => !endings.test(id) || isFit(base ?? '', parts));
 }
 
-/** Whether what the rule says of the place holds of a word: of `at the end of a short word` sky, not supply. */
+/** Whether the place given in the rule is true of a word: for `at the end of a short word` sky, not supply. */
 export function isRuleTrueOf({ id, letters }: Pattern, { reading, syllables }: ListedWord): boolean {
   const rule = Object.hasOwn(byId, id) ? byId[id]! : '';
   const own = reading.units.filter(({ pattern }) => pattern === id);

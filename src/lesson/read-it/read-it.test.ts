@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { wordsCorrectAMinute } from './read-it.ts';
 import { setLines } from './set-lines.ts';
 
-test('lines are short, hold every word once, and count the words up to their end', () => {
+test('lines are short, contain every word once, and count the words up to their end', () => {
   const text =
     '# The net\nBram ran to the dock. It was six o’clock, and the lighthouse-keeper was late again.\n- a rope';
   const lines = setLines(text);
@@ -29,6 +29,9 @@ test.each([
   [10, 11, 60, null],
   [10, 0, 0, null],
   [Number.NaN, 0, 60, null],
-])('%d words with %d errors in %d seconds', (words, errors, seconds, correct) => {
-  expect(wordsCorrectAMinute(words, errors, seconds)).toBe(correct);
-});
+])(
+  '%d words with %d errors in %d seconds give the right number of words correct a minute',
+  (words, errors, seconds, correct) => {
+    expect(wordsCorrectAMinute(words, errors, seconds)).toBe(correct);
+  },
+);

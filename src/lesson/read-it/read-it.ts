@@ -8,7 +8,10 @@ const MOST_NAMED = 12;
 const EMPTY = '\u00a0';
 const MARKS: readonly string[] = ['First', 'Second', 'Third'];
 
-/** The whole passage set large with a running count of words, and boxes for time, errors and words correct a minute. */
+/**
+ * The whole passage in large print with a running count of words, and boxes for time, errors and words correct a
+ * minute.
+ */
 export const readIt: PartMaker = {
   id: 'read-it',
   title: 'Read it',

@@ -1,13 +1,16 @@
-/** A line of a passage as it is printed large, with the words read up to its end; null for a heading, which is not counted. */
+/**
+ * A line of a passage in large print. `words` is the number of words read up to the end of the line; null for a
+ * heading, which is not counted.
+ */
 export interface SetLine {
   readonly text: string;
   readonly words: number | null;
 }
 
-/** Letters that fit a line at the large size, with room for the count. */
+/** The number of letters that fit on a line at the large size, with room for the count. */
 const LONGEST = 42;
 
-/** Words as they are counted on the desk: o’clock is one, lighthouse-keeper is one. */
+/** Counts words as the desk does: o’clock is one word, and lighthouse-keeper is one word. */
 export function countWords(text: string): number {
   return text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*/gu)?.length ?? 0;
 }

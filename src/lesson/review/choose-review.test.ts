@@ -14,7 +14,7 @@ const review = (days: Record<string, number>, count: number, seed: number, focus
   );
 const seeds = Array.from({ length: 60 }, (_, seed) => seed);
 
-test('letters taught lately come often, older letters now and then', () => {
+test('recently taught letters come often, and older letters come now and then', () => {
   const days = { sh: 1, ch: 1, th: 1, m: 200, p: 200, t: 200 };
   const drawn = seeds.flatMap((seed) => review(days, 2, seed)).map(({ id }) => id);
   const times = (...ids: string[]): number => drawn.filter((id) => ids.includes(id)).length;
@@ -22,7 +22,7 @@ test('letters taught lately come often, older letters now and then', () => {
   expect(review(days, 6, 1)).toHaveLength(6);
 });
 
-test('at most a third of the letters are of today', () => {
+test('at most a third of the letters are today’s', () => {
   const days = { ai: 0, ay: 0, a_e: 0, m: 9, p: 9, t: 9, d: 9 };
   const ids = review(days, 6, 1, ['ai', 'ay', 'a_e']).map(({ id }) => id);
   expect(ids.filter((id) => /^a/.test(id))).toHaveLength(2);

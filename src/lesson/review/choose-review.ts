@@ -5,13 +5,13 @@ import type { Picker } from '../picker.ts';
 import { correspondences } from './correspondences.ts';
 import type { TaughtDays } from './days-since-taught.ts';
 
-/** Today's patterns are at most this share of a review. */
+/** The largest share of a review that today's patterns may have. */
 const TODAY = 1 / 3;
 
 /**
- * Letters to review today: some of the ones the lesson is about, the rest by chance, each likelier the more recently it was
- * taught. Coming up with a chance of one in its age, a pattern returns at gaps that grow with it: one day, two, four, eight
- * (expanding retrieval: T. K. Landauer and R. A. Bjork 1978, from memory).
+ * Chooses letters to review today: some letters of the lesson, and the rest by chance. A letter is likelier the more
+ * recently it was taught. Its chance is one in its age, so a pattern returns at gaps that grow with its age: one day,
+ * two, four, eight (expanding retrieval: T. K. Landauer and R. A. Bjork 1978, from memory).
  */
 export function chooseReview(
   { focus, known }: Pick<LessonInput, 'focus' | 'known'>,
@@ -31,7 +31,7 @@ export function chooseReview(
   return setApart(picker.shuffle([...now, ...later]));
 }
 
-/** So that what sounds or looks alike does not stand side by side, as far as that can be had. */
+/** Orders rows so that rows that sound or look alike are not side by side, as far as possible. */
 function setApart(rows: readonly Pattern[]): Pattern[] {
   const left = [...rows];
   const ordered: Pattern[] = [];

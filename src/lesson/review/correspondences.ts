@@ -1,7 +1,7 @@
 import { catalogue } from '../../analyze/index.ts';
 import type { Pattern, PatternId } from '../../analyze/types.ts';
 
-/** Families whose rows are letters for a sound; the others are syllables, endings, changes, blends. */
+/** Families whose rows are letters for a sound. The other families are syllables, endings, changes and blends. */
 const FAMILIES: ReadonlySet<string> = new Set([
   'consonant',
   'double consonant',
@@ -31,12 +31,12 @@ export const correspondences: readonly Pattern[] = catalogue.filter(
 
 const byId = new Map(correspondences.map((row) => [row.id, row]));
 
-/** The row of a pattern where it is letters for a sound. */
+/** Returns the row of a pattern if the row is letters for a sound. */
 export function correspondenceOf(id: PatternId): Pattern | undefined {
   return byId.get(id);
 }
 
-/** Sounds that a teacher hears as one: the weak i of engine and the i of fish. */
+/** Returns the sound that a teacher hears. The weak i of engine and the i of fish are heard as one. */
 export function heardAs(sound: string): string {
   return sound === 'IX' ? 'IH' : sound;
 }

@@ -26,11 +26,11 @@ const days = (more: Partial<Group>) => {
   return { ...ages, estimated: found.estimated } as Record<string, number | boolean>;
 };
 
-test('without dates each step counts a week back from the day', () => {
+test('without dates each step counts as a week, back from the day', () => {
   expect(days({})).toEqual({ igh: 0, oa: 7, ee: 14, ai: 21, estimated: true });
 });
 
-test('dated steps go by their dates, and earlier steps count a week each before the first date', () => {
+test('dated steps use their dates, and earlier steps count a week each back from the first date', () => {
   const history = [
     { date: '0001-01-01', sequence: 'harbour', step: 2 },
     { date: '2026-11-10', sequence: 'harbour', step: 3 },
@@ -47,7 +47,7 @@ test('steps skipped in one move are as old as the move, and moves in another seq
   expect(days({ history })).toEqual({ igh: 5, oa: 5, ee: 5, ai: 5, estimated: false });
 });
 
-test('patterns taught besides are as old as the first step', () => {
+test('patterns taught outside the sequence are as old as its first step', () => {
   expect(days({ alsoTaught: ['ch'] }).ch).toBe(21);
   const history = [{ date: '2027-01-01', sequence: 'harbour', step: 4 }];
   expect(days({ history }).igh).toBe(0);

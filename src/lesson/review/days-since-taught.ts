@@ -1,20 +1,20 @@
 import type { Group, PatternId, Sequence } from '../../analyze/types.ts';
 
-/** Where nothing tells when a step was taught, one step a week. */
+/** The length of a step, in days, where no date shows when it was taught: one step a week. */
 const DAYS_A_STEP = 7;
 const DAY = 86_400_000;
 
-/** How many days ago each pattern of the sequence was first taught; whether the days are known or estimated. */
+/** The number of days since each pattern of the sequence was first taught, and whether the days are known or estimated. */
 export interface TaughtDays {
   readonly days: ReadonlyMap<PatternId, number>;
-  /** Some of the days are estimates, a week a step. */
+  /** Whether some of the days are estimates, at a week a step. */
   readonly estimated: boolean;
 }
 
 /**
- * Counts the days since each pattern was taught, from the dated steps of the group's history. Steps before the first date
- * count a week each, back from it; without any date, back from the day. A pattern taught besides the sequence is as old as
- * its first step.
+ * Counts the days since each pattern was taught, from the dated steps of the group's history. Steps before the first
+ * date count a week each, back from that date. Without any date they count back from the day. A pattern taught outside
+ * the sequence is as old as the sequence's first step.
  */
 export function daysSinceTaught(group: Group, sequence: Sequence | null, day: string): TaughtDays {
   const moves = (group.history ?? []).filter((move) => move.sequence === group.sequence);
@@ -35,7 +35,7 @@ export function daysSinceTaught(group: Group, sequence: Sequence | null, day: st
   return { days, estimated: undated > 0 };
 }
 
-/** How steps are dated whose day nobody noted (`0001-01-01`). */
+/** The date before which a step has no known day. Such steps are dated `0001-01-01`. */
 const EVER = '0002';
 
 function daysBetween(from: string, to: string): number {

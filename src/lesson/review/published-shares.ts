@@ -1,8 +1,8 @@
 /**
- * How often a sound is spelt in which way, in percent of 17,310 words: P. R. Hanna, J. S. Hanna, R. E. Hodges and
- * E. H. Rudorf 1966, "Phoneme-grapheme correspondences as cues to spelling improvement", as handbooks repeat them
- * (E. Fry 2004 counts the same data). Written down from memory: only figures we are sure of, so that most sounds do not
- * come to 100. Their final -y (happy) is counted as a short i, as dictionaries then said it.
+ * The percentage of each spelling of a sound, in 17,310 words: P. R. Hanna, J. S. Hanna, R. E. Hodges and E. H. Rudorf
+ * 1966, "Phoneme-grapheme correspondences as cues to spelling improvement", as handbooks repeat them (E. Fry 2004
+ * counts the same data). Written down from memory. Only figures we are sure of are listed, so most sounds do not add up
+ * to 100. The final -y (happy) is counted as a short i, as dictionaries then gave it.
  */
 export const publishedShares: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   EY: { a: 45, a_e: 35, ai: 9, ay: 6 },

@@ -16,7 +16,7 @@ const COUNTS = [6, 8, 10, 12, 16, 20];
 /** No sound has this name. */
 const NOT_SHOWN = 'none';
 
-/** Letters to say the sounds of, recent and older ones; and all the ways taught so far to spell one sound. */
+/** Letters whose sounds the pupils say, recent and older ones, and all the ways taught so far to spell one sound. */
 export const review: PartMaker = {
   id: 'review',
   title: 'Letter-sound review',
@@ -57,7 +57,8 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
   const rows = chooseReview(input, taught, count, picker);
   if (rows.length === 0) return [];
   const cards = rows.map((row) => showRow(row, input, picker));
-  // Letters that only forms of words have (accomplished) wait for a word of their own; before any word can be read, none wait.
+  // Letters that only forms of words have (accomplished) are left out until they have a word of their own. Before any
+  // word can be read, no letters are left out.
   const withWord = cards.filter(({ word }) => word !== '');
   const shown = withWord.length > 2 ? withWord : cards;
   return [
@@ -117,7 +118,7 @@ function pickAny(words: readonly KnownWord[]): KnownWord | undefined {
   return words.find(({ reading }) => reading.affixes.length === 0);
 }
 
-/** The examples of the catalogue, which were chosen by hand, by the letters they are examples of: cloud and mouth of ou. */
+/** The examples of the catalogue, which were chosen by hand, by their letters: cloud and mouth for ou. */
 const chosenByHand = new Map<string, Set<string>>();
 for (const { letters, examples } of catalogue) {
   for (const spelt of letters.split(' ')) {
@@ -127,7 +128,10 @@ for (const { letters, examples } of catalogue) {
   }
 }
 
-/** Words chosen by hand where there are some; else the shorter names of things first among the common ones: they are easiest to picture. */
+/**
+ * Returns the words chosen by hand where there are some. Otherwise returns common words, the shorter names of things
+ * first, because these are easiest to picture.
+ */
 function showable(words: readonly KnownWord[], letters: string): readonly KnownWord[] {
   const chosen = words.filter(({ word }) => chosenByHand.get(letters)?.has(word));
   if (chosen.length > 0) return chosen;
@@ -162,8 +166,8 @@ function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBloc
 }
 
 /**
- * The sounds the group can spell, each with a word for the adult: the lesson's sounds first, then vowels, then consonants; at
- * the end those with a single spelling, which are no choice.
+ * Returns the sounds the group can spell, each with a word for the adult. The lesson's sounds come first, then vowels,
+ * then consonants. Sounds with a single spelling come last, because they leave no choice.
  */
 function listSounds({ focus, known }: LessonInput): readonly ListedSound[] {
   const before = listed.get(known);
@@ -178,7 +182,7 @@ interface ListedSound {
   readonly word: string;
 }
 
-/** Kept, because all examples of all sounds are looked through. */
+/** The sounds are cached, because finding them looks through all examples of all sounds. */
 const listed = new WeakMap<
   LessonInput['known'],
   { readonly focus: LessonInput['focus']; readonly sounds: readonly ListedSound[] }

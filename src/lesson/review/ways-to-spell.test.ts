@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { KnownWords } from '../known-words.ts';
 import { waysToSpell } from './ways-to-spell.ts';
 
-test('an ending is no way to spell a sound, nor counted among them: the ed of sailed', () => {
+test('an ending such as the ed of sailed is no way to spell a sound and is not counted as one', () => {
   const sail = [
     { letters: 's', sound: 'S', pattern: 's' },
     { letters: 'ai', sound: 'EY', pattern: 'ai' },

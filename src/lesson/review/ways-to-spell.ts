@@ -6,18 +6,21 @@ import { asHeard } from '../word-lists/as-heard.ts';
 import { correspondences, heardAs } from './correspondences.ts';
 import { publishedShares } from './published-shares.ts';
 
-/** One way a sound is spelt, taught to the group. */
+/** One way to spell a sound, taught to the group. */
 export interface WayToSpell {
   readonly letters: string;
-  /** Base words the group can read that show it (`plainExamples`), the shortest and commonest first. */
+  /** Base words that show the spelling and that the group can read (`plainExamples`), the shortest and commonest first. */
   readonly examples: readonly KnownWord[];
-  /** Percent of the sound's spellings in the words of the bank, each word counted once, endings left out. */
+  /**
+   * The percentage of this spelling among the sound's spellings in the words of the bank. Each word is counted once,
+   * and endings are left out.
+   */
   readonly share: number;
-  /** The same as published (`publishedShares`); null where it is not. */
+  /** The published percentage (`publishedShares`); null where none is published. */
   readonly published: number | null;
 }
 
-/** A rarer spelling without a word that children know is told only in a lesson on it. */
+/** The percentage below which a spelling without a word that children know is listed only in a lesson on it. */
 const RARE = 1;
 /** A taught spelling of a consonant may be rarer: the kn and gn of n. */
 const RARE_CONSONANT = 0.6;
@@ -25,18 +28,24 @@ const RARE_CONSONANT = 0.6;
 const RAREST = 0.1;
 const VOWEL = /^[AEIOU][A-Z]/;
 const COMMON = 10;
-/** A vowel with r doubled is a vowel and rr to a teacher (squirrel), and dg and xc begin what dge and x are (budget, except). */
+/**
+ * Letters that are no spelling to a teacher. A vowel with a doubled r is a vowel and rr (squirrel). dg and xc begin the
+ * spellings dge and x (budget, except).
+ */
 const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
-/** Whether letters are a spelling to a teacher: err is e and rr. */
+/** Whether letters are a spelling to a teacher. err is none, because it is e and rr. */
 export function isSpelling(letters: string): boolean {
   return !NO_SPELLING.test(letters);
 }
 
 /** A weak vowel is not spelt by an e after it (private, favorite). */
 const WEAK = /^(AX|IX|IH)$/;
-/** The ar of dollar, the or of doctor and the re of acre: a way to spell er only in a lesson on it. */
+/** Patterns that are a way to spell er only in a lesson on them: the ar of dollar, the or of doctor and the re of acre. */
 const WEAK_ER = /^(?:(?:ar|or)-weak|re-er)$/;
-/** The e of begin is weak, and no teacher gives it as a spelling of short i; gone alone has o_e for aw. */
+/**
+ * Spellings that are no way to spell their sound. The e of begin is weak, and no teacher gives it as a spelling of
+ * short i. Only gone has o_e for aw.
+ */
 const NO_WAYS: ReadonlySet<string> = new Set(['IH e', 'AO o_e']);
 
 /**
@@ -49,7 +58,7 @@ export function waysToSpell(
   focus: readonly PatternId[] = [],
 ): WayToSpell[] {
   const shares = sharesOf(sound, known.analyses);
-  // Published of American words.
+  // The published shares are for American words.
   const published = (known.accent === 'american' && publishedShares[sound]) || {};
   const rows = correspondences.filter(
     (row) =>
@@ -62,15 +71,17 @@ export function waysToSpell(
     const own = letters.split(' ');
     const saysIt = ({ affix, pattern, sound: said, letters: spelt }: Unit): boolean =>
       affix === undefined && pattern === id && said === sound && own.includes(spelt);
-    // The door that is known by sight shows oor rather than doorbell.
+    // For oor the word door, which is known by sight, is shown rather than doorbell.
     const shown = findExamples(known, id).filter(
       ({ reading }) => reading.affixes.length === 0 && reading.units.some(saysIt),
     );
     for (const word of shown.length > 0 ? shown : sightExamples(known, id)) {
-      // The l of wrestling is the rest of -le, and no way to spell its sound; the weak e of believe is no plain short i.
+      // The l of wrestling is the rest of -le, so it is no way to spell its sound. The weak e of believe is no plain
+      // short i.
       const unit = word.reading.units.find(saysIt);
       if (!unit || !isSpelling(unit.letters)) continue;
-      // The e of hero is none of the ear of near. The British hear no r in fork, so that the aw of claw spells its sound.
+      // The e of hero is no way to spell the ear of near. The British pronounce no r in fork, so the aw of claw spells
+      // its sound.
       if (/\.R$|^ER$/.test(sound) && VOWEL.test(sound) && !unit.letters.includes('r')) continue;
       if ((WEAK.test(sound) && unit.letters.includes('_')) || NO_WAYS.has(`${sound} ${unit.letters}`))
         continue;
@@ -97,7 +108,7 @@ export function waysToSpell(
     .sort((a, b) => (b.published ?? 0) - (a.published ?? 0) || b.share - a.share);
 }
 
-/** By-sight words that follow their patterns by now, where no other word shows one: the we of long e. */
+/** Returns by-sight words that follow their patterns by now, for a pattern that no other word shows: we for long e. */
 function sightExamples(known: KnownWords, id: PatternId): KnownWord[] {
   return known.words.filter(
     ({ standing, homograph, reading }) =>
@@ -121,13 +132,13 @@ function shownBy(
 
 const chosenByHand: ReadonlySet<string> = new Set(catalogue.flatMap(({ examples }) => examples));
 
-/** Whether a row is a way to spell a sound: not the o of off, said as aw in some accents only. */
+/** Whether a row is a way to spell a sound. The o of off is none, because it is pronounced as aw only in some accents. */
 function says(sounds: readonly string[], sound: string): boolean {
   const first = sounds[0]!;
   return sounds.includes(sound) && (first === sound || asHeard(first) !== asHeard(sound));
 }
 
-/** Percent of each spelling of a sound, over all words. */
+/** Returns the percentage of each spelling of a sound, over all words. */
 function sharesOf(sound: string, analyses: readonly WordAnalysis[]): Map<string, number> {
   const spellings = spellingsIn(analyses).get(sound) ?? new Map<string, number>();
   const total = [...spellings.values()].reduce((sum, count) => sum + count, 0);

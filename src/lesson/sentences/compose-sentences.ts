@@ -7,26 +7,27 @@ import { createVocabulary } from './vocabulary.ts';
 
 /** The wishes for sentences. */
 export interface SentenceWish {
-  /** The group's own names: they may be who a sentence is about. */
+  /** The group's own names, which may be the subjects of sentences. */
   readonly names: readonly string[];
-  /** Patterns a sentence is to practise, where it can. */
+  /** Patterns that a sentence should practise where possible. */
   readonly focus?: readonly PatternId[];
   readonly count: number;
-  /** Words in a sentence at most; by what the group knows where it is not given. */
+  /** The most words in a sentence. If not given, the limit depends on what the group knows. */
   readonly longest?: number;
 }
 
-/** So many times as many sentences as are wanted practise the lesson's patterns before the choice is made. */
+/** For each sentence wanted, this many sentences that practise the lesson's patterns are made before the choice. */
 const SPARE = 2;
-/** And no more than so many times as many, where few practise what the lesson is about. */
+/** For each sentence wanted, at most this many sentences are made where few practise the lesson's patterns. */
 const MOST_SPARE = 8;
-/** After so many tries for each one wanted, what there is must do. */
+/** The most tries for each sentence wanted. After these the sentences already made must be enough. */
 const MOST_TRIES = 150;
 const FEWEST_WORDS = 4;
 
 /**
- * Short sentences that make sense, of words the group can read: `The crab hid under the big rock.` Some are written by hand, the others made
- * by the grammar. Fewer than are wanted, or none, where too little is known. The same picker gives the same sentences.
+ * Returns short sentences that make sense, of words the group can read: `The crab hid under the big rock.` Some are
+ * written by hand, and the others are made by the grammar. Returns fewer than wanted, or none, where the group knows
+ * too little. The same picker gives the same sentences.
  */
 export function composeSentences(known: KnownWords, wish: SentenceWish, picker: Picker): string[] {
   const focus = wish.focus ?? [];
@@ -68,13 +69,16 @@ export function composeSentences(known: KnownWords, wish: SentenceWish, picker: 
   return takeDifferent(made, wish.count, practises);
 }
 
-/** A group that knows more reads longer sentences; the figures are ours. */
+/** Returns the usual length of a sentence. A group that knows more reads longer sentences. The figures are our own. */
 function usualLength(words: number): number {
   const steps = [120, 500, 1500, 3500, 7000];
   return 5 + steps.filter((step) => words >= step).length;
 }
 
-/** People, having and being, and all that swims and rolls come in turn, whatever the number of their frames. */
+/**
+ * Returns a function that chooses frames. Frames about people, about having and being, and about all that swims and
+ * rolls come in turn, regardless of their number.
+ */
 function frameChooser(frames: readonly Frame[], picker: Picker): () => Frame {
   const sortOf = ({ group }: Frame): string => (/^(?:people|plain)$/.test(group) ? group : 'creatures');
   const group = (some: readonly Frame[]): (readonly Frame[])[] =>
@@ -90,15 +94,18 @@ function frameChooser(frames: readonly Frame[], picker: Picker): () => Frame {
   };
 }
 
-/** In so many of the sentences a word of the lesson may be. */
+/** The share of the sentences that may contain the same word of the lesson. */
 const MOST_OF_A_SHEET = 0.15;
-/** What it costs each time more that a sentence has no word of the lesson but such; our own figure. */
+/** The cost of each further sentence in which all words of the lesson have been used that often. Our own figure. */
 const OWN_AGAIN = 1.6;
 
-/** What it costs a sentence that it is made by the grammar: one that is written makes more sense. Our own figure. */
+/** The cost of a sentence made by the grammar, because a written sentence makes more sense. Our own figure. */
 const MADE = 2;
 
-/** Sentences that practise and are written come first; then such as are least like those taken before. Written ones have no frame. */
+/**
+ * Takes sentences that practise and are written first, then sentences that are least like the sentences already taken.
+ * Written sentences have no frame.
+ */
 function takeDifferent(
   made: ReadonlyMap<string, Frame | null>,
   count: number,
@@ -111,7 +118,8 @@ function takeDifferent(
       frame,
       words,
       practises: practises(sentence),
-      // The words of the lesson in it; once they have all been said, another sentence is better; short forms are few.
+      // The words of the lesson in the sentence. Once all of them have been used, another sentence is better. Short
+      // forms are left out, because they are few.
       own: words.filter((word) => practises(word) && !word.includes("'")),
     };
   });

@@ -3,7 +3,7 @@ import { onlyThe } from './nouns.ts';
 import type { Subject } from './subject.ts';
 import type { Noun, Vocabulary } from './vocabulary.ts';
 
-/** `free`: any; `one`: the, and no plural; `bare`: nor an adjective. */
+/** `free`: any article. `one`: the, without a plural. `bare`: the, without a plural or an adjective. */
 export type Article = 'free' | 'a' | 'the' | 'one' | 'bare' | 'my';
 
 /** A noun with the words before it: `six wet dogs`. */
@@ -13,7 +13,7 @@ export interface NounPhrase {
   readonly name: string;
 }
 
-/** A sentence while it is made: it knows which words it has, so that none comes twice. */
+/** A sentence while it is being made. The draft knows its words, so that no word comes twice. */
 export interface Draft {
   readonly names: readonly string[];
   reads(phrase: string): boolean;
@@ -24,11 +24,11 @@ export interface Draft {
   use(word: string): void;
   /** One of the phrases, more likely one that practises the lesson's patterns; undefined where all were used. */
   choose(phrases: readonly string[]): string | undefined;
-  /** Null where none of the class can be read or all were used. */
+  /** Returns null where the group can read no noun of the class, or where all were used. */
   nounPhrase(nameOfClass: string, article: Article, owner: Subject | null, first: boolean): NounPhrase | null;
 }
 
-/** Begins a sentence. `adjectives`: how many of ten nouns may have one. */
+/** Begins a sentence. `adjectives` is the number of nouns in ten that may have an adjective. */
 export function startDraft(
   vocabulary: Vocabulary,
   names: readonly string[],
@@ -146,7 +146,7 @@ export function startDraft(
   }
 }
 
-/** Classes of what may be somebody's: `his map`, but no `his gull`. */
+/** Classes of things that may belong to somebody: `his map`, but no `his gull`. */
 const OWNED = new Set(
   'own hold clothing pet gift tinyThing container bigContainer made toy painted washed cleaned fixed dog cat placed hung knitted drawn written wrapped opened food sewn'.split(
     ' ',

@@ -3,21 +3,24 @@ import { plainFrames } from './plain-frames.ts';
 import { verbFrames } from './verb-frames.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
-/** A piece of a frame: words as they are, or a place for some. */
+/** A piece of a frame: fixed words, or a slot for words. */
 export type Piece =
   | { readonly kind: 'words'; readonly text: string }
   | { readonly kind: 'slot'; readonly slot: Slot }
   /** A word that agrees with the subject: `has/have`; `be` for is, are, was or were. */
   | { readonly kind: 'agrees'; readonly forms: string };
 
-/** `free`: any article. `one`: the, and no plural; `bare`: nor an adjective. `as-is`: the words as the class has them, `the-as-is` with the before them. */
+/**
+ * `free`: any article. `one`: the, without a plural. `bare`: the, without a plural or an adjective. `as-is`: the words
+ * as in the class. `the-as-is`: the words as in the class, with the before them.
+ */
 export interface Slot {
   readonly subject: boolean;
   readonly article: 'free' | 'a' | 'the' | 'one' | 'bare' | 'my' | 'as-is' | 'the-as-is';
   readonly of: string;
 }
 
-/** The forms of a verb; null for one the group cannot read. */
+/** The forms of a verb; null for a form the group cannot read. */
 export interface VerbForms {
   readonly base: string | null;
   readonly third: string | null;
@@ -25,11 +28,11 @@ export interface VerbForms {
   readonly ing: string | null;
 }
 
-/** A way to make a sentence, of which the group can read every word. */
+/** A way to make a sentence. The group can read every word in the frame. */
 export interface Frame {
-  /** Frames of a group are alike in what they are about: `people`, `plain`. */
+  /** The topic that the frames of a group share: `people`, `plain`. */
   readonly group: string;
-  /** The class of who does it; null for a plain frame. */
+  /** The class of the subject that acts; null for a plain frame. */
   readonly who: string | null;
   readonly verb: VerbForms | null;
   readonly pieces: readonly Piece[];
@@ -38,7 +41,7 @@ export interface Frame {
   readonly practises: boolean;
 }
 
-/** The frames of the grammar that a group can read. */
+/** Returns the frames of the grammar that a group can read. */
 export function readableFrames(vocabulary: Vocabulary): readonly Frame[] {
   const { ours, reads, readsForm, practises, nouns, phrases } = vocabulary;
   const inOurs = (piece: Piece): Piece =>

@@ -14,24 +14,24 @@ test.each([
   ['toy', 'toys'],
   ['mouse', 'mice'],
   ['quiz', 'quizzes'],
-])('more than one %s are %s', (one, many) => {
+])('the plural of %s is %s', (one, many) => {
   expect(pluralOf(one)).toBe(many);
 });
 
-test('each verb has four forms, and no two classes have one name', () => {
+test('each verb has four forms, and no two classes have the same name', () => {
   const lines = Object.values(verbFrames)
     .flatMap((lines) => lines.split('\n'))
     .map((line) => line.trim())
     .filter((line) => line !== '');
   expect(lines.length).toBeGreaterThan(200);
-  // A form may be two: spelt|spelled, of British and American English.
+  // A form may have two spellings, British and American: spelt|spelled.
   const form = '(?:[a-z]+(?:\\|[a-z]+)?|-)';
   const whole = new RegExp(`^${form} ${form} ${form} ${form} \\| [a-z{]`);
   for (const line of lines) expect(line).toMatch(whole);
   expect(Object.keys(wordClasses).filter((name) => name in phraseClasses)).toEqual([]);
 });
 
-test('each slot names a class or a word, not both misspelt', () => {
+test('each slot names a class or a word that exists', () => {
   const kinds = new Set(Object.values(nounKinds).flatMap(({ nouns }) => nouns.split(' ')));
   const named = new Set(
     [...Object.values(wordClasses), ...Object.values(subjectClasses)].flatMap((words) => words.split(' ')),
@@ -46,7 +46,7 @@ test('each slot names a class or a word, not both misspelt', () => {
   expect(strange).toEqual([]);
 });
 
-test('no word of the sentence lists is kept off lesson sheets', () => {
+test('the sentence lists use no word that is kept off lesson sheets', () => {
   const path = new URL('../../data/source/not-in-lessons.txt', import.meta.url);
   const kept = new Set(
     readFileSync(path, 'utf8')

@@ -1,6 +1,7 @@
 /**
- * Sentences with words of patterns that are taught late (-ous, -tion, en-, ch as in chef), which stand in no class of words: without them a
- * lesson on such a pattern has one or two words to say. Written as `plain-frames.ts`.
+ * Sentences with words of patterns that are taught late (-ous, -tion, en-, ch as in chef). The words are in no class of
+ * words. Without these sentences a lesson on such a pattern has one or two words to say. The format is that of
+ * `plain-frames.ts`.
  */
 export const lateFrames: readonly string[] = [
   // -ous, -cious, -cial, -cian

@@ -15,16 +15,16 @@ export interface Ingredients {
   readonly contractions: boolean;
 }
 
-/** A way to say that something is done: `will`, `did`; with the forms of the verb it needs. */
+/** A way to say that something is done, such as `will` or `did`, with the form of the verb it needs. */
 interface Manner {
   readonly form: keyof VerbForms;
   say(subject: Subject, verb: string, rest: string): string;
-  /** The times that may follow; none where it is not given. */
+  /** The times that may follow. Left out where no time may follow. */
   readonly time?: 'past' | 'always' | 'ahead';
-  /** Nothing may follow that says how: `He can't fix it with a grin.` */
+  /** Whether a manner may not follow, as in `He can't fix it with a grin.` */
   readonly bare?: boolean;
   readonly likely: number;
-  /** Only people are asked, want and must. */
+  /** Whether the manner is only for people: only people are asked, want and must. */
   readonly people?: boolean;
 }
 
@@ -125,7 +125,7 @@ const TIMES = {
   ahead: /^(?!this morning)/,
 };
 
-/** One sentence by a frame; null where chance led to words the group cannot read or to a word twice. */
+/** Makes one sentence from a frame. Returns null where chance led to words the group cannot read or to a word twice. */
 export function makeSentence(frame: Frame, ingredients: Ingredients, picker: Picker): string | null {
   const { vocabulary, names, longest, possessives, contractions } = ingredients;
   const room = longest - 5;
@@ -159,7 +159,7 @@ export function makeSentence(frame: Frame, ingredients: Ingredients, picker: Pic
     function tailOf({ time }: Manner): string | null {
       const move = who !== 'people' || /^(?:to|up|along|past|into|in|across|under|over) /.test(rest!);
       const ways = tail === 'how' ? vocabulary.phrases(move ? 'howMove' : 'how') : [];
-      // He ran fast, but not: he ran in the forest fast.
+      // fast may follow only the verb itself: he ran fast, but not he ran in the forest fast.
       const twice = (phrase: string): boolean =>
         rest!.includes(` ${phrase.split(' ').at(-1)}`) || (phrase === 'fast' && rest!.includes(' '));
       const times =
@@ -181,7 +181,7 @@ function subjectOf(draft: Draft, who: string): Subject | null {
     : nounSubject(draft, who, draft.below(3) > 0 ? 'the' : 'free');
 }
 
-/** The pieces of a frame with words in them; null where a place finds none. */
+/** Fills the pieces of a frame with words. Returns null where a slot finds no word. */
 function fill(draft: Draft, pieces: readonly Piece[], about: Subject | null): string | null {
   let subject = about;
   let text = '';
@@ -213,7 +213,7 @@ function sayNoun(draft: Draft, { of, article }: Slot, subject: Subject | null, b
     const found = asIs(draft, of);
     return found && withThe(article, found.text);
   }
-  // One thing is in one box: `on the steps`, but `in the box`.
+  // One thing is in one box, so these prepositions take no plural: `on the steps`, but `in the box`.
   const within = article === 'the' && /\b(?:in|into|under|behind|from|off) $/.test(before);
   return draft.nounPhrase(of, within ? 'one' : article, subject, false)?.text;
 }
@@ -236,7 +236,7 @@ function agree(forms: string, subject: Subject | null, draft: Draft): string {
   return who.number === 'many' ? many : one;
 }
 
-/** Whether a word that means something is in it twice: `the wet vest is wet`. */
+/** Whether a sentence has a word with a meaning twice: `the wet vest is wet`. */
 function hasTwice(said: string): boolean {
   const words = said
     .toLowerCase()
@@ -248,7 +248,7 @@ function hasTwice(said: string): boolean {
 
 const MAY_REPEAT = new Set('the a an to in on at and of my his her our their your for with'.split(' '));
 
-/** A capital, and an for a before a vowel: an egg, but a unicorn. */
+/** Begins a sentence with a capital and writes an for a before a vowel: an egg, but a unicorn. */
 function finish(said: string): string {
   const right = said.replace(/\ba (?=[aeiou])(?!uni|use|one|eu)/gi, 'an ');
   return right.charAt(0).toUpperCase() + right.slice(1);

@@ -12,7 +12,10 @@ const PRONOUNS: readonly Subject[] = [
 const HIS = new Set('man king prince boy lad dad grandad brother uncle postman fisherman'.split(' '));
 const HER = new Set('woman lady queen princess girl lass mum gran granny sister aunt'.split(' '));
 
-/** Any person as a subject: a group's own name, a pronoun, `the vet`, `my gran`, `the kids`; `You are glad.` is no sentence to write. */
+/**
+ * Chooses any person as a subject: a group's own name, a pronoun, `the vet`, `my gran`, `the kids`. A sentence such as
+ * `You are glad.` is not suitable.
+ */
 export function choosePerson(draft: Draft, mayBeYou: boolean): Subject {
   const ways: (() => Subject | null)[] = [
     () => nameSubject(draft),
@@ -50,7 +53,10 @@ export function nounSubject(draft: Draft, nameOfClass: string, article: Article)
   return { text, number: many ? 'many' : 'one', whose, self: many ? 'them' : 'him her' };
 }
 
-/** A person as one to whom something is done: `Bram`, `me`, `my gran`, `the cook`; null where none can be read. */
+/**
+ * Chooses a person as the object of an action: `Bram`, `me`, `my gran`, `the cook`. Returns null where none can be
+ * read.
+ */
 export function chooseOther(draft: Draft, subject: Subject | null): string | null {
   const self = (subject?.self ?? '').split(' ');
   const ways: (() => string | null)[] = [

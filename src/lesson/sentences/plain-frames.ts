@@ -1,6 +1,7 @@
 /**
- * Sentences that are no doing: having, being, asking where. Slots as in `verb-frames.ts`; `{S ...}` is what the sentence is
- * about, and `[has/have]` agrees with it, `[be]` is is, are, was or were. `{S people}` may be a name, a pronoun or any person.
+ * Sentences without an action: having, being, asking where. Slots are as in `verb-frames.ts`. `{S ...}` is the subject,
+ * and `[has/have]` agrees with the subject. `[be]` is is, are, was or were. `{S people}` may be a name, a pronoun or
+ * any person.
  */
 export const plainFrames: readonly string[] = [
   '{S people} had {own}.',

@@ -1,10 +1,10 @@
-/** Who a sentence is about, with what agrees with it. */
+/** The subject of a sentence, with the forms that agree with it. */
 export interface Subject {
-  /** In the middle of a sentence: `the big dog`, `he`, `Wilma`. */
+  /** The subject in the middle of a sentence: `the big dog`, `he`, `Wilma`. */
   readonly text: string;
   readonly number: 'I' | 'one' | 'many';
-  /** Whose: `his hat`; null where nobody can tell, as of a name. */
+  /** The possessive of the subject: `his hat`; null where nobody can tell, as for a name. */
   readonly whose: string | null;
-  /** The one pronoun that would be the same person again: `me` for I. */
+  /** The one pronoun that would mean the same person again: `me` for I. */
   readonly self: string;
 }

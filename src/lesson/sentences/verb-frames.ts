@@ -167,7 +167,10 @@ export const verbFrames: Readonly<Record<string, string>> = {
     glow glows glowed glowing | in {the indoor}`,
 };
 
-/** Who does it, and which words those are: their own class unless named here. */
+/**
+ * The subjects of the verbs, and the words for each subject. A subject that is not listed here has the words of its own
+ * class.
+ */
 export const subjectClasses: Readonly<Record<string, string>> = {
   crab: 'crab',
   dog: 'dog pup puppy',

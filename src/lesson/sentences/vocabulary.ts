@@ -14,30 +14,33 @@ export const wordClasses: Readonly<Record<string, string>> = Object.assign({}, .
 /** Ends of sentences and words beside verbs, as they are written, by the name of their class. */
 export const phraseClasses: Readonly<Record<string, readonly string[]>> = phrases;
 
-/** A noun the group can read in one form at least; the other form is null. */
+/** A noun the group can read in at least one form; a form that cannot be read is null. */
 export interface Noun {
   readonly name: string;
   readonly one: string | null;
   readonly many: string | null;
-  /** That go with it and can be read. */
+  /** Adjectives that go with the noun and that the group can read. */
   readonly adjectives: readonly string[];
 }
 
 /** The words of the grammar that a group can read. */
 export interface Vocabulary {
-  /** A text of the grammar in the group's variety of English: harbor for harbour. */
+  /** Returns a text of the grammar in the group's variety of English: harbor for harbour. */
   ours(text: string): string;
-  /** Every word of a phrase can be read. */
+  /** Returns whether every word of a phrase can be read. */
   reads(phrase: string): boolean;
-  /** A form made by rule can be read and is met: dogs, but neither muds nor what the bank lacks. */
+  /**
+   * Returns whether a form made by rule can be read and is in use: dogs, but neither muds nor a word that the bank
+   * lacks.
+   */
   readsForm(word: string): boolean;
-  /** A word of the phrase practises what the lesson is about. */
+  /** Returns whether a word of the phrase practises the lesson. */
   practises(phrase: string): boolean;
-  /** The nouns of a class; of a word that is no class, that word. */
+  /** Returns the nouns of a class. For a word that is no class, returns that word. */
   nouns(nameOfClass: string): readonly Noun[];
-  /** The words or phrases of a class as they are; of a word that is no class, that word. */
+  /** Returns the words or phrases of a class as they are. For a word that is no class, returns that word. */
   phrases(nameOfClass: string): readonly string[];
-  /** Sentences written by hand that can be read. */
+  /** Returns the sentences written by hand that can be read. */
   written(): readonly string[];
 }
 
@@ -47,7 +50,7 @@ const kindOf = new Map(
 
 /** Words for people of whom one has only one, so that their plural is odd. */
 const ONE_OF = new Set('mum dad gran grandad granny boss king queen'.split(' '));
-/** Never an old lamb. */
+/** Nouns that do not go with old: never an old lamb. */
 const YOUNG = new Set(
   'lamb pup puppy kitten calf foal chick duckling tadpole kid lad boy girl child lass'.split(' '),
 );
@@ -56,7 +59,7 @@ const YOUNG = new Set(
 export function createVocabulary(known: KnownWords, focus: readonly PatternId[]): Vocabulary {
   const practises = remember((phrase: string) => phrase.split(' ').some((word) => practisesWord(word)));
   const practisesWord = remember((word: string) => {
-    // The bank has no words with an apostrophe: didn't, he's; Wilma's.
+    // The bank has no words with an apostrophe, such as didn't, he's and Wilma's.
     if (/'(?:t|m|re|ll|s)$/.test(word)) {
       return focus.includes(/^(?:he|she|it)'s$|'[^s]/i.test(word) ? 'contraction' : 'possessive');
     }
@@ -73,7 +76,7 @@ export function createVocabulary(known: KnownWords, focus: readonly PatternId[])
 
 type Readable = Omit<Vocabulary, 'practises'>;
 
-/** Found once for a group: a sheet is made again at every press of a button. */
+/** Cached for each group, because a sheet is made again at every press of a button. */
 const readableFor = rememberFor(findReadable);
 const bankOf = rememberFor((analyses: KnownWords['analyses']) => new Set(analyses.map(({ word }) => word)));
 
@@ -112,7 +115,7 @@ function findReadable(known: KnownWords): Readable {
     const found = (wordClasses[name] ?? subjectClasses[name] ?? name)
       .split(' ')
       .flatMap((word) => noun(word) ?? []);
-    // The lorry and the truck of Britain are one in America.
+    // The British words lorry and truck are one word in America.
     return [...new Map(found.map((each) => [each.one ?? each.many, each])).values()];
   });
   let readableSentences: readonly string[] | undefined;
@@ -128,7 +131,7 @@ function nameOf(entry: string): string {
   return entry.replace(/\|.*/, '') || entry.slice(1);
 }
 
-/** The plural of a noun of the grammar: hats, boxes, ponies, but toys. */
+/** Returns the plural of a noun of the grammar: hats, boxes, ponies, but toys. */
 export function pluralOf(noun: string): string {
   if (Object.hasOwn(irregularPlurals, noun)) return irregularPlurals[noun]!;
   if (/(?:s|x|z|ch|sh)$/.test(noun)) return `${noun}es`;

@@ -3,7 +3,7 @@ import { isParticle, isPhrasal, type PhraseClass, takesTo } from './phrase-words
 
 /** A word of a sentence. */
 export interface PhraseWord {
-  /** As it is between two spaces, with its marks. */
+  /** The word as it is written between two spaces, with its marks. */
   readonly shown: string;
   readonly word: string;
   readonly is: PhraseClass;
@@ -12,24 +12,27 @@ export interface PhraseWord {
 /** The gap between two words of a sentence. */
 interface BreakPlace {
   readonly words: readonly PhraseWord[];
-  /** Number of the word behind the gap. */
+  /** The index of the word after the gap. */
   readonly i: number;
   readonly before: PhraseWord;
   readonly here: PhraseWord;
   readonly next: PhraseWord | undefined;
 }
 
-/** Says how good a place for a break is; examples are cut at every break, also at breaks of other rules. */
+/** A rule for how good a place for a break is. The examples are cut at every break, including breaks of other rules. */
 export interface BreakRule extends Rule<BreakPlace> {
-  /** From `NEVER` to 4, weighed against what phrases of some length cost: our own figures. */
+  /**
+   * The worth of a break, from `NEVER` to 4. It is weighed against the cost of phrases by their length. Our own
+   * figures.
+   */
   readonly worth: number;
 }
 
 type Condition = (place: BreakPlace) => boolean;
 
-/** A place where no reader stops. */
+/** The worth of a place where no reader stops. */
 const NEVER = -20;
-/** After these the phrase goes on: the | boat, with | a, was | coming. */
+/** Classes of words after which the phrase continues: the | boat, with | a, was | coming. */
 const GO_ON: ReadonlySet<PhraseClass> = new Set([
   'determiner',
   'subject',
@@ -466,7 +469,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
   },
 ];
 
-/** How good a place the gap before word `i` is, from `NEVER` to 4. */
+/** Returns how good a place the gap before word `i` is, from `NEVER` to 4. */
 export function weighBreak(words: readonly PhraseWord[], i: number): number {
   const place = { words, i, before: words[i - 1]!, here: words[i]!, next: words[i + 1] };
   return findRule(BREAK_RULES, place)!.worth;
@@ -476,39 +479,45 @@ function isAtMark({ before, here }: BreakPlace): boolean {
   return /[,;:–—]["”’)]*$/.test(before.shown) || /^[–—]/.test(here.shown);
 }
 
-/** Behind a determiner and one or more words with a comma: a large, black, … */
+/** Returns whether a gap follows a determiner and one or more words with a comma: a large, black, … */
 function isDescribed({ words, i }: BreakPlace): boolean {
   let at = i - 1;
   while (at > 0 && words[at]!.is === 'other' && words[at]!.shown.endsWith(',')) at--;
   return at < i - 1 && words[at]!.is === 'determiner';
 }
 
-/** The on of put on, before no thing of its own; not the in of in that pot. */
+/**
+ * Returns whether a particle closes a verb and is not followed by a thing of its own: the on of put on; not the in of
+ * in that pot.
+ */
 function closesVerb({ words, i, before, here, next }: BreakPlace): boolean {
   const isThing = opensThing(here) || (here.word === 'that' && next !== undefined && !opensClause(next));
   return isParticle(before.word) && i > 1 && words[i - 2]!.is !== 'determiner' && !isThing;
 }
 
-/** A single word that ends its sentence or its part of one: to sea. */
+/** Returns whether a single word ends its sentence or its part of a sentence: to sea. */
 function opensBare(word: PhraseWord | undefined): boolean {
   return word?.is === 'other' && /\p{P}$/u.test(word.shown);
 }
 
-/** The words between the start of the clause, or another verb, and this one. */
+/** Returns the words between the start of the clause, or another verb, and this word. */
 function subjectOf({ words, i }: BreakPlace): readonly PhraseWord[] {
   let start = i;
   while (start > 0 && !isAction(words[start - 1]!) && !startsClause(words, start - 1)) start--;
   return words.slice(start, i);
 }
 
-/** Where a subject begins at the latest: after But at a sentence's start; the and of Otto and Bram is within it. */
+/**
+ * Returns whether a subject begins here at the latest: after But at the start of a sentence. The and of Otto and Bram
+ * is inside the subject.
+ */
 function startsClause(words: readonly PhraseWord[], i: number): boolean {
   const { is } = words[i]!;
   if (is === 'joiner') return i === 0 || (i > 1 && words[i - 1]?.is !== 'name');
   return is === 'clause' || is === 'relative';
 }
 
-/** A sentence that begins with when or where: In the morning, If the wind drops. */
+/** Returns whether a sentence begins with words for when or where: In the morning, If the wind drops. */
 function startsAside(words: readonly PhraseWord[]): boolean {
   const { is } = words[0]!;
   return is === 'preposition' || is === 'clause';

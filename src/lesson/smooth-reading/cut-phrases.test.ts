@@ -6,7 +6,7 @@ test('a sentence that begins with “and” is not cut there', () => {
   expect(cutPhrases('And gulls flew home.')).toEqual(['And gulls flew home.']);
 });
 
-test('the phrases of any text are the whole text', () => {
+test('the phrases of any text join to the whole text', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'binary' }), (text) => {
       expect(cutPhrases(text).join(' ')).toBe(text.split(/\s+/).filter(Boolean).join(' '));

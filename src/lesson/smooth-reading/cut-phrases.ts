@@ -5,8 +5,9 @@ import { type PhraseClass, phraseClass, takesTo } from './phrase-words.ts';
 const COST = [0, 1.4, 0.2, 0, 0, 0.4, 1.2, 2.2, 3.4];
 
 /**
- * A sentence in phrases, as one reads it aloud smoothly: `The old ferry`, `came slowly`, `into the harbour.` Joined by a space
- * they are the sentence. The worth of each break (break-rules.ts) is weighed against phrases of one word and of more than five.
+ * Cuts a sentence into phrases, as one reads it aloud smoothly: `The old ferry`, `came slowly`, `into the harbour.`
+ * Joined by a space the phrases are the sentence. The worth of each break (break-rules.ts) is weighed against phrases
+ * of one word and of more than five.
  */
 export function cutPhrases(sentence: string): string[] {
   const words = readWords(sentence);
@@ -50,7 +51,7 @@ function readWords(sentence: string): PhraseWord[] {
   });
 }
 
-/** The serves of The shop by the dock serves crab: behind a thing and its place, where no other word is a verb. */
+/** Returns whether a word is the only verb, after a thing and its place: the serves of The shop by the dock serves crab. */
 function isOnlyVerb(words: readonly PhraseWord[], i: number): boolean {
   const shape = words.slice(i - 3, i + 1).map(({ is }) => is);
   return (
@@ -61,12 +62,12 @@ function isOnlyVerb(words: readonly PhraseWord[], i: number): boolean {
   );
 }
 
-/** The so of We tiptoe so the baby can sleep; not of so fast. */
+/** Returns whether so gives a reason: We tiptoe so the baby can sleep; not so fast. */
 function isReason(words: readonly PhraseWord[], i: number): boolean {
   return words[i]!.word === 'so' && i > 1 && /^(?:determiner|subject|relative)$/.test(words[i + 1]?.is ?? '');
 }
 
-/** The you of We will show you how; not of the words you do not know. */
+/** Returns whether you is the person who is told something: We will show you how; not the words you do not know. */
 function isTold(words: readonly PhraseWord[], i: number): boolean {
   return (
     words[i]!.word === 'you' &&
@@ -84,7 +85,10 @@ function isOrder(words: readonly PhraseWord[], i: number): boolean {
   return /^(?:just|please|never|not|don't|to)$/.test(before);
 }
 
-/** What a word is behind those before it: it in saw it is no subject, row in we row and want to row a verb. */
+/**
+ * Returns the class of a word after the words before it: it in saw it is no subject, and row in we row and want to row
+ * is a verb.
+ */
 function inPlace(word: string, is: PhraseClass, words: readonly PhraseWord[]): PhraseClass {
   const before = words.at(-1);
   if (

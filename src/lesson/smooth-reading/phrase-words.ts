@@ -23,13 +23,13 @@ const classes = new Map(
 
 /** Particles that end a verb as often as they begin a phrase: sat down, put on. */
 const PARTICLES = new Set(listed.particles);
-/** Verbs that make one idea with what follows: took off his hat; not sat on his hat. A star is any ending. */
+/** Verbs that make one idea with the word after them: took off his hat; not sat on his hat. A star matches any ending. */
 const PHRASAL = new RegExp(
   `^(?:${listed.phrasal
     .map((row) => `(?:${row.verbs.join('|').replaceAll('*', '\\w*')}) (?:${row.with.join('|')})`)
     .join('|')})$`,
 );
-/** Verbs before to and another verb: wanted to catch; not stopped | to look. */
+/** Verbs that may come before to and another verb: wanted to catch; not stopped | to look. */
 const WITH_TO =
   /^(?:want|need|like|love|try|tri|tried|beg[aiu]n|start|have|has|had|going|hop(?:e|es|ed)|seem|able|used|learn|ought|got|planned)(?:s|ed|ted|ned)?$/;
 
@@ -45,7 +45,7 @@ export function takesTo(word: string): boolean {
   return WITH_TO.test(word);
 }
 
-/** The class of a word as it is written, without its marks; `first` where a capital says nothing. */
+/** Returns the class of a word as written, without its marks. `first` is true where a capital says nothing. */
 export function phraseClass(shown: string, first = false): PhraseClass {
   const word = shown.toLowerCase().replaceAll('’', "'");
   const known = classes.get(word) ?? classes.get(word.replace(/'(?:s|m|re|ve|ll|d)$/, ''));

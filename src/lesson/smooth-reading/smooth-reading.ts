@@ -12,7 +12,10 @@ const COUNTS = [3, 4, 6, 8, 12];
 const FEWEST_WORDS = 4;
 const BREAKS: Readonly<Record<string, string>> = { bar: '  |  ', gap: '\u2003\u2003' };
 
-/** The passage's sentences in phrases, to be read without stopping inside one, and plain beside; composed ones without a passage. */
+/**
+ * The passage's sentences in phrases, to be read without stopping inside a phrase, and the plain sentences beside them.
+ * Without a passage the sentences are composed.
+ */
 export const smoothReading: PartMaker = {
   id: 'smooth-reading',
   title: 'Phrases',
@@ -54,7 +57,7 @@ export const smoothReading: PartMaker = {
   },
 };
 
-/** Without a passage: sentences of our own making. */
+/** Makes sentences of our own for a lesson without a passage. */
 function compose({ known, group, focus, analyzer }: LessonInput, count: number, picker: Picker): string[] {
   return composeSentences(known, { names: namesOfPeople(group.names, analyzer), focus, count }, picker);
 }
@@ -102,7 +105,7 @@ function notYet(sentences: readonly string[]): LessonBlock[] {
   ];
 }
 
-/** Words as they are counted on the desk: o’clock is one, lighthouse-keeper is one. */
+/** Counts words as the desk does: o’clock is one word, and lighthouse-keeper is one word. */
 function countWords(sentence: string): number {
   return sentence.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*/gu)?.length ?? 0;
 }

@@ -10,11 +10,11 @@ export interface EarlierSheet {
   readonly bySight: readonly string[];
 }
 
-/** Older sheets are forgotten: a school year of lessons. */
+/** The number of sheets that are kept: a school year of lessons. Older sheets are removed. */
 const MOST_SHEETS = 200;
 const MOST_WORDS = 120;
 
-/** The earlier sheets with one more; the sheets of a day are one. */
+/** Returns the earlier sheets with one more. The sheets of a day are joined to one. */
 export function addSheet(earlier: readonly EarlierSheet[], sheet: EarlierSheet): EarlierSheet[] {
   const same = earlier.find(({ day }) => day === sheet.day);
   const join = (a: readonly string[] = [], b: readonly string[]): string[] => [...new Set([...a, ...b])];
@@ -29,7 +29,7 @@ export function addSheet(earlier: readonly EarlierSheet[], sheet: EarlierSheet):
     .slice(-MOST_SHEETS);
 }
 
-/** Reads earlier sheets that were kept, as far as they are some: any value may be given. */
+/** Reads stored sheets as far as they are valid. Any value may be given. */
 export function parseSheets(kept: unknown): EarlierSheet[] {
   if (!Array.isArray(kept)) return [];
   const texts = (value: unknown): string[] =>

@@ -1,19 +1,23 @@
-/** Days after which something comes back: a day, three, a week, two, a month. Expanding intervals: common practice, no source. */
+/**
+ * The days after which an item comes back: one day, three days, one week, two weeks, a month. Expanding intervals:
+ * common practice, no source.
+ */
 const INTERVALS = [1, 3, 7, 14, 30];
 const DAY = 86_400_000;
 
-/** Something met on earlier sheets that is to come back. */
+/** An item of earlier sheets that is to come back. */
 export interface Due {
   readonly item: string;
-  /** Days since it was last on a sheet. */
+  /** The days since the item was last on a sheet. */
   readonly days: number;
-  /** Days by which it is late; 0 on the day itself. */
+  /** The days by which the item is late; 0 on the due day itself. */
   readonly late: number;
 }
 
 /**
- * The items that are due again on a day: of each how often it was met, and when last. Met once it is due after a day, met twice three days
- * after the second time. The latest by their interval first.
+ * Returns the items that are due again on a day, by how often and when last each was met. An item met once is due after
+ * a day. An item met twice is due three days after the second time. The item that is latest for its interval comes
+ * first.
  */
 export function findDue(
   sheets: readonly { readonly day: string; readonly items: readonly string[] }[],
@@ -29,7 +33,7 @@ export function findDue(
     .map(({ item, days, late }) => ({ item, days, late }));
 }
 
-/** How often each item was met before a day, and how many days ago last. */
+/** Returns how often each item was met before a day, and how many days ago it was last met. */
 export function lastMet(
   sheets: readonly { readonly day: string; readonly items: readonly string[] }[],
   day: string,

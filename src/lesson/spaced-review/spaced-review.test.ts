@@ -13,7 +13,7 @@ test.each([
   [['2026-11-01', '2026-11-02', '2026-11-05'], '2026-11-12', true],
   [['2026-11-01', '2026-11-02', '2026-11-05', '2026-11-12', '2026-11-26'], '2026-12-25', false],
   [['2026-11-01', '2026-11-02', '2026-11-05', '2026-11-12', '2026-11-26'], '2026-12-26', true],
-])('met on %s it is due on %s: %s', (days, day, isDue) => {
+])('a word met on %s is due on %s: %s', (days, day, isDue) => {
   expect(findDue(on(...days), day).map(({ item }) => item)).toEqual(isDue ? ['rain'] : []);
 });
 
@@ -25,7 +25,7 @@ test('the word that is most overdue for its interval comes first', () => {
   expect(findDue(sheets, '2026-11-11').map(({ item }) => item)).toEqual(['boat', 'rain']);
 });
 
-test('the sheets of a day are kept as one, and the oldest are forgotten', () => {
+test('the sheets of a day are stored as one, and the oldest sheets are removed', () => {
   const sheet = (day: string, word: string) => ({ day, patterns: ['ai'], words: [word], bySight: [] });
   const two = addSheet(addSheet([], sheet('2026-11-02', 'rain')), sheet('2026-11-02', 'sail'));
   expect(two).toEqual([{ day: '2026-11-02', patterns: ['ai'], words: ['rain', 'sail'], bySight: [] }]);
@@ -37,6 +37,6 @@ test('the sheets of a day are kept as one, and the oldest are forgotten', () => 
   expect(parseSheets(JSON.parse(JSON.stringify(many)))).toEqual(many);
 });
 
-test('any other value holds no sheet', () => {
+test('a value that is no list of sheets gives no sheets', () => {
   for (const value of [null, 7, {}, [3], [{ day: 'x' }], [null]]) expect(parseSheets(value)).toEqual([]);
 });

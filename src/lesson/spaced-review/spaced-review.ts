@@ -5,11 +5,11 @@ import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
 import { findDue, lastMet } from './find-due.ts';
 
-/** An item that was on no sheet for so many days has not come back for long. */
+/** The number of days without a sheet after which an item counts as long away. */
 const LONG = 30;
 const MOST_PATTERNS = 8;
 
-/** Words of earlier sheets that are due again, and for the teacher the patterns that have not come back for long. */
+/** Words of earlier sheets that are due again, and for the teacher the patterns that have not come back for a long time. */
 export const spacedReview: PartMaker = {
   id: 'spaced-review',
   title: 'Spaced review',
@@ -66,7 +66,7 @@ function dueBlock(
   };
 }
 
-/** Patterns that were on sheets, and have not been for long; the longest away first. */
+/** Returns patterns that were on sheets but not for a long time. The pattern longest away comes first. */
 function longBlock({ earlier = [], day, known }: LessonInput): LessonBlock {
   const met = lastMet(
     earlier.map((sheet) => ({ day: sheet.day, items: sheet.patterns })),

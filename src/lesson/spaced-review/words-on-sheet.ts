@@ -1,6 +1,6 @@
 import type { LessonPart } from '../lesson-part.ts';
 
-/** The single words that pupils read or write on a sheet, made-up ones aside. */
+/** Returns the single words that pupils read or write on a sheet, except made-up words. */
 export function wordsOnSheet(parts: readonly LessonPart[]): string[] {
   const cells = parts.flatMap(({ blocks }) =>
     blocks.flatMap(({ id, rows, columns }) =>

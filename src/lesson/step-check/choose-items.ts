@@ -5,18 +5,21 @@ import type { ListedWord } from '../word-lists/listed-words.ts';
 import { makeNonsense } from '../word-lists/make-nonsense.ts';
 import { stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 
-/** Where the patterns of the step give too few words or made-up words, patterns of so many steps before are used. */
+/**
+ * The number of earlier steps whose patterns are used where the patterns of the step give too few words or made-up
+ * words.
+ */
 const STEPS_BACK = 8;
 const STEPS_BACK_MADE_UP = 30;
-/** At most so many made-up words have so many last letters alike: rense, brense. */
+/** The most made-up words with the same last letters, and the number of these letters: rense, brense. */
 const MOST_ALIKE = 2;
 const ALIKE_END = 3;
-/** Read aloud, a th at the start may be of thin or of this, a wh before o of whole or of whale. */
+/** Beginnings that can be read aloud in two ways: a th as in thin or this, and a wh before o as in whole or whale. */
 const TWO_WAYS = /^(?:th|who)/;
 
 /**
- * Real words that show whether the step was learnt: the patterns of the step in turn so that none is missed, the commoner words
- * likelier; where there are too few, words of the latest steps.
+ * Chooses real words that show whether the step was learnt. The patterns of the step come in turn, so that none is
+ * missed. Commoner words are likelier. Where there are too few, words of the latest steps are added.
  */
 export function chooseRealWords(input: LessonInput, count: number, picker: Picker): string[] {
   const taken: ListedWord[] = [];
@@ -31,14 +34,14 @@ export function chooseRealWords(input: LessonInput, count: number, picker: Picke
     .map(({ word }) => word);
 }
 
-/** Made-up words, and whether they have patterns of the step. */
+/** Made-up words, and how many of them have patterns of the step. */
 export interface MadeUp {
   readonly words: readonly string[];
-  /** So many of them, the first, need a pattern of the step. */
+  /** The number of words, from the first on, that need a pattern of the step. */
   readonly ofStep: number;
 }
 
-/** Made-up words with each pattern of the step in turn, then of the steps before where these give too few. */
+/** Makes words with each pattern of the step in turn, then with patterns of the steps before where these give too few. */
 export function chooseMadeUp(input: LessonInput, count: number, picker: Picker): MadeUp {
   const make = (patterns: readonly PatternId[]): string[] =>
     makeNonsense(input, new Set(patterns), 2 * count, picker).filter((word) => !TWO_WAYS.test(word));
@@ -57,7 +60,10 @@ export function chooseMadeUp(input: LessonInput, count: number, picker: Picker):
   return { words: [...found, ...before].slice(0, count), ofStep: found.length };
 }
 
-/** Whether a made-up word neither begins as another does (plor, plore) nor ends as several do (rense, brense). */
+/**
+ * Whether a made-up word neither begins like another made-up word (plor, plore) nor ends like several others (rense,
+ * brense).
+ */
 function isApart(word: string, found: readonly string[]): boolean {
   const alike = found.filter((one) => one.length > ALIKE_END && word.endsWith(one.slice(-ALIKE_END)));
   return alike.length < MOST_ALIKE && !found.some((one) => one.slice(0, 3) === word.slice(0, 3));

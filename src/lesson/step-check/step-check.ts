@@ -11,7 +11,7 @@ const BY_SIGHT = 5;
 const SENTENCES = 2;
 /** An empty cell to write in. */
 const EMPTY = '\u00a0';
-/** Said on every sheet of it. */
+/** Printed on every sheet of the check. */
 const DISCLAIMER = 'The teacher’s own check of what was taught. It is not an assessment of a child.';
 
 /** Words and sentences a pupil reads at the end of a step, with a score box, and a class record on the key. */
@@ -98,7 +98,10 @@ export const stepCheck: PartMaker = {
   },
 };
 
-/** Sentences that share no longer word, as far as that can be had: two that both test church test one word. */
+/**
+ * Returns sentences that share no longer word, as far as possible. Two sentences that both test church would test only
+ * one word.
+ */
 function apart(sentences: readonly string[], count: number): string[] {
   const longWords = (text: string): string[] => text.toLowerCase().match(/[a-z']{4,}/g) ?? [];
   const taken: string[] = [];

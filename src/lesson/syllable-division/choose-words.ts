@@ -20,8 +20,9 @@ const NAMES: Readonly<Record<SyllableType, string>> = {
 };
 
 /**
- * Words of two syllables and more for pupils to divide: such as children know, whose syllables spell the word, every one with a vowel
- * letter and none of them left unnamed; mostly base words (rabbit, lantern), a few with an ending.
+ * Chooses words of two or more syllables for pupils to divide. Children know the words. Their syllables spell the word,
+ * and every syllable has a vowel letter and a named type. Most are base words (rabbit, lantern), and a few have an
+ * ending.
  */
 export function chooseWordsToDivide(input: LessonInput, count: number, picker: Picker): ListedWord[] {
   const divisible = fitWords(input).filter((word) => isDivisible(word) && isPlainlyMarked(word, input));
@@ -53,7 +54,10 @@ const TYPE_IDS: Readonly<Partial<Record<SyllableType, PatternId>>> = {
   'consonant-le': 'consonant-le',
 };
 
-/** Whether a lesson is on syllables: then no word has a kind that comes later; one on aw has author. */
+/**
+ * Whether a lesson is on syllables. In such a lesson no word has a syllable type that is taught later. A lesson on aw
+ * may have author.
+ */
 export function isOnSyllables({ focus }: LessonInput): boolean {
   return focus.some((id) => /^(?:type-|syllables-)/.test(id));
 }
@@ -67,7 +71,7 @@ export function areTypesTaught({ reading }: ListedWord, { group, sequence }: Les
   });
 }
 
-/** `closed, open`: the types of a word's syllables, for the key. */
+/** Returns the types of a word's syllables for the key: `closed, open`. */
 export function typesOf(syllables: readonly Syllable[]): string {
   return syllables.map(({ type }) => NAMES[type]).join(', ');
 }
@@ -75,14 +79,14 @@ export function typesOf(syllables: readonly Syllable[]): string {
 /** Macron and breve, as signs of their own. */
 const LONG_MARK = '\u0304';
 const SHORT_MARK = '\u0306';
-/** More syllables are too many to mark in a row of a table. */
+/** The most syllables that can be marked in a row of a table. */
 const MOST_SYLLABLES = 4;
 const LONGEST = 11;
 const LONGEST_BUILT = 10;
 
 /**
- * Whether the marks bear out what pupils are taught of syllables: no short vowel in an open one (the second of facility), no long one in
- * a closed one (chamber).
+ * Whether the marks agree with what pupils are taught of syllables: no short vowel in an open syllable (the second of
+ * facility), no long vowel in a closed syllable (chamber).
  */
 function isBorneOut(word: string, reading: ListedWord['reading']): boolean {
   const marked = markWord(word, reading)
@@ -101,16 +105,19 @@ function isBorneOut(word: string, reading: ListedWord['reading']): boolean {
   );
 }
 
-/** Said weakly, so that it has no mark: the a of about, the e of begin. */
+/** Returns whether a vowel is pronounced weakly, so that it has no mark: the a of about, the e of begin. */
 const isWeak = ({ sound, pattern }: Unit): boolean =>
   /^(?:AX|IX)|\.(?:AX|IX)/.test(sound) || pattern === 'weak-e';
-/** First syllables whose e some say long and others short before a strong syllable: report, release. */
+/** First syllables before a strong syllable, with an e that some pronounce long and others short: report, release. */
 const UNSURE_E = /^(?:re|be|de|pre|e)$/;
 
 /**
- * Whether each vowel has the mark its syllable leads pupils to, in any dictionary: long in an open one, short in a closed one, none
- * where it is weak. Not along (aw to many), confuse or doing, nor polite and report, whose first vowels are said in two ways; but
- * polite in a lesson on weak o. Not agree before weak a is taught, nor in a lesson on open syllables.
+ * Whether each vowel has, in any dictionary, the mark that its syllable leads pupils to expect: long in an open
+ * syllable, short in a closed one, none where the vowel is weak.
+ * - False for along (aw to many), confuse and doing.
+ * - False for polite and report, whose first vowels are pronounced in two ways. In a lesson on weak o polite is
+ * allowed.
+ * - False for agree before weak a is taught, and in a lesson on open syllables.
  */
 export function isPlainlyMarked(
   { word, reading }: ListedWord,
@@ -156,7 +163,10 @@ function isPlainlyOpen(
   return isWeak(unit) && known.knows(unit.pattern) && !focus.includes('type-open');
 }
 
-/** Whether pupils can divide a word by what they are taught of syllables, and no cut parts a soft c or g from what softens it: danc·es. */
+/**
+ * Whether pupils can divide a word by what they are taught of syllables. No cut may separate a soft c or g from the
+ * letter that softens it: danc·es.
+ */
 export function isDivisible({ word, built, syllables, reading }: ListedWord): boolean {
   const parts = reading.syllables;
   return (

@@ -4,7 +4,7 @@ import { numberChoice } from '../number-choice.ts';
 import { chooseWordsToDivide, typesOf } from './choose-words.ts';
 
 const FEWEST = 3;
-/** Words to divide into syllables and mark; the key has them with the marks of a dictionary. */
+/** Words to divide into syllables and mark. The key has the words with dictionary marks. */
 export const syllableDivision: PartMaker = {
   id: 'syllable-division',
   title: 'Syllable division',

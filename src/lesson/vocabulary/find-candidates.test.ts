@@ -2,7 +2,10 @@ import { expect, test } from 'vitest';
 import type { LessonInput } from '../lesson-input.ts';
 import { findCandidates } from './find-candidates.ts';
 
-/** The words of a group without a passage, by their rank and part of speech, the best to teach first. */
+/**
+ * Returns words in the order of teaching, the best first, for a group without a passage. Each word is given with its
+ * rank and part of speech.
+ */
 function order(words: readonly (readonly [word: string, rank: number, parts: string])[]): string[] {
   const known = {
     words: words.map(([word, rank, parts]) => ({
@@ -31,7 +34,7 @@ test('the nearer a word is to the rank of pier and lantern, the earlier it comes
   ).toEqual(['pier', 'lantern', 'rope', 'gherkin']);
 });
 
-test('a noun or verb comes before an adjective of its usefulness, but not before a much more useful one', () => {
+test('a noun or verb comes before an equally useful adjective, but not before a much more useful one', () => {
   const misty = ['misty', 4500, 'a'] as const;
   expect(order([misty, ['pier', 6000, 'n']])).toEqual(['pier', 'misty']);
   expect(order([misty, ['mend', 6000, 'v']])).toEqual(['mend', 'misty']);

@@ -10,22 +10,29 @@ export interface Candidate {
   readonly word: BankWord;
   readonly reading: Reading;
   readonly readable: boolean;
-  /** How the passage has it, in small letters: gulls, gull. Empty without a passage. */
+  /** The forms of the word in the passage, in lower case: gulls, gull. Empty without a passage. */
   readonly forms: readonly string[];
 }
 
-/** The place of the word most worth teaching, among common ones: pier, lantern; want and go are known, vestibule is of no use. */
+/**
+ * The rank, among common words, of the word most worth teaching: pier, lantern. The words want and go are known
+ * already, and vestibule is of no use.
+ */
 const BEST_RANK = 4500;
-/** Commoner words are known to every child who speaks English. */
+/** The rank up to which words are known to every child who speaks English. */
 const TOO_COMMON = 600;
-/** Fewer words of a lesson are no choice; words of so many steps before join them. */
+/**
+ * The fewest words of a lesson that give a choice, and the number of earlier steps whose words are added where there
+ * are fewer.
+ */
 const ENOUGH = 4;
 const STEPS_BACK = 6;
 
 /**
- * The words most worth teaching, the best first: words with a meaning of their own, neither too common nor too rare, not known by
- * sight, not of two readings. Of the passage, in the form a dictionary has (gull for gulls), readable or not; without one of the
- * words that practise the lesson's patterns, then of all that can be read.
+ * Returns the words most worth teaching, the best first. These words have a meaning of their own, are neither too
+ * common nor too rare, are not known by sight and have one reading. With a passage they are words of the passage in
+ * dictionary form (gull for gulls), readable or not. Without a passage they are words that practise the lesson's
+ * patterns, then all words that can be read.
  */
 export function findCandidates(input: LessonInput): Candidate[] {
   const found = input.passage ? ofPassage(input, input.passage.text) : ofBank(input);
@@ -51,7 +58,7 @@ function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string):
       .map((each) => bank.find(each))
       .find((each) => each !== undefined && isWorth(each));
     if (!word || isForeign(word.word, known.accent)) continue;
-    // The passage has the doing: it barked, not the bark of a dog.
+    // The passage has the action: it barked, not the bark of a dog.
     if (form !== word.word && isDoing(form) && isOfThing(word)) {
       wrong.add(word.word);
       continue;
@@ -81,17 +88,17 @@ function isOfThing({ meaning }: BankWord): boolean {
   return !isOfDoing(meaning) && !isOfKind(meaning);
 }
 
-/** Whether a form is that of a doing: barked, barking. */
+/** Whether a form is the form of an action: barked, barking. */
 export function isDoing(form: string): boolean {
   return /(?:ed|ing)$/.test(form);
 }
 
-/** Whether a meaning is that of a doing: to make a sound as a dog does. */
+/** Whether a meaning is the meaning of an action: to make a sound as a dog does. */
 export function isOfDoing(meaning: string): boolean {
   return meaning.startsWith('to ');
 }
 
-/** Whether a meaning is that of a kind of thing: very wet; the ed and ing of words for a kind are none of a doing. */
+/** Whether a meaning says of what kind a thing is: very wet. The ed and ing of such words mark no action. */
 function isOfKind(meaning: string): boolean {
   return !/^(?:an?|the|some|any|one|two|someone|something|what|people|animals|things)\b/.test(meaning);
 }

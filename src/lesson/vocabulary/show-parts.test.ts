@@ -12,6 +12,6 @@ test.each([
   ['unkind', 'un + kind'],
   ['lighthouse', 'light + house'],
   ['quay', ''],
-])('%s is %j', (word, parts) => {
+])('%s has the parts %j', (word, parts) => {
   expect(showParts(analyzer.analyze(word).readings[0]!)).toBe(parts);
 });

@@ -8,7 +8,7 @@ import type { BankWord } from '../word-bank.ts';
 import { type Candidate, findCandidates, isDoing, isOfDoing } from './find-candidates.ts';
 import { showParts } from './show-parts.ts';
 
-/** Offered for the teacher to choose from. */
+/** The number of words offered to the teacher. */
 const OFFERED = 6;
 /** One of so many of the best words is picked, so that a new sheet has another word: of a passage, and of all words. */
 const DRAWN_FROM = { passage: 6, bank: 24 };
@@ -107,7 +107,10 @@ function has(sentence: string, forms: readonly string[]): boolean {
   return forms.some((form) => words.has(form));
 }
 
-/** Words built from it that children know, the commonest first: sail, sails, sailor; of a thing no doing (whip, whipped). */
+/**
+ * Returns words built from a word that children know, commonest first: sail, sails, sailor. For a word that names a
+ * thing, the forms of an action are left out (whip, whipped).
+ */
 function familyOf({ word, meaning }: BankWord, { known, bank }: LessonInput): string[] {
   const isFit = (form: string): boolean =>
     form !== word &&

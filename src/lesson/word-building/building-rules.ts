@@ -13,7 +13,7 @@ export const changeRules: Readonly<Record<SpellingChange, string>> = {
 /** Before -ly there is one l: simple, simply. */
 export const leRule = 'A base that ends in -le drops -le before -ly.';
 
-/** The same in few words, for a row of the key. */
+/** The spelling changes in few words, for a row of the key. */
 export const changeNames: Readonly<Record<SpellingChange, string>> = {
   none: 'no change',
   double: 'double the final consonant',

@@ -9,13 +9,13 @@ export interface TwoPartWord {
   readonly affix: Affix;
   /** The ids of the ending or beginning and of the change it makes, or `compound`. */
   readonly patterns: readonly PatternId[];
-  /** How the affix is said (`T` for the ed of jumped); null for a compound. */
+  /** The sound of the affix (`T` for the ed of jumped); null for a compound. */
   readonly sound: string | null;
 }
 
 /**
- * The words a group can read that are a base it can read with one thing added, commonest first: hoping, unpack, raincoat; not
- * hopefully (two endings), nor a word whose base is not known yet.
+ * Returns the words a group can read that are a readable base with one addition, commonest first: hoping, unpack,
+ * raincoat. Words such as hopefully (two endings) and words whose base is not known yet are left out.
  */
 export const builtWords = rememberFor((known: KnownWords): readonly TwoPartWord[] =>
   known.words.flatMap((word) => build(word, known)),
@@ -29,7 +29,7 @@ function build(word: KnownWord, known: KnownWords): TwoPartWord[] {
   const added = units.filter((unit) => unit.affix === affix.kind);
   const [unit] = added;
   if (affix.kind !== 'compound' && (added.length !== 1 || unit === undefined)) return [];
-  // The dropped e of filmmaker is that of maker.
+  // The dropped e of filmmaker belongs to maker.
   const changes = (madeOf?.joint ?? requires).filter((id) => id.startsWith('change-') || id === 'compound');
   return [
     {

@@ -13,7 +13,7 @@ import { affixMeanings, changeNames, changeRules, leRule } from './building-rule
 import { builtWords, type TwoPartWord } from './built-words.ts';
 import { wrongSpellings } from './wrong-spellings.ts';
 
-/** Fewer words are no list. */
+/** The fewest words that make a list. */
 const ENOUGH = 3;
 const COUNTS = [4, 6, 8, 10, 12];
 
@@ -67,7 +67,8 @@ export const wordBuilding: PartMaker = {
  */
 function listBuildable(input: LessonInput): PatternId[] {
   const { known, focus, judge, group, bank } = input;
-  // Counted in one pass, since most words tell of two patterns: running of double the consonant and -ing.
+  // The words are counted in one pass, because most words show two patterns: running shows doubling the consonant and
+  // -ing.
   const counts = new Map<PatternId, number>();
   for (const { patterns, word, base } of builtWords(known)) {
     for (const id of patterns) {
@@ -84,7 +85,7 @@ function listBuildable(input: LessonInput): PatternId[] {
     .sort((a, b) => Number(focus.includes(b)) - Number(focus.includes(a)) || step(b) - step(a));
 }
 
-/** Words built by a pattern as its rule tells: underwater, not understand; sixth, not warmth. */
+/** Returns words built by a pattern as its rule says: underwater, not understand; sixth, not warmth. */
 function wordsBuiltBy(id: PatternId, { known, bank }: LessonInput): TwoPartWord[] {
   const all = builtWords(known).filter(
     ({ patterns, word: { word }, base }) =>
@@ -94,7 +95,10 @@ function wordsBuiltBy(id: PatternId, { known, bank }: LessonInput): TwoPartWord[
   return ofClass.length >= ENOUGH ? ofClass : all;
 }
 
-/** Words of the passage first, the rest by frequency, in the order of difficulty: short ones first. */
+/**
+ * Picks words of the passage first, then other words by frequency. The words are in order of difficulty, with short
+ * words first.
+ */
 function pickWords(
   words: readonly TwoPartWord[],
   input: LessonInput,
@@ -137,7 +141,7 @@ function buildBlock(what: PatternId, words: readonly TwoPartWord[], input: Lesso
   };
 }
 
-/** The rule in a sentence, with a word that follows it and one that does not. */
+/** Returns the rule in a sentence, with a word that follows the rule and a word that does not. */
 function ruleOf(what: PatternId, words: readonly TwoPartWord[], { known, bank }: LessonInput): string {
   const { affix } = words[0]!;
   const all = builtWords(known);
@@ -163,7 +167,8 @@ function ruleOf(what: PatternId, words: readonly TwoPartWord[], { known, bank }:
   const rule =
     changed && (isLeBeforeLy(changed.base, changed.affix) ? leRule : changeRules[changed.affix.change]);
   const change = changed ? ` ${rule} ${show(changed)}.` : '';
-  // A word that only ends alike: the s of bus is no ending. Of one syllable, so that it is plainly no base with something added.
+  // A word that only ends alike: the s of bus is no ending. The word has one syllable, so that it is plainly no base
+  // with an addition.
   const alike = known.words.find(
     ({ word, reading, homograph, standing }) =>
       !homograph &&
@@ -190,7 +195,7 @@ function isLeBeforeLy(base: string, { text, change }: TwoPartWord['affix']): boo
   return text === 'ly' && change !== 'none' && /[^aeiou]le$/.test(base);
 }
 
-/** A base that looks as if it would change too, and does not: playing, hopeful, helping. */
+/** Returns whether a base looks as if it would change too, but does not: playing, hopeful, helping. */
 function isNearMiss(
   { base, affix: { text } }: TwoPartWord,
   { change, text: asked }: TwoPartWord['affix'],
@@ -200,7 +205,7 @@ function isNearMiss(
   return text === asked && /[aeiou][^aeiou]{2}$/.test(base);
 }
 
-/** Words that change their spelling among others that do not, by the changes taught. */
+/** Returns a block of words that change their spelling among words that do not, by the changes taught. */
 function changeBlock(
   what: PatternId,
   { known, focus, analyzer }: LessonInput,

@@ -10,9 +10,9 @@ test.each([
   ['run', 'ing', 'running', ['runing']],
   ['cry', 'ed', 'cried', ['cryed']],
   ['sail', 'ing', 'sailing', ['sailling']],
-  // hoping is a word, only not this one.
+  // hoping is a word, but not the word wanted here.
   ['hop', 'ing', 'hopping', []],
   ['help', 'ful', 'helpful', []],
-])('%s + %s', (base, text, right, spellings) => {
+])('%s + %s gives the expected wrong spellings', (base, text, right, spellings) => {
   expect(wrong(base, text, right)).toEqual(spellings);
 });

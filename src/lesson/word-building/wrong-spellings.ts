@@ -1,8 +1,8 @@
 import type { Affix } from '../../analyze/types.ts';
 
 /**
- * How base and ending would be spelt by the wrong rule: hopeing and hopping for hoping, runing for running, cryed for cried;
- * never a word that there is, as `isWord` tells.
+ * Returns the spellings of a base and an ending by the wrong rule: hopeing and hopping for hoping, runing for running,
+ * cryed for cried. A spelling that exists as a word, as `isWord` tells, is left out.
  */
 export function wrongSpellings(
   base: string,

@@ -1,4 +1,4 @@
-/** A pronunciation as many hear it: cot and caught, which and witch, are one sound for them. */
+/** Returns a pronunciation as many people hear it. For them cot and caught, and which and witch, have one sound. */
 export function asHeard(pronunciation: string): string {
   return pronunciation.replaceAll('AO', 'AA').replaceAll('HH W', 'W');
 }

@@ -2,7 +2,7 @@ import type { Picker } from '../picker.ts';
 import type { ListedWord } from './listed-words.ts';
 import type { FindSteps, OneStep } from './one-unit-apart.ts';
 
-/** How the next word may differ. */
+/** The ways in which the next word may differ. */
 export type StepKinds = ReadonlySet<OneStep['kind']>;
 
 const STARTS = 12;
@@ -14,9 +14,12 @@ const OFF_ONE_IN = 3;
 const MOST_OFF = 2;
 
 /**
- * A chain of words, each one unit away from the one before: pin pan pen hen; none twice, no two steps in a row at the same
- * place (pin, bin, tin is a see-saw). It begins and ends with an example; of three words one at most is no example, and two in
- * all, so that the chain keeps to the pattern. Shorter than asked for where the words do not give more. None of `without` is in it.
+ * Finds a chain of words, each one unit away from the word before: pin pan pen hen.
+ * - No word comes twice, and no two steps in a row are at the same place (pin, bin, tin is a see-saw).
+ * - The chain begins and ends with an example. At most one in three words, and two in all, are no examples, so that the
+ * chain keeps to the pattern.
+ * - No word of `without` is in the chain.
+ * The chain is shorter than asked for where the words do not give more.
  */
 export function findChain(
   examples: readonly ListedWord[],
@@ -66,7 +69,7 @@ export function findChain(
     const withPattern = steps.filter(({ to }) => isExample.has(to));
     const others = steps.filter(({ to }) => !isExample.has(to));
     const mixed = [withPattern, others].map((some) => picker.shuffle(picker.pickEarly(some, NEXT)));
-    // Out of the pattern and back now and then, or the chain has one vowel from end to end.
+    // The chain leaves the pattern and returns now and then; otherwise it would have one vowel from end to end.
     return picker.below(3) > 0 ? mixed.flat() : mixed.reverse().flat();
   }
 }

@@ -5,7 +5,7 @@ import { differInOneSound, isAffixUnit, isOneSound, isVowel, patternOf, soundOf 
 import type { ListedWord } from './listed-words.ts';
 import type { FindSteps, OneStep } from './one-unit-apart.ts';
 
-/** So many of the best pairs are chosen from. */
+/** For each pair wanted, the number of best pairs to choose from. */
 const CHOSEN_FROM = 4;
 const ENOUGH = 4;
 
@@ -17,7 +17,7 @@ const ENOUGH = 4;
 const KINDS = ['base', 'more', 'changed', 'added', 'sound'] as const;
 export type ContrastKind = (typeof KINDS)[number];
 
-/** Pairs that one question fits; the first word of each has the pattern. */
+/** Pairs that one question fits. The first word of each pair has the pattern. */
 export interface Contrasts {
   readonly kind: ContrastKind;
   readonly pairs: readonly (readonly [ListedWord, ListedWord])[];
@@ -27,8 +27,9 @@ export interface Contrasts {
 const BEST: readonly ContrastKind[] = ['base', 'more'];
 
 /**
- * Pairs of words one unit apart and of one kind, the first with the pattern, the second without it: hope hop, ship chip; for a
- * blend slip lip, for an ending jumped jump. Each word once, each known to children; the likest spellings and sounds first.
+ * Finds pairs of words of one kind that are one unit apart. The first word has the pattern, and the second does not:
+ * hope hop, ship chip; for a blend slip lip, for an ending jumped jump. Each word comes once, and children know each
+ * word. The pairs with the most similar spellings and sounds come first.
  */
 export function findContrasts(
   examples: readonly ListedWord[],
@@ -60,7 +61,7 @@ export function findContrasts(
   const most = kinds.toSorted((a, b) => b.single.length - a.single.length)[0]!;
   const best = kinds.find(({ kind, single }) => BEST.includes(kind) && single.length >= ENOUGH) ?? most;
   const { kind, single } = best;
-  // Pairs of sounds that nobody mistakes only where there are no others.
+  // Pairs of sounds that nobody mistakes are used only where there are no others.
   const furthest = single[Math.min(single.length, ENOUGH) - 1]?.unlike ?? 0;
   const likest = single.filter(({ unlike }) => unlike <= furthest).slice(0, count * CHOSEN_FROM);
   return { kind, pairs: picker.pickEarly(likest, count).map(({ from, to }) => [from, to]) };
@@ -68,7 +69,10 @@ export function findContrasts(
 
 const CHANGE_OR_DROP: ReadonlySet<OneStep['kind']> = new Set(['change', 'drop']);
 
-/** Which kind of pair two words one step apart are, for the patterns that only the first has; null where they show none of them. */
+/**
+ * Returns the kind of pair that two words one step apart make, for the patterns that only the first word has. Returns
+ * null where the words show none of these patterns.
+ */
 function whatShows(
   from: ListedWord,
   { to, place, kind }: OneStep,
@@ -79,7 +83,7 @@ function whatShows(
   const families = lost.map((id) => familyOf.get(id)!);
   if (kind === 'drop') return shownByDropped(from, from.units[place]!, families);
   if (isAffixUnit(from.units[place]!) || !differInOneSound(from.units[place]!, to.units[place]!)) return null;
-  // An ending does not say which of two bases has it, but hopping and hoping show how.
+  // An ending alone does not tell two bases apart. hopping and hoping do, by the spelling change.
   if (from.built || to.built) {
     const showsBase = from.built && to.built && families.includes('spelling change') && isOtherChange(to);
     return showsBase ? 'base' : null;
@@ -100,7 +104,7 @@ function shownByDropped(from: ListedWord, unit: string, families: readonly strin
 }
 
 const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
-/** Patterns that are no one unit of a word: a pair cannot show them. */
+/** Families of patterns that are not one unit of a word, so that a pair cannot show them. */
 const WHOLE = new Set(['syllable type', 'syllable count', 'final syllable', 'consonant-le', 'schwa']);
 
 /** The families of patterns that show beside the word without its ending or beginning. */
@@ -108,12 +112,15 @@ function isEnded(family: string): boolean {
   return /^(suffix|prefix|spelling change|word kind)$/.test(family);
 }
 
-/** hoping, beside hopping. */
+/** Returns whether a word has a spelling change, as hoping has beside hopping. */
 function isOtherChange({ requires }: ListedWord): boolean {
   return requires.some((id) => familyOf.get(id) === 'spelling change');
 }
 
-/** hop hope, ship sip and slip lip are alike; bit boat share no letter, shop mop no more. Of hopping, hoping is nearer than hop. */
+/**
+ * Returns how unlike the two words of a pair are. hop hope, ship sip and slip lip are alike. The changed units of bit
+ * boat share no letter, and neither do the changed units of shop mop. For hopping, hoping is nearer than hop.
+ */
 function unlikeness(from: ListedWord, { to, place, kind }: OneStep): number {
   if (kind === 'drop') return isOtherChange(from) ? 1 : 0;
   const [a, b] = [from.units[place]!, to.units[place]!];
@@ -123,7 +130,10 @@ function unlikeness(from: ListedWord, { to, place, kind }: OneStep): number {
   return NEAR.some((sounds) => sounds.has(soundOf(a)) && sounds.has(soundOf(b))) ? 0 : 2;
 }
 
-/** Consonants that are easily heard for one another: made in one place, or with voice and without (common practice, no source). */
+/**
+ * Consonants that are easily heard for one another. They are made in one place, or one has voice and the other has none
+ * (common practice, no source).
+ */
 const NEAR = [
   'S SH Z TH',
   'SH CH JH',

@@ -1,4 +1,7 @@
-/** FNV-1a, 24 bits in base 36: what a list is kept as when its words are not to be read. */
+/**
+ * Returns the fingerprint of a text (FNV-1a, 24 bits in base 36). A list is stored as fingerprints when its words are
+ * not to be read.
+ */
 export function fingerprint(text: string): string {
   let sum = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) sum = Math.imul(sum ^ text.charCodeAt(i), 0x01000193);

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { ILLEGAL, isLegal } from './is-legal.ts';
 
-describe('each rule keeps one out and leaves another', () => {
-  test.each(ILLEGAL)('%s: not %s, but %s', (spelling, out, leaves) => {
+describe('illegal spellings', () => {
+  test.each(ILLEGAL)('%s excludes %s and allows %s', (spelling, out, leaves) => {
     expect(spelling.test(out.replace('qu', 'q'))).toBe(true);
     expect(isLegal(leaves)).toBe(true);
   });
@@ -12,6 +12,6 @@ test.each(['blim', 'spode', 'meck', 'quitch', 'chell', 'stroat'])('%s is legal',
   expect(isLegal(word)).toBe(true),
 );
 
-test.each(['at', 'mif', 'mic', 'kug', 'kag', 'swab'])('%s is not', (word) =>
+test.each(['at', 'mif', 'mic', 'kug', 'kag', 'swab'])('%s is not legal', (word) =>
   expect(isLegal(word)).toBe(false),
 );

@@ -1,37 +1,39 @@
 /**
- * Spellings that no English word of one syllable has by rule, though single words may (common practice, no source): a
- * made-up word must not match. Each with a word it keeps out and one it leaves; `q` stands for qu.
+ * Spellings that no English word of one syllable has by rule, though single words may (common practice, no source). A
+ * made-up word must not match any of these. Each spelling has a word that it excludes and a word that it allows. `q`
+ * represents qu.
  */
 export const ILLEGAL: readonly (readonly [spelling: RegExp, out: string, leaves: string])[] = [
-  // v and j end no word, nor do i and u.
+  // No word ends in v, j, i or u.
   [/[vj]$/, 'miv', 'mave'],
   [/[iu]$/, 'fli', 'flie'],
-  // The sound k at the end is ck after one short vowel, k after anything else.
+  // At the end the sound k is spelt ck after one short vowel, and k after anything else.
   [/c$/, 'mec', 'meck'],
   [/^[^aeiouy]*[aeiouy]k$/, 'mek', 'meck'],
   [/([^aeiouy]|[aeiou]{2})ck$/, 'meeck', 'meck'],
-  // c before a, o, u and consonants, k before the rest.
+  // The sound k is spelt c before a, o, u and consonants, and k before the rest.
   [/^s?k[aouy]/, 'kam', 'cam'],
   [/^s?k[^aeiouyn]/, 'klam', 'clam'],
-  // f, l, s, z are doubled after one short vowel at the end, nothing else is.
+  // At the end f, l, s and z are doubled after one short vowel. Nothing else is doubled.
   [/^[^aeiouy]*[aeiouy][flsz]$/, 'mef', 'meff'],
   [/(bb|cc|dd|gg|mm|nn|pp|rr|tt)$/, 'mett', 'met'],
   [/[aeiou]{2}(ff|ll|ss|zz)$/, 'meell', 'meel'],
-  // tch and dge after one short vowel at the end, ch and ge after the rest.
+  // At the end tch and dge come after one short vowel, and ch and ge come after the rest.
   [/^[^aeiouy]*[aeiouy]ch$/, 'quich', 'quitch'],
   [/([^aeiouy]|[aeiou]{2})(tch|dge)$/, 'meetch', 'metch'],
   [/q[ouy]/, 'quog', 'quib'],
-  // a after w and qu says o: swan, squash; not before k, g, ng: wag, quack.
+  // a after w and qu is pronounced o: swan, squash. It is not before k, g and ng: wag, quack.
   [/(w|wh|q)a(?![kgxyiw]|ck|ng|nk|[^aeiouy]e$)/, 'wab', 'wag'],
-  // or after w says er: worm.
+  // or after w is pronounced er: worm.
   [/wh?or/, 'worb', 'wirb'],
-  // two at the beginning is the number.
+  // two at the beginning is read as the number.
   [/^two/, 'twoal', 'twail'],
   // g before e, i and y is hard in get and soft in gem.
   [/^g[eiy]/, 'gend', 'gand'],
-  // An e behind two consonants is silent, and the vowel before it short, only in these: not paste, bathe, change.
+  // Only after these letters is an e after two consonants silent and the vowel before it short: not in paste, bathe,
+  // change.
   [/(?<!.n[cs]|r[cgsv]|dg|ls|[iu]ng)(?<=[^aeiouy]{2})e$/, 'plaste', 'blence'],
-  // Hard to say, or seldom met: the same consonant before and after the vowel, r before er, w and y before u.
+  // Hard to pronounce, or rare: the same consonant before and after the vowel, r before er, w and y before u.
   [/([^aeiouy]+)[aeiouy]+\1/, 'blill', 'blim'],
   [/r[aeiou]r/, 'prer', 'per'],
   [/[lr][aeiou]+rl/, 'lirl', 'birl'],

@@ -10,12 +10,15 @@ const frames = setOf(lists.frames);
 const words = setOf(lists.words);
 const homophones = setOf(lists.homophones);
 
-/** Fewer letters or sounds are in too many good words. */
+/** The shortest run of letters or sounds to check. Shorter runs are in too many good words. */
 const SHORTEST = 3;
 
 /**
- * Whether a made-up word is one after all (leer, twerp), sounds like one (scue), has a coarse word or an insult in it, by
- * letters or by sound, is all of one but its end, or is one but for its vowel. The lists hold fingerprints; `src/data/lesson/list-mistakable.ts` makes them.
+ * Whether a made-up word can be mistaken for a word:
+ * - It is a word after all (leer, twerp) or sounds like one (scue).
+ * - It has a coarse word or an insult in it, by letters or by sound.
+ * - It is a whole word without its end, or a word with another vowel.
+ * The lists hold fingerprints; `src/data/lesson/list-mistakable.ts` makes them.
  */
 export function isMistakable(word: string, pronunciation: string): boolean {
   return (
@@ -33,7 +36,10 @@ export function isMistakable(word: string, pronunciation: string): boolean {
   );
 }
 
-/** Words of speech that no list has, such as differ from a word in an h only, and such as look odd; read off the lists by hand. */
+/**
+ * Words of speech that no list has. Some differ from a word only in an h, and some look odd. Chosen from the lists by
+ * hand.
+ */
 const NEARLY: ReadonlySet<string> = new Set(
   'chorch curch firt gonna hain haint hant hask heg hend hoat jurch knump phobe plout proo queet redge shrea sploo stame swy twy wanna woan wrept yoan'.split(
     ' ',
@@ -41,8 +47,8 @@ const NEARLY: ReadonlySet<string> = new Set(
 );
 
 /**
- * As it is said, and as others say it: without the r behind a vowel harf is half, with f for th fank is thank, and with the yoo of
- * view or without it vew is view.
+ * Returns a pronunciation and the pronunciations of other speakers. Without the r after a vowel harf is half. With f
+ * for th fank is thank. With or without the yoo of view vew is view.
  */
 function waysHeard(pronunciation: string): string[] {
   const without = pronunciation.replace(/(A[AO]) R(?! [AEIOU][A-Z])/, '$1');
@@ -60,7 +66,7 @@ function waysHeard(pronunciation: string): string[] {
   ];
 }
 
-/** A coarse word is heard too where d is t or t is d, and where one vowel before r is another. */
+/** Returns the ways in which a coarse word is heard too: with d as t or t as d, and with one vowel before r as another. */
 function coarseWays(pronunciation: string): string[] {
   const vowels = /\bER\b|\bA[AO] R\b/.test(pronunciation)
     ? ['ER', 'AA R', 'AO R'].map((vowel) => pronunciation.replace(/\bER\b|\bA[AO] R\b/, vowel))

@@ -5,8 +5,9 @@ import { asHeard } from './as-heard.ts';
 import { cutInHalves } from './one-syllable.ts';
 
 /**
- * Whether two words or more have these letters from the vowel on, children know one of them, and nearly all are said so: -ake
- * as in cake; not -ive as in live, -ow as in snow, nor -erk, which clerk alone has.
+ * Whether a rime is usual. Two words or more have these letters from the vowel on, children know one of them, and
+ * nearly all are pronounced with this sound: -ake as in cake. Not usual are -ive as in live, -ow as in snow, and -erk,
+ * which only clerk has.
  */
 export type IsUsualRime = (rime: string, sound: string) => boolean;
 
@@ -17,7 +18,7 @@ const FEWEST = 2;
 const SHORT = /^[^aeiouy]*y?[aeiouy]+[^aeiouy]*e?$/;
 
 /**
- * How the words of the bank say what they end in, known to the group or not. Kept for each
+ * Returns how the words of the bank pronounce their rimes, whether the group knows the words or not. Cached for each
  * bank and accent.
  */
 export const listRimes = rememberFor(findRimes, ({ known }: LessonInput) => known.analyses);
@@ -44,7 +45,7 @@ function findRimes({ bank, known }: LessonInput): IsUsualRime {
   };
 }
 
-/** The oo of rule and the yoo of mule are one way to read u_e. */
+/** Returns the sound of a rime as it is heard. The oo of rule and the yoo of mule are one way to read u_e. */
 function rimeAsHeard(sound: string): string {
   return asHeard(sound).replaceAll('Y UW', 'UW');
 }

@@ -13,7 +13,7 @@ export function listUnits({ units }: Reading): string[] {
 
 const APOSTROPHE = new Set(['contraction', 'possessive']);
 
-/** The pattern of a unit. */
+/** Returns the pattern of a unit. */
 export function patternOf(unit: string): PatternId {
   const end = unit.indexOf(':');
   return end === -1 ? unit : unit.slice(0, end);
@@ -24,7 +24,7 @@ export function isAffixUnit(unit: string): boolean {
   return !unit.includes(':');
 }
 
-/** Whether its sound has a vowel in it: ar, u_e; not w. */
+/** Whether the sound of a unit has a vowel: ar, u_e; not w. */
 export function isVowel(unit: string): boolean {
   return VOWEL.test(unit);
 }
@@ -42,8 +42,8 @@ export function isOneSound(unit: string): boolean {
 }
 
 /**
- * Whether two units differ in one sound that is plainly heard: ar and ay, ank and ink; not x and ck, not a weak vowel, and not
- * the or of source and the au of sauce, which many say alike.
+ * Whether two units differ in one sound that is plainly heard: ar and ay, ank and ink. False for x and ck, for a weak
+ * vowel, and for the or of source and the au of sauce, which many people pronounce alike.
  */
 export function differInOneSound(one: string, other: string): boolean {
   const [a, b] = [soundsHeard(one), soundsHeard(other)];
@@ -58,7 +58,7 @@ export function differInOneSound(one: string, other: string): boolean {
   );
 }
 
-/** A vowel with r, and the yoo of cute, are one sound each. */
+/** Returns the sounds that a teacher hears in a unit. A vowel with r, and the yoo of cute, are one sound each. */
 function soundsHeard(unit: string): string[] {
   return soundOf(unit)
     .replace(/([AEIOU][A-Z])\.R$/, '$1+R')

@@ -20,10 +20,10 @@ const owners: readonly string[] = (
   "baby's teacher's farmer's sailor's captain's crab's gull's town's"
 ).split(' ');
 
-/** A word that may be in a list: read by its patterns in its usual reading, and no other word spelt alike. */
+/** A word fit for a list. Its usual reading follows its patterns, and no other word is spelt alike. */
 export interface ListedWord {
   readonly word: string;
-  /** Place in the list. */
+  /** Position in the list. */
   readonly order: number;
   readonly reading: Reading;
   readonly requires: readonly PatternId[];
@@ -35,16 +35,16 @@ export interface ListedWord {
   readonly family: string;
   /** Whether the word has an ending or a beginning, or is two words. */
   readonly built: boolean;
-  /** Children of the primary grades know it (`isPlain`). */
+  /** Whether children of the primary grades know the word (`isPlain`). */
   readonly plain: boolean;
 }
 
-/** A form of another word (needs) comes as late as a word this many times rarer. */
+/** A form of another word (needs) is placed like a word that is this many times rarer. */
 const FORM_RARER = 3;
 
 /**
- * The words fit for a list, commonest first, forms of other words later than these, short forms and owners last. Kept for
- * each `known`.
+ * Returns the words fit for a list, the commonest first. Forms of other words come later, and short forms and
+ * possessives come last. The result is kept for each `known`.
  */
 export const listWords = rememberFor(findListed, ({ known }: LessonInput) => known);
 
@@ -58,7 +58,10 @@ function findListed(input: LessonInput): readonly ListedWord[] {
   );
 }
 
-/** Not words learnt as a whole (said), not lead or bow, not words only some people say as the group can read. */
+/**
+ * Excludes words learnt as a whole (said), homographs (lead, bow), and words that the group can read only as some
+ * people pronounce them.
+ */
 function isExample({ word, standing, homograph, reading }: KnownWord, known: KnownWords): boolean {
   return (
     word.length > 1 &&
@@ -68,7 +71,7 @@ function isExample({ word, standing, homograph, reading }: KnownWord, known: Kno
   );
 }
 
-/** The bank has no words with an apostrophe. */
+/** Adds words with an apostrophe, because the bank has none. */
 function withApostrophe({ analyzer, judge, known }: LessonInput): Pick<KnownWord, 'word' | 'reading'>[] {
   return [...shortForms, ...owners].flatMap((written) => {
     const word = inVariety(written, known.accent);
@@ -90,7 +93,7 @@ function toListed(
     reading,
     requires,
     units: listUnits(reading),
-    // The vowel left out at the apostrophe of didn't is heard still.
+    // The vowel left out at the apostrophe of didn't is still heard.
     syllables: word.endsWith("n't") ? (pronunciation.match(/[AEIOU][A-Z]/g) ?? []).length : syllables.length,
     pronunciation,
     family: base ?? word,

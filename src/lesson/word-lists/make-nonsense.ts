@@ -8,19 +8,20 @@ import { listRimes } from './list-rimes.ts';
 import { listWords } from './listed-words.ts';
 import { cutInHalves, type Half } from './one-syllable.ts';
 
-/** So many made-up words are looked at before it is left at those found. */
+/** The largest number of made-up words to try. After that the words found so far are used. */
 const MOST_TRIES = 1500;
-/** A word of which one of these ends makes another is nearly one. */
+/** A made-up word is too close to a real word if it becomes one with one of these endings. */
 const FORMS = ['s', 'es'];
-/** A blend that begins fewer words (phr, dw) is too seldom met to be read at sight. */
+/** The fewest words a blend must begin. A rarer blend (phr, dw) is met too seldom to be read at sight. */
 const FEWEST_ONSETS = 2;
-/** So many of a list may begin or end alike, where there are others. */
+/** The number of words in a list that may begin or end alike, if there are others. */
 const ALIKE = 2;
 
 /**
- * Made-up words of one syllable that a group can read and that need a pattern of the focus: beginnings and ends of words it
- * knows, put together anew (sh + ost is not: its o is long in most). Spelt by the rules of English, said in one way only, no
- * word and no word's sound, nothing coarse.
+ * Makes words of one syllable that a group can read and that need a pattern of the focus. Beginnings and ends of words
+ * the group knows are combined anew. The combination sh + ost is excluded because its o is long in most. Each made-up
+ * word follows the spelling rules of English, has only one pronunciation, is no real word, does not sound like one, and
+ * is not coarse.
  */
 export function makeNonsense(
   input: LessonInput,
@@ -58,9 +59,10 @@ export function makeNonsense(
 
   function isFit(word: string, ...halves: readonly string[]): boolean {
     const sound = halves.filter(Boolean).join(' ');
-    // Wh before o says h (who, whole); my is spelt otherwise, and is heard in mie.
+    // Wh before o is pronounced h (who, whole). A made-up word may also sound like a real word with another spelling:
+    // mie sounds like my.
     if (!isLegal(word) || /^who/.test(word) || heard.has(sound) || isMistakable(word, sound)) return false;
-    // The lists of what a made-up word may be heard as are made of American words.
+    // The lists of words that a made-up word may be mistaken for contain American words.
     const american = analyzer.speaking(AMERICAN).analyze(word).readings[0]!.pronunciation;
     if (isMistakable(word, american)) return false;
     const reading = analyzer.analyze(word).readings[0]!;
@@ -80,7 +82,7 @@ function distinct(halves: readonly Half[]): number {
 }
 
 interface Halves {
-  /** Common beginnings and ends are there many times, and so are likelier. */
+  /** Common beginnings and ends are included many times and are therefore more likely. */
   readonly onsets: readonly Half[];
   readonly rimes: readonly Half[];
   /** The pronunciations of words. */

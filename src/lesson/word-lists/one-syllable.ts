@@ -5,18 +5,24 @@ import { isVowel, listUnits } from './list-units.ts';
 export interface Halves {
   /** The letters before the vowel: `sh`; may be empty. */
   readonly onset: Half;
-  /** From the vowel on: `ip`. */
+  /** The letters from the vowel on: `ip`. */
   readonly rime: Half;
 }
 
-/** Part of a word, with its sounds joined by spaces, and what a reader needs for it: of ship `sh`, of slip s, l, `start-sl`. */
+/**
+ * Part of a word, with its sounds joined by spaces and the patterns a reader needs for it. Ship needs `sh`; slip has
+ * the sounds s, l and needs `start-sl`.
+ */
 export interface Half {
   readonly letters: string;
   readonly sound: string;
   readonly patterns: readonly string[];
 }
 
-/** Cuts ship into sh and ip; null for words of more syllables, with endings, or with no plain cut (said). */
+/**
+ * Cuts ship into sh and ip. Returns null for words of more syllables, words with endings, and words that cannot be cut
+ * plainly (said).
+ */
 export function cutInHalves(word: string, reading: Reading): Halves | null {
   const { units, syllables, affixes, requires } = reading;
   if (syllables.length !== 1 || affixes.length > 0) return null;

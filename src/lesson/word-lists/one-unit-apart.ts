@@ -2,22 +2,25 @@ import { asHeard } from './as-heard.ts';
 import { isAffixUnit, isVowel } from './list-units.ts';
 import type { ListedWord } from './listed-words.ts';
 
-/** How one word becomes another. */
+/** The change of one unit that turns one word into another. */
 export interface OneStep {
   readonly to: ListedWord;
-  /** Which unit of the word is changed or taken away, or before which one is added. */
+  /** Index of the unit that is changed or removed, or before which a unit is added. */
   readonly place: number;
   readonly kind: 'change' | 'add' | 'drop';
 }
 
-/** The words one unit apart from a word, in the order of the list; none that sounds the same (sail, sale). */
+/**
+ * Returns the words one unit apart from a word, in the order of the list. Words that sound the same (sail, sale) are
+ * skipped.
+ */
 export type FindSteps = (from: ListedWord, kinds?: ReadonlySet<OneStep['kind']>) => OneStep[];
 
 const EVERY: ReadonlySet<OneStep['kind']> = new Set(['change', 'add', 'drop']);
 
 /**
- * Finds the words one unit apart: hop and hope (o, o_e), ship and chip (sh, ch), slip and lip (s dropped), hopping
- * and hoping. By units, not letters: back and bake are two apart (a, a_e and ck, k).
+ * Finds the words one unit apart: hop and hope (o, o_e), ship and chip (sh, ch), slip and lip (s dropped), hopping and
+ * hoping. Units count, not letters: back and bake are two units apart (a, a_e and ck, k).
  */
 export function createFindSteps(words: readonly ListedWord[]): FindSteps {
   const whole = new Map<string, ListedWord[]>();
@@ -49,7 +52,7 @@ export function createFindSteps(words: readonly ListedWord[]): FindSteps {
   };
 }
 
-/** A vowel becomes a vowel, an ending another. */
+/** A vowel is only replaced by a vowel, and an ending only by an ending. */
 function isSameKind(a: string, b: string): boolean {
   return isVowel(a) === isVowel(b) && isAffixUnit(a) === isAffixUnit(b);
 }

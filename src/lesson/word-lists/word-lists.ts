@@ -14,14 +14,14 @@ import { type ListedWord, listWords } from './listed-words.ts';
 import { makeNonsense } from './make-nonsense.ts';
 import { createFindSteps, type FindSteps, type OneStep } from './one-unit-apart.ts';
 
-/** All patterns of the step together. */
+/** The choice of all patterns of the step together. */
 const ALL = 'all';
-/** The words of a step with more patterns, or of blends alone, come from all of them. */
+/** In a step with more patterns than this, or with blends only, the words come from all patterns. */
 const FEW = 12;
-/** A pattern with fewer words is not the one a list begins with. */
+/** The first choice of pattern has at least this many words. */
 const ENOUGH = 6;
 const PAIRS = 8;
-/** Endings and long words are only sought among so many words. */
+/** Endings and long words are only searched among this many words. */
 const COMMON = 5000;
 const CHAINS = 2;
 const SHORTEST_CHAIN = 4;
@@ -36,7 +36,7 @@ const CHANGE: StepKinds = new Set(['change']);
 const ANY: StepKinds = new Set(['change', 'add', 'drop']);
 const FOR_PUPILS: readonly Column[] = [{ head: '', shows: 'both' }];
 
-/** Words with a pattern: by length, in pairs one unit apart, in chains, and made-up ones. */
+/** Words with a pattern: sorted by length, in pairs one unit apart, in chains, and made up. */
 export const wordLists: PartMaker = {
   id: 'word-lists',
   title: 'Word lists',
@@ -97,7 +97,7 @@ export const wordLists: PartMaker = {
 const NONSENSE_NOTE =
   'None of these is a word: only sounding out helps. Say so before, and take any reading the letters allow.';
 
-/** The shortest words alone. */
+/** Only the list of the shortest words. */
 const ONE_LIST = 'list';
 
 const COUNTS: readonly PartChoice[] = [
@@ -145,7 +145,10 @@ function examplesOf(input: LessonInput, patterns: ReadonlySet<PatternId>): Liste
   );
 }
 
-/** Whether the r of a weak ar or or begins the next syllable: of dollar and doctor diary, no example. */
+/**
+ * Whether the r of a weak ar or or begins the next syllable. Diary is therefore no example of the pattern in dollar and
+ * doctor.
+ */
 function isSoundedInNext({ units }: ListedWord, patterns: ReadonlySet<PatternId>): boolean {
   return units.some(
     (unit, i) =>
@@ -153,10 +156,10 @@ function isSoundedInNext({ units }: ListedWord, patterns: ReadonlySet<PatternId>
   );
 }
 
-/** With so many words that children know, a list has no others (impound). */
+/** If children know this many of the words, the list has no other words (impound). */
 const FEWEST_KNOWN = 3;
 
-/** One word of a family in each list, in order of length. */
+/** Returns lists with one word of each family, sorted by length. */
 function listByLength(
   input: LessonInput,
   examples: readonly ListedWord[],
@@ -232,7 +235,10 @@ function chainBlock(
   );
 }
 
-/** The steps to words that children know, by one sound that is plainly heard: six to sit is two. Each word's are found once. */
+/**
+ * Finds the steps to words that children know, by one sound that is plainly heard. Six to sit is two sounds. The steps
+ * of each word are computed once.
+ */
 function plainSteps(findSteps: FindSteps, isAlone: (word: ListedWord) => boolean): FindSteps {
   const stepsFrom = rememberFor((from: ListedWord) =>
     findSteps(from).filter(
@@ -242,7 +248,10 @@ function plainSteps(findSteps: FindSteps, isAlone: (word: ListedWord) => boolean
   return (from, kinds = ANY) => stepsFrom(from).filter(({ kind }) => kinds.has(kind));
 }
 
-/** Whether no other word of the list is said like a word, so that it is written in one way when it is heard: not mail, where male is known. */
+/**
+ * Whether no other word of the list is pronounced like a word. Such a word can be written in only one way when it is
+ * heard. Mail is excluded where male is known.
+ */
 const aloneBySound = rememberFor((words: readonly ListedWord[]): ((word: ListedWord) => boolean) => {
   const times = new Map<string, number>();
   for (const { pronunciation } of words) times.set(pronunciation, (times.get(pronunciation) ?? 0) + 1);
@@ -251,7 +260,7 @@ const aloneBySound = rememberFor((words: readonly ListedWord[]): ((word: ListedW
 
 function isOneSoundApart(from: ListedWord, { to, place, kind }: OneStep): boolean {
   const unit = (kind === 'add' ? to : from).units[place]!;
-  // The s of hips is not that of hills.
+  // The s of hips is not pronounced like the s of hills.
   if (isAffixUnit(unit) || endingsOf(from) !== endingsOf(to)) return false;
   return kind === 'change' ? differInOneSound(unit, to.units[place]!) : isOneSound(unit);
 }
@@ -260,7 +269,10 @@ function endingsOf({ reading }: ListedWord): string {
   return reading.units.flatMap(({ affix, sound }) => (affix === undefined ? [] : [sound])).join(' ');
 }
 
-/** One step away among short bare words where these show the pattern, else (endings, long words) among all. Kept for each list. */
+/**
+ * Finds words one step away among short words without affixes, if enough of these show the pattern. Otherwise (endings,
+ * long words) the search covers all common words. The result is kept for each list.
+ */
 function stepsAmong(input: LessonInput, examples: readonly ListedWord[]): FindSteps {
   const find = examples.filter(isShort).length >= ENOUGH ? stepsAmongShort : stepsAmongCommon;
   return find(listWords(input));

@@ -6,28 +6,31 @@ import type { Picker } from '../picker.ts';
 import { correspondenceOf, correspondences, heardAs } from '../review/correspondences.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
 
-/** Words under one spelling of the sound. */
+/** The words under one spelling of the sound. */
 export interface SortColumn {
   readonly letters: string;
   readonly words: readonly string[];
 }
 
-/** The words of a sound by its spellings. */
+/** The words with a sound, by its spellings. */
 type Spellings = ReadonlyMap<string, readonly ListedWord[]>;
 
 const FEWEST_WORDS = 3;
-/** Said weakly or silent: no sound to sort by. */
+/** Weak or silent sounds. Words cannot be sorted by them. */
 const WEAK = /^(?:AX|IX|-)|\.AX|\.IX/;
-/** Words beyond this place of a spelling's list are seldom taken. */
+/** The number of words from the start of a spelling's list to choose from. Later words are seldom taken. */
 const CHOSEN_FROM = 30;
-/** With so many more short words than are wanted, no longer ones are taken. */
+/** If there are this many more short words than wanted, longer words are left out. */
 const SPARE = 2;
-/** Letters that are no spelling of their own to a teacher: the rr of carry is, the err of cherry is not. */
+/**
+ * Letters that a teacher would not call a spelling of their own, such as the err of cherry. The rr of carry is a
+ * spelling.
+ */
 const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
 
 /**
- * The sounds a sort can be made of: the lesson's first, then of the steps before, the latest first; a sound whose other
- * spelling is the letter doubled comes last.
+ * Returns the sounds a sort can be made of. The sounds of the lesson come first, then the sounds of the steps before,
+ * the latest first. A sound comes last if its other spelling is the doubled letter.
  */
 export function sortableSounds(input: LessonInput): string[] {
   const { known, focus, sequence, group } = input;
@@ -45,9 +48,9 @@ export function sortableSounds(input: LessonInput): string[] {
 }
 
 /**
- * All sounds with their spellings and the words that show each: base words children know, with the sound once and in no other
- * spelling, the letters saying nothing else there. Of ā `ai` rain, `ay` play, `a_e` cake; not daybreak, not they. The spelling with
- * most words first.
+ * Returns all sounds with their spellings and the words that show each. The words are base words that children know.
+ * They have the sound once and in no other spelling, and the letters have no other sound in them. Examples for ā are
+ * `ai` rain, `ay` play, `a_e` cake, but not daybreak or they. The spelling with most words comes first.
  */
 const soundsOf = rememberFor(findSounds, ({ known }) => known);
 
@@ -81,18 +84,21 @@ function findSounds(input: LessonInput): ReadonlyMap<string, Spellings> {
   );
 }
 
-/** The e of report, which many say weakly. */
+/** Whether a unit is an e like the first e of report, which many people pronounce weakly. */
 function isUnsure(unit: Unit, units: readonly Unit[]): boolean {
   const start = units.slice(0, units.indexOf(unit) + 1).map(({ letters }) => letters);
   return /^(?:re|be|de|pre|e)$/.test(start.join('')) && unit.letters === 'e' && units.length > 3;
 }
 
-/** One consonant between the vowel and its silent e: cake, not taste. */
+/** Whether there is one consonant between the vowel and its silent e: cake, not taste. */
 export function hasOneBetween(word: string, letters: string): boolean {
   return new RegExp(`${letters[0]!}[^aeiou]e$`).test(word);
 }
 
-/** Whether a word shows a unit as a spelling of its sound: the only one of that sound in it, and the only one of those letters. */
+/**
+ * Whether a word shows a unit as a spelling of its sound. No other unit of the word may have that sound or those
+ * letters.
+ */
 function isPlainly(unit: Unit, { word, reading: { units } }: ListedWord): boolean {
   const { letters, sound, pattern } = unit;
   const row = correspondenceOf(pattern);
@@ -114,7 +120,7 @@ function isOwnSpelling(unit: Unit, units: readonly Unit[]): boolean {
   if (affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters) || pattern.endsWith('-weak'))
     return false;
   const isLast = units.at(-1) === unit;
-  // The e of ve and se is silent at the end: solve, not evening. The gu at the end of vague belongs to the spelling gue.
+  // The e of ve and se is silent only at the end of a word: solve, not evening. The gu at the end of vague belongs to the spelling gue.
   return letters === 'gu' ? !isLast : isLast || !/^[csvz]e$/.test(letters);
 }
 
@@ -125,12 +131,12 @@ function isSaidInTwoWays(unit: Unit, units: readonly Unit[]): boolean {
   return /^(?:o-aw|a-ah)$/.test(unit.pattern) || isBeforeR || isUnsure(unit, units);
 }
 
-/** The letters a sound is spelt with in a sort. */
+/** Returns the spellings of a sound in a sort. */
 export function lettersOf(input: LessonInput, sound: string): string[] {
   return [...(soundsOf(input).get(sound)?.keys() ?? [])];
 }
 
-/** The columns with such words alone as could go under no other: not author under au beside or. */
+/** Keeps only words that fit under no other column. For example, author is not kept under au beside or. */
 function withoutOthers(
   columns: readonly (readonly [string, readonly ListedWord[]])[],
 ): (readonly [string, readonly ListedWord[]])[] {
@@ -143,7 +149,7 @@ function withoutOthers(
   });
 }
 
-/** Whether a word shows the letters of another column besides its own: the or of author, the ck of back beside c. */
+/** Whether a word also contains the letters of another column: the or of author, the ck of back beside c. */
 function isAlsoIn(word: string, letters: string, other: string): boolean {
   const spelt = (some: string): RegExp => new RegExp(some.replace('_', '([^aeiou])'));
   const rest = other.includes(letters)
@@ -152,7 +158,7 @@ function isAlsoIn(word: string, letters: string, other: string): boolean {
   return spelt(other).test(rest);
 }
 
-/** Up to `most` spellings, the lesson's first; null where there are fewer than two. */
+/** Returns up to `most` spellings, the lesson's first. Returns null if there are fewer than two. */
 export function chooseSort(
   input: LessonInput,
   sound: string,
@@ -168,14 +174,14 @@ export function chooseSort(
     ...all.filter(([letters]) => !ours.has(letters)),
   ]) {
     if (columns.length >= most) break;
-    // A spelling of which too few words are left beside the others has no column.
+    // A spelling gets no column if too few of its words remain beside the other columns.
     const next = withoutOthers([...columns, column]);
     if (next.every(([, words]) => words.length >= FEWEST_WORDS)) columns = next;
   }
   if (columns.length < 2) return null;
   const each = Math.max(FEWEST_WORDS, Math.round(count / columns.length));
   return columns.map(([letters, fit]) => {
-    // No word of many syllables is sorted where there are others.
+    // Words of many syllables are used only if there are too few shorter words.
     const [short, middling] = [1, 2].map((most) => fit.filter(({ syllables }) => syllables <= most));
     const words = short!.length >= each + SPARE ? short! : middling!.length >= FEWEST_WORDS ? middling! : fit;
     return { letters, words: picker.shuffle(picker.pickEarly(words, each)).map(({ word }) => word) };

@@ -7,7 +7,7 @@ import { numberChoice } from '../number-choice.ts';
 import { correspondences, heardAs } from '../review/correspondences.ts';
 import { chooseSort, lettersOf, sortableSounds } from './choose-sort.ts';
 
-/** Mixed words to sort under two to four spellings of one sound; the key has them sorted. */
+/** Mixed words to sort under two to four spellings of one sound. The answer key has them sorted. */
 export const wordSort: PartMaker = {
   id: 'word-sort',
   title: 'Word sort',
@@ -70,7 +70,7 @@ export const wordSort: PartMaker = {
   },
 };
 
-/** The key word of one of the spellings, the first where it has one. */
+/** Returns the key word of the first spelling that has one. */
 function wordOf(input: LessonInput, sound: string, sorted = lettersOf(input, sound)): string {
   const { known } = input;
   const rows = correspondences.filter(
