@@ -2,12 +2,15 @@ import { settleCounts, tokenize } from '../analyze/index.ts';
 import type { Tally, WordKey } from '../analyze/types.ts';
 import { FileFault } from '../passage/files/file-fault.ts';
 
-/** A long text is cut in parts of about this many characters, between paragraphs: its tokens fill no memory. */
+/**
+ * The approximate size of a part, in characters. A long text is split into such parts between paragraphs, so that its
+ * tokens do not fill the memory.
+ */
 const PART = 65_536;
-/** V8 copies a shorter slice; a longer one would keep the whole text alive for one word of it. */
+/** V8 copies a shorter slice. A longer slice would keep the whole text in memory for one word. */
 const SLICE = 13;
 
-/** How often a text has each word, and how many tokens are no words to read. */
+/** Counts how often each word occurs in a text, and how many tokens are skipped. */
 export function countWords(text: string): { words: ReadonlyMap<WordKey, number>; skipped: number } {
   const words = new Map<WordKey, number>();
   let skipped = 0;
@@ -24,14 +27,14 @@ export function countWords(text: string): { words: ReadonlyMap<WordKey, number>;
   return { words: settleCounts(words), skipped };
 }
 
-/** The same counts. Throws `FileFault` when there is nothing in them to read: a share of nothing would say 100%. */
+/** Returns the same counts. Throws `FileFault` if there are no words: the share of an empty text would be 100%. */
 export function expectWords<C extends { readonly words: ReadonlyMap<WordKey, number> }>(counts: C): C {
   if (counts.words.size === 0)
     throw new FileFault('There are no words in this text. Check that it is the one you meant.');
   return counts;
 }
 
-/** The share of a text that can be read, in percent; null where no word but names is in it. */
+/** Returns the percentage of a text that can be read. Null if the text has no words except names. */
 export function shareOf({ running, reach }: Tally): number | null {
   return running === 0 ? null : reach;
 }

@@ -28,16 +28,19 @@ export interface VetterSettings {
 
 /** Vets one text after another for the same groups. */
 export interface Vetter {
-  /** A file; a fault of it is its record. */
+  /** Returns the record of a file. If the file has a fault, the record describes the fault. */
   vetFile(text: FoundText): Promise<TextRecord>;
-  /** Throws `FileFault` when there are no words. */
+  /** Throws `FileFault` if the text has no words. */
   vetText(text: string): GroupReport[];
 }
 
-/** After so many distinct words, text by text, the analyses of words are forgotten, so that they never fill the memory. */
+/**
+ * After this many distinct words, summed over the texts, the word analyses are discarded so that they never fill the
+ * memory.
+ */
 const FORGET_AFTER = 300_000;
 
-/** Makes a vetter over the word table. Throws `InputError` when there is none yet. */
+/** Creates a vetter that uses the word table. Throws `InputError` if the word table does not exist yet. */
 export function createVetter(
   { groups, words }: Pick<VetterSettings, 'groups' | 'words'>,
   engine = loadEngine(),

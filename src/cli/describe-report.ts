@@ -5,8 +5,8 @@ import type { Terminal } from './terminal.ts';
 import { wrapLines } from './wrap-lines.ts';
 
 /**
- * A report for reading in a terminal: reach, the gaps by what they open, then the words that are beyond and
- * unsure, each with what it lacks. `source` is the file's name.
+ * Formats a report for the terminal: first reach, then the gaps by how many words they open, then the words that are
+ * beyond and unsure, each with the patterns it lacks. `source` is the name of the file.
  */
 export function describeReport(
   { words, tally, gaps }: Report,

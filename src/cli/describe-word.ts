@@ -3,7 +3,7 @@ import { describePattern } from './describe-pattern.ts';
 import type { Terminal } from './terminal.ts';
 import { wrapLines } from './wrap-lines.ts';
 
-/** A word's readings for reading in a terminal: letters over sounds, base and endings, syllables, what it needs. */
+/** Formats a word's readings for the terminal: letters over sounds, base and endings, syllables, required patterns. */
 export function describeWord(word: string, readings: readonly Reading[], terminal: Terminal): string {
   return readings
     .map((reading, i) => {
@@ -38,7 +38,7 @@ function inWordOrder({ units, requires }: Reading): PatternId[] {
   return [...new Set([...units.map(({ pattern }) => pattern), ...requires])];
 }
 
-/** Letters over sounds, in columns; an ending is set off by a plus sign. */
+/** Formats letters over sounds, in columns. A plus sign separates an ending. */
 function describeUnits({ units }: Reading, width: number): string {
   const columns = units.map(({ letters, sound, affix }) => {
     const top = affix === 'suffix' ? `+${letters}` : affix === 'prefix' ? `${letters}+` : letters;
@@ -60,7 +60,7 @@ function describeUnits({ units }: Reading, width: number): string {
   return rows.join('\n');
 }
 
-/** un- + happy + -ly (change y to i) */
+/** Formats base and affixes: un- + happy + -ly (change y to i). */
 function describeParts(base: string, affixes: readonly Affix[]): string {
   const describe = ({ text, kind, change }: Affix) => signs[kind](text) + changes[change];
   const before = affixes.filter(({ kind }) => kind === 'prefix').toReversed();

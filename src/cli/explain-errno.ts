@@ -25,7 +25,10 @@ const writing: Readonly<Record<string, string>> = {
   EROFS: 'the disk can only be read; write to another.',
 };
 
-/** Why a file cannot be read, in a sentence without its name, for any error of the system. */
+/**
+ * Explains in one sentence why a file cannot be read, for any system error. The sentence does not contain the file
+ * name.
+ */
 export function explainReading(error: unknown): string {
   const code = codeOf(error);
   return (
@@ -33,14 +36,14 @@ export function explainReading(error: unknown): string {
   );
 }
 
-/** Why an output cannot be written, in a sentence, for any error of the system. */
+/** Explains in one sentence why an output cannot be written, for any system error. */
 export function explainWriting(error: unknown): string {
   const code = codeOf(error);
   const why = find(writing, code) ?? `${sayCode(code, error)}; write to another place.`;
   return `The output cannot be written: ${why}`;
 }
 
-/** The code of an error of the system or of Node; empty where it has none. */
+/** Returns the code of a system or Node error. Empty if the error has none. */
 export function codeOf(error: unknown): string {
   return error instanceof Error && 'code' in error ? String(error.code) : '';
 }

@@ -1,7 +1,7 @@
 import { FileFault } from '../passage/files/file-fault.ts';
 import { InputError } from './run-command.ts';
 
-/** A fault of a file, in a sentence without the file's name. */
+/** Explains a fault of a file in one sentence without the file name. */
 export function explainFault(error: unknown, path: string): string {
   if (error instanceof FileFault) return error.message;
   if (error instanceof InputError) return error.message.replace(`${path}: `, '');

@@ -5,16 +5,17 @@ import { explainReading } from './explain-errno.ts';
 import { TEXT_ENDINGS } from './open-text.ts';
 import { resolvePath } from './read-file.ts';
 
-/** A file that was meant, or a folder whose texts cannot be had, with a sentence that says why. */
+/** A file that was found, or a folder whose texts cannot be read. `error` then says why, in a sentence. */
 export interface FoundText {
   readonly path: string;
   readonly error: string | null;
 }
 
 /**
- * The files that were meant: a file is itself, a folder all texts in it and below (by their endings), and anything else a
- * pattern (`news/*.txt`). In the order given, files of one folder or pattern by code unit, none twice, also where links lead to it again.
- * A path that nothing is found for stays, so that reading it says why.
+ * Returns the files for the given paths. A file path gives the file itself. A folder gives all texts in it and its
+ * subfolders, chosen by their endings. Anything else is a pattern (`news/*.txt`).
+ * The order is as given. Files of one folder or pattern are sorted by code unit. No file appears twice, even if links
+ * lead to it again. A path that matches nothing stays in the list, so that reading it reports the reason.
  */
 export async function findTexts(given: readonly string[]): Promise<FoundText[]> {
   return onceEach((await Promise.all(given.map(findOne))).flat());
@@ -58,7 +59,10 @@ function kindOf(path: string): 'folder' | 'file' | null {
   }
 }
 
-/** Each folder once, and links behind what they may lead to, so that a text has the name of its own place. */
+/**
+ * Lists the texts in a folder, entering each folder once. Links come after real files, so that a text has the path of
+ * its real location.
+ */
 function listFolder(path: string): FoundText[] {
   const found: FoundText[] = [];
   const entered = new Set<string>();
@@ -98,7 +102,7 @@ function listFolder(path: string): FoundText[] {
   }
 }
 
-/** The path of what a path leads to, whatever links it goes through; the path itself where that cannot be known. */
+/** Returns the real path after resolving all links. Returns the path itself if it cannot be resolved. */
 function placeOf(path: string): string {
   const whole = resolvePath(path);
   try {

@@ -13,7 +13,7 @@ import type { Group, Sequence } from '../analyze/types.ts';
 import { readText, resolvePath } from './read-file.ts';
 import { InputError } from './run-command.ts';
 
-/** A group file with the sequence it names, ready for judging. */
+/** A group file with its sequence, ready for judging. */
 export interface LoadedGroup {
   readonly group: Group;
   readonly sequence: Sequence | null;
@@ -21,8 +21,8 @@ export interface LoadedGroup {
 }
 
 /**
- * Reads a group file and its sequence: a starter's id, or a path seen from the group file (anything with a
- * slash or ending in .json). Throws `InputError` naming the file and the place in it that is wrong.
+ * Reads a group file and its sequence. The sequence is the id of a starter, or a path relative to the group file
+ * (anything with a slash or ending in .json). Throws `InputError` with the file and the wrong place in it.
  */
 export function loadGroup(path: string): LoadedGroup {
   const group = within(path, () => parseGroup(readJson(path)));
@@ -45,7 +45,7 @@ function findSequence(name: string | null, groupPath: string): string | null {
   return resolve(starters, `${name}.json`);
 }
 
-/** Puts the file's name before its fault. */
+/** Runs `act` and puts the file name before the message of a fault. */
 function within<T>(file: string, act: () => T): T {
   try {
     return act();
@@ -55,7 +55,7 @@ function within<T>(file: string, act: () => T): T {
   }
 }
 
-/** The content of a JSON file. Throws `InputError` with line and column when it is not JSON. */
+/** Returns the parsed content of a JSON file. Throws `InputError` with line and column if the file is not JSON. */
 function readJson(path: string): unknown {
   const text = readText(path);
   try {
@@ -69,7 +69,7 @@ function readJson(path: string): unknown {
   }
 }
 
-/** `:3:7` from the offset V8 puts into its messages; empty where it gives none. */
+/** Returns `:3:7` (line and column) from the offset in a V8 message. Empty if the message has no offset. */
 function placeOf(problem: string, text: string): string {
   const offset = /position (\d+)/.exec(problem)?.[1];
   if (offset === undefined) return '';

@@ -3,7 +3,7 @@ import { createSwapper, type Swapper } from '../swap/create-swapper.ts';
 import { openSwaps } from '../swap/open-swaps.ts';
 import { InputError } from './run-command.ts';
 
-/** A swapper over the table that `npm run data` makes. Throws `InputError` when there is none yet. */
+/** Creates a swapper from the table that `npm run data` makes. Throws `InputError` if the table does not exist yet. */
 export function loadSwapper(): Swapper {
   const table = new URL('../../public/data/swaps.bin', import.meta.url);
   if (!existsSync(table)) {

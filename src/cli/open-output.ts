@@ -2,22 +2,25 @@ import { fstatSync, ftruncateSync, writeSync } from 'node:fs';
 import { Writable } from 'node:stream';
 import { explainWriting } from './explain-errno.ts';
 
-/** Why the output stops, in a sentence. The output before that is whole. */
+/** The reason why the output stops, in a sentence. The output written before consists of whole pieces. */
 export class OutputFault extends Error {
   override readonly name = 'OutputFault';
 }
 
-/** Where a command prints, a whole piece at a time: a row, a record, a report. */
+/** The output of a command. It receives whole pieces: a row, a record, a report. */
 export interface Output {
   readonly stream: Writable;
   /**
-   * After a piece could not be written: takes back the part of it that was, and ends with `foot`; takes back whole pieces where
-   * there is no room for that. In a pipe nothing can be taken back.
+   * Ends the output after a piece could not be written: removes the partly written piece and writes `foot`. If there is
+   * no room for `foot`, whole pieces are removed too. In a pipe nothing can be removed.
    */
   endWhole(foot: string): void;
 }
 
-/** The output of this process. A file is written to by hand, since Node takes a piece that was written in part for written. */
+/**
+ * Opens the output of this process. Files are written with our own function, since Node treats a partly written piece
+ * as written.
+ */
 export function openOutput(): Output {
   const place = fstatSync(STDOUT);
   if (process.stdout.isTTY || place.isFIFO() || place.isSocket())
@@ -45,14 +48,14 @@ export function openOutput(): Output {
         try {
           return writeWhole(Buffer.from(foot), end);
         } catch {
-          // There is no room for the foot either.
+          // There is no room for `foot` either, so one more piece is removed.
         }
       }
     },
   };
 }
 
-/** Prints a text, whole or not at all. Rejects with `OutputFault`. */
+/** Prints a text as a whole or not at all. Rejects with `OutputFault`. */
 export function printWhole(text: string): Promise<void> {
   const { stream, endWhole } = openOutput();
   return new Promise((resolve, reject) => {

@@ -5,19 +5,20 @@ import { FileFault } from '../passage/files/file-fault.ts';
 import { speakEnglish } from '../wording/speak-english.ts';
 import type { OpenedText } from './opened-text.ts';
 
-// Readers shared with the extension say their faults in its words. Called, since a bundle drops an import of a file for its effects.
+// The readers shared with the extension take their error messages from its wording. This is an explicit call, since a
+// bundler drops an import that has only side effects.
 speakEnglish();
 
-/** The endings of the files that are read where a folder is given. */
+/** The file endings that are read in a given folder. */
 export const TEXT_ENDINGS = ['txt', 'md', 'html', 'htm', 'xhtml', 'docx', 'pdf', 'epub'] as const;
 
-/** More than any book has, in bytes. */
+/** The largest file size, in bytes. No book is larger. */
 const LARGEST = 64_000_000;
 
 /**
- * Opens the bytes of a file, or of stdin for `-`: what it is says its beginning, else its ending, else it is plain text.
- * What a kind needs takes longer to load than most texts to vet, so it is loaded with the first file of that kind.
- * The engine tells the words that lines of a PDF divide. Rejects with `FileFault`.
+ * Opens the bytes of a file, or of stdin for `-`. The kind follows from the first bytes, else from the ending, else it
+ * is plain text. Each kind's reader is loaded with the first file of that kind, since loading takes longer than vetting
+ * most texts. The engine recognises words that a PDF divides at line ends. Rejects with `FileFault`.
  */
 export async function openText(path: string, bytes: Uint8Array, engine: () => Analyzer): Promise<OpenedText> {
   const name = path === '-' ? 'stdin' : basename(path).replace(/(?<=.)\.[^.]+$/, '');
@@ -25,7 +26,7 @@ export async function openText(path: string, bytes: Uint8Array, engine: () => An
   return { title: title || name, text };
 }
 
-/** Whether a file is plain text, which is read in no time; a small file of another kind may be made to take for ever. */
+/** Whether a file is plain text, which is read very quickly. A small file of another kind may be built to take forever. */
 export function isPlainText(path: string, bytes: Uint8Array): boolean {
   return kindOf(path, bytes) === 'text';
 }
@@ -67,7 +68,7 @@ function kindOf(path: string, bytes: Uint8Array): Kind {
   return /^x?html?$/.test(ending) || /^\s*(<!doctype html|<html)/i.test(start) ? 'page' : 'text';
 }
 
-/** The charset a page names near its start. */
+/** Returns the charset named near the start of a page. */
 function charsetOf(bytes: Uint8Array): string | null {
   const start = Buffer.from(bytes.subarray(0, 2048)).toString('latin1');
   return /charset\s*=\s*["']?\s*([\w-]+)/i.exec(start)?.[1] ?? null;

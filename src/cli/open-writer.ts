@@ -7,7 +7,7 @@ import { createHtmlWriter } from './write-html.ts';
 import { createJsonWriter } from './write-json.ts';
 import { createTableWriter } from './write-table.ts';
 
-/** The writer of what `--out` says. */
+/** Returns the writer for an `--out` format. */
 export function openWriter(
   out: NonNullable<VetOptions['out']>,
   groups: readonly VettedGroup[],

@@ -1,7 +1,7 @@
 /** The text of a file of any kind. */
 export interface OpenedText {
-  /** Empty where the file says none. */
+  /** Empty if the file has no title. */
   readonly title: string;
-  /** A blank line between paragraphs. */
+  /** The text, with a blank line between paragraphs. */
   readonly text: string;
 }

@@ -8,12 +8,15 @@ import { readHtml } from './read-html.ts';
 
 const NOT_TEXT = /\.(jpe?g|png|gif|svg|webp|avif|css|js|[ot]tf|woff2?|mp[34]|m4[abv]|ogg|wav|pdf)$/i;
 
-/** A long book has some hundred chapters, each named two or three times in its package. */
+/**
+ * The most tags in a package file. A long book has a few hundred chapters, each named two or three times in the package
+ * file.
+ */
 const MOST_TAGS = 10_000;
 
 /**
- * The text of a book in EPUB 2 or 3, in the order of its spine (W3C EPUB 3.3: container, package, spine), without its table
- * of contents. Rejects with `FileFault`.
+ * Returns the text of an EPUB 2 or 3 book in the order of its spine (W3C EPUB 3.3: container, package, spine). The
+ * table of contents is left out. Rejects with `FileFault`.
  */
 export async function readEpub(bytes: Uint8Array): Promise<OpenedText> {
   const { parts } = await unpackZip(bytes, (part) => !NOT_TEXT.test(part));
@@ -40,7 +43,10 @@ export async function readEpub(bytes: Uint8Array): Promise<OpenedText> {
   };
 }
 
-/** By local name: packages differ in their prefixes. Read without the document type, whose entities could grow without end. */
+/**
+ * Finds elements by local name, since packages use different prefixes. Removes the document type first, since its
+ * entities could expand without end.
+ */
 function elementsOf(xml: string, name: string): Element[] {
   expectShallow(xml, true);
   const window = new Window();
@@ -53,7 +59,10 @@ function elementsOf(xml: string, name: string): Element[] {
   }
 }
 
-/** `<title/>` is empty in a book, but opens in a web page, as which its documents are read. */
+/**
+ * Expands self-closing tags. `<title/>` is empty in a book, but it opens an element in a web page, and the documents
+ * are read as web pages.
+ */
 function openTags(xhtml: string): string {
   return xhtml.replace(
     /<(?!(?:br|hr|img|input|meta|link|col|wbr|area|base|embed|source|track)\b)([a-z][\w:-]*)((?:\s[^<>]*?)?)\/>/gi,
@@ -61,7 +70,7 @@ function openTags(xhtml: string): string {
   );
 }
 
-/** text/one.xhtml from OEBPS/book.opf is OEBPS/text/one.xhtml. */
+/** Resolves a link in the book: text/one.xhtml from OEBPS/book.opf is OEBPS/text/one.xhtml. */
 function resolveHref(from: string, href: string): string {
   const base = new URL(from, 'https://book.example/');
   const path = href.replace(/[#?].*$/, '');

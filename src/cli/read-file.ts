@@ -4,17 +4,23 @@ import { decodeText } from '../passage/files/decode-text.ts';
 import { explainReading } from './explain-errno.ts';
 import { InputError } from './run-command.ts';
 
-/** A path as the caller meant it: npm runs scripts from the package's own folder and says where it was called. */
+/**
+ * Resolves a path against the folder of the caller. npm runs scripts in the package folder and passes the caller's
+ * folder in a variable.
+ */
 export function resolvePath(path: string): string {
   return resolve(process.env.INIT_CWD ?? process.cwd(), path);
 }
 
-/** The text of a file in UTF-8 or UTF-16, or of stdin for `-`, without a byte order mark. Throws `InputError` when it cannot be read. */
+/**
+ * Returns the text of a file in UTF-8 or UTF-16, or of stdin for `-`, without a byte order mark. Throws `InputError` if
+ * it cannot be read.
+ */
 export function readText(path: string): string {
   return decodeText(readBytes(path));
 }
 
-/** The content of a file, or of stdin for `-`. Throws `InputError` when it cannot be read. */
+/** Returns the content of a file, or of stdin for `-`. Throws `InputError` if it cannot be read. */
 export function readBytes(path: string): Buffer {
   try {
     return readFileSync(path === '-' ? 0 : resolvePath(path));

@@ -75,6 +75,6 @@ test.each([
   ['<title>The Marigold\n is late</title><h1>News</h1>', 'The Marigold is late'],
   ['<title> </title><p>x<h1>The <i>storm</i></h1>', 'The storm'],
   ['<p>Wind', ''],
-])('the title of %j', (html, title) => {
+])('the title is read from %j', (html, title) => {
   expect(readHtml(html).title).toBe(title);
 });

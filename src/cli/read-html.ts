@@ -2,16 +2,16 @@ import { type Document, type Element, type Node, Window } from 'happy-dom';
 import { expectShallow } from '../passage/files/expect-shallow.ts';
 import type { OpenedText } from './opened-text.ts';
 
-// The overlay has both lists, so that a saved page counts as the page itself does.
+// The overlay uses the same two lists, so that a saved page gives the same counts as the page itself.
 
-/** Never read to a child, or not text of the page. */
+/** Elements that are never read to a child or are not text of the page. */
 const LEFT_OUT = new Set(
   'SCRIPT STYLE NOSCRIPT TEMPLATE CODE PRE KBD SAMP TEXTAREA INPUT SELECT OPTION DATALIST OBJECT EMBED IFRAME FRAME AUDIO VIDEO CANVAS SVG MATH HEAD TITLE RT RP METER PROGRESS'.split(
     ' ',
   ),
 );
 
-/** Elements words run through: a link in mid word, a drop cap. Everything else ends a paragraph. */
+/** Elements that may occur inside a word: a link, a drop cap. Every other element ends a paragraph. */
 const INLINE = new Set(
   'A ABBR ACRONYM B BDI BDO BIG CITE DATA DEL DFN EM FONT I INS LABEL MARK Q S SMALL SPAN STRIKE STRONG TIME TT U VAR WBR'.split(
     ' ',
@@ -21,9 +21,9 @@ const INLINE = new Set(
 const PARAGRAPH_SEPARATOR = '\u2029';
 
 /**
- * The text of an HTML page as a reader sees it, a blank line between blocks; without scripts, styles, code,
- * form fields and parts hidden by attribute. Style sheets are not read and nothing is loaded or run. Its title is its
- * first heading where it has no other. Throws `FileFault` when it is nested too deep.
+ * Returns the text of an HTML page as a reader sees it, with a blank line between blocks. Scripts, styles, code, form
+ * fields and parts hidden by attribute are left out. Style sheets are not read, and nothing is loaded or run. A page
+ * without a title takes its first heading as the title. Throws `FileFault` if the page is nested too deep.
  */
 export function readHtml(html: string): OpenedText {
   expectShallow(html);
@@ -49,7 +49,7 @@ function titleOf({ documentElement }: Document): string {
   return (heading ? textWithin(heading) : title).replace(/\s+/g, ' ').trim();
 }
 
-/** Not in a drawing, whose parts have titles. */
+/** Finds the first element of a name. Drawings are skipped, since their parts have titles too. */
 function findFirst(root: Element, name: string): Element | undefined {
   const waiting: Node[] = [root];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
@@ -59,7 +59,7 @@ function findFirst(root: Element, name: string): Element | undefined {
   return undefined;
 }
 
-/** Kept on a stack of its own, because pages nest deeper than calls may. */
+/** Returns the text within an element. Uses its own stack, because pages nest deeper than function calls can. */
 function textWithin(root: Element): string {
   const pieces: string[] = [];
   const waiting: (Node | string)[] = [root];
@@ -76,12 +76,15 @@ function textWithin(root: Element): string {
   return pieces.join('');
 }
 
-/** One by one: a page may have more children than a call takes arguments. */
+/** Adds children one by one, since a page may have more children than a call can take arguments. */
 function pushReversed(waiting: { push(node: Node): unknown }, { childNodes }: Node): void {
   for (let n = childNodes.length - 1; n >= 0; n--) waiting.push(childNodes[n]!);
 }
 
-/** Formulas: what scripts of the web draw them in, and elements that hold them as TeX source. */
+/**
+ * Patterns for formulas: the classes of scripts that draw formulas on the web, and of elements that contain formulas as
+ * TeX source.
+ */
 const DRAWN = /(?:^|[\s_-])(?:mwe-math|katex|mathjax|mjx)(?![a-z])/i;
 const WRITTEN = /(?:^|[\s_-])(?:math|tex|latex|equation|formula)(?![a-z])/i;
 const SOURCE = /^\s*(?:\$|\\[([])[^.]*$|\\[a-z]+\s*[{_^]/;

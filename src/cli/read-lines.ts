@@ -3,8 +3,8 @@ import { explainReading } from './explain-errno.ts';
 import { InputError } from './run-command.ts';
 
 /**
- * The lines of a stream in UTF-8, or in UTF-16 with its byte order mark, as they come, numbered from 1, without those that are blank. Ends early
- * when stopped. Throws `InputError` when the stream cannot be read.
+ * Yields the non-blank lines of a stream as they arrive, numbered from 1. The stream is in UTF-8, or in UTF-16 with a
+ * byte order mark. Ends early when the signal is aborted. Throws `InputError` if the stream cannot be read.
  */
 export async function* readLines(
   stream: Readable,
@@ -32,7 +32,7 @@ export async function* readLines(
   }
 }
 
-/** The text of a stream; its first two bytes say how it is written. */
+/** Decodes the text of a stream. The first two bytes tell the encoding. */
 async function* decode(stream: AsyncIterable<Buffer>): AsyncGenerator<string> {
   let start: Buffer = Buffer.alloc(0);
   let decoder: TextDecoder | null = null;

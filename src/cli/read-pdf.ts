@@ -8,12 +8,12 @@ import { PDF_OPTIONS, readPdfPage } from '../passage/files/read-pdf-page.ts';
 import type { OpenedText } from './opened-text.ts';
 
 /**
- * The text of a PDF, put together from where it is drawn; running heads, page numbers and lists of contents are left out. Its scripts
- * are not run. Rejects with `FileFault`.
+ * Returns the text of a PDF, assembled by where it is drawn on the page. Running heads, page numbers and tables of
+ * contents are left out. Scripts are not run. Rejects with `FileFault`.
  */
 export async function readPdf(bytes: Uint8Array, engine: Analyzer): Promise<OpenedText> {
   expectSmallStreams(bytes);
-  // The library keeps the bytes it is given for itself.
+  // The library takes over the bytes it is given, so it gets a copy.
   const task = getDocument({ ...PDF_OPTIONS, data: new Uint8Array(bytes), disableFontFace: true });
   try {
     const pdf = await task.promise;

@@ -10,9 +10,9 @@ export interface VetOptions {
   readonly help: boolean;
   readonly groups: readonly string[];
   readonly sources: readonly string[];
-  /** Null: a whole report of one text, a table of several. */
+  /** Null gives a whole report for one text, or a table for several texts. */
   readonly out: Out | null;
-  /** The whole report of one text, as JSON. */
+  /** Whether to print the whole report of one text as JSON. */
   readonly json: boolean;
   readonly jsonl: boolean;
   readonly words: boolean;
@@ -40,11 +40,11 @@ its answer), or have no words; 2 wrong use, nothing was done; 3 the output takes
 stopped by Ctrl-C: what was printed is whole.`;
 
 interface Asked extends VetOptions {
-  /** As it was written, be it a kind or not. */
+  /** The value of `--out` as it was written, even if it is not a known format. */
   readonly outAsked: string | undefined;
 }
 
-/** Options that are refused, and why; the first that applies is said. */
+/** Option combinations that are refused, and the reason. The first that applies is reported. */
 const REFUSALS: readonly {
   readonly applies: (asked: Asked) => boolean;
   readonly problem: (asked: Asked) => string;
@@ -85,7 +85,10 @@ const REFUSALS: readonly {
   },
 ];
 
-/** Reads the arguments of `vet`. Throws `InputError` for what does not go together, `TypeError` for options it does not know. */
+/**
+ * Reads the arguments of `vet`. Throws `InputError` for options that do not fit together, and `TypeError` for unknown
+ * options.
+ */
 export function readVetOptions(args: readonly string[]): VetOptions {
   const { values, positionals: sources } = parseArgs({
     args: [...args],

@@ -1,20 +1,25 @@
 import { codeOf, explainWriting } from './explain-errno.ts';
 import { OutputFault, printWhole } from './open-output.ts';
 
-/** Something the caller of a command can put right; `message` is one sentence with the next step. */
+/** An error that the caller of a command can correct. `message` is one sentence with the next step. */
 export class InputError extends Error {
   override readonly name = 'InputError';
 }
 
-/** How a command was called, for its usage: `wordreach vet` from the package, `npm run --silent vet --` from here. */
+/**
+ * Returns how a command was called, for its usage text: `wordreach vet` from the package, `npm run --silent vet --`
+ * from the repository.
+ */
 export function calledAs(name: string): string {
   return process.env.WORDREACH_PACKAGE ? `wordreach ${name}` : `npm run --silent ${name} --`;
 }
 
 /**
- * Runs a command: prints the text it gives (nothing where it printed by itself), or, for what the caller can put right, one sentence to stderr
- * and exit code 2 with nothing printed. An output that takes no more is a sentence too, and exit code 3. Any other error is our bug and
- * is thrown. A reader that stops early (`| head`) ends the command quietly.
+ * Runs a command and prints the text it returns. A command that prints by itself returns nothing.
+ * - An error that the caller can correct prints one sentence to stderr, nothing to stdout, and gives exit code 2.
+ * - An output that fails prints one sentence and gives exit code 3.
+ * - Any other error is our bug and is thrown.
+ * - A reader that stops early (`| head`) ends the command without a message.
  */
 export async function runCommand(
   usage: string,
@@ -25,7 +30,7 @@ export async function runCommand(
     process.stderr.write(`${explainWriting(error)}\n`);
     process.exit(OUTPUT_FAILED);
   });
-  // Who cannot be told is not told; the exit code says it all the same.
+  // If stderr cannot be written, the message is lost. The exit code still reports the error.
   process.stderr.on('error', () => undefined);
   try {
     const text = await command();

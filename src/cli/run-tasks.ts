@@ -6,7 +6,7 @@ import { type Output, OutputFault } from './open-output.ts';
 import { startPool } from './start-pool.ts';
 import type { VetAnswer, VetTask } from './vet-worker.ts';
 
-/** How a run of many texts goes. */
+/** The tasks, settings and output of a run over many texts. */
 export interface Run<Task extends VetTask, Answer extends VetAnswer> {
   readonly tasks: Iterable<Task> | AsyncIterable<Task>;
   readonly settings: VetterSettings;
@@ -18,11 +18,11 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
   print(answer: Answer): Iterable<string>;
   foot(): string;
   readonly output: Output;
-  /** Stops the run: tasks under way are dropped, and the output has its foot all the same. */
+  /** Stops the run. Unfinished tasks are dropped, and the output still gets its foot. */
   readonly signal: AbortSignal;
 }
 
-/** Tasks are taken so far ahead of the output, for each thread: enough that none waits for a long text. */
+/** How many tasks per thread are started ahead of the output. This is enough that no thread waits for a long text. */
 const AHEAD = 4;
 
 /**
@@ -77,7 +77,7 @@ export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
   }
 }
 
-/** The calls of the system in which printing fails. */
+/** The system calls in which printing fails. */
 const WRITES = new Set(['write', 'writev']);
 
 const DROPPED = Symbol('dropped');

@@ -1,20 +1,20 @@
-/** A line that says how far a long run is. */
+/** A line that shows the progress of a long run. */
 export interface Progress {
   /** One more task is done. */
   step(): void;
-  /** Prints a line above it. */
+  /** Prints a message above the progress line. */
   say(line: string): void;
-  /** Takes it away. */
+  /** Removes the progress line. */
   end(): void;
 }
 
 type Stream = Pick<NodeJS.WriteStream, 'isTTY' | 'write'>;
 
-/** Faster than this nobody reads, in milliseconds. */
+/** The shortest time between two updates, in milliseconds. Nobody reads faster. */
 const PAUSE = 100;
 const CLEAR = '\r\u001b[K';
 
-/** Shows a bar on a terminal; anywhere else only the messages. */
+/** Shows a progress bar on a terminal. Anywhere else only messages are printed. */
 export function showProgress(total: number, stream: Stream = process.stderr): Progress {
   const WIDTH = 30;
   let done = 0;

@@ -3,17 +3,23 @@ import type { VetterSettings } from './create-vetter.ts';
 import type { VetAnswer, VetTask } from './vet-worker.ts';
 import { createWorkerPool, type WorkerPool } from './worker-pool.ts';
 
-/** A text takes seconds at most; one that takes so long, in milliseconds, may be made to take for ever. */
+/**
+ * The longest time for one text, in milliseconds. A text takes seconds at most, so one that takes this long may be
+ * built to take forever.
+ */
 const LONGEST = 60_000;
-/** So much may a thread keep, in megabytes, before it is ended with the text it is at. */
+/** The memory a thread may use, in megabytes. A thread that exceeds it is ended together with its text. */
 const MOST_MEMORY = 1024;
 /** Its part for short-lived values is twice the usual size, so it is cleared half as often. That saves a tenth of the time. */
 const YOUNG_MEMORY = 96;
-/** The process itself, with the tables of each thread. */
+/** The memory of the process itself, with the tables of each thread. */
 const OWN_MEMORY = 512;
 const MEGABYTE = 1_048_576;
 
-/** Up to `jobs` threads that read and vet texts, each within limits of time and memory: a text made to fill the machine costs itself alone. */
+/**
+ * Starts up to `jobs` threads that read and vet texts, each within limits of time and memory. A text built to fill the
+ * machine loses only its own result.
+ */
 export function startPool<Task extends VetTask, Answer extends VetAnswer>(
   settings: VetterSettings,
   jobs: number,
@@ -24,7 +30,10 @@ export function startPool<Task extends VetTask, Answer extends VetAnswer>(
   });
 }
 
-/** Whether there are threads: in the bundle that `bundle-commands.mjs` makes, where the worker is beside this; not in the sources. */
+/**
+ * Whether threads are available. They are in the bundle that `bundle-commands.mjs` makes, where the worker file is next
+ * to this file. They are not when the sources run directly.
+ */
 export const hasThreads = !import.meta.url.endsWith('.ts');
 
 function startWorker(settings: VetterSettings): Worker {

@@ -1,9 +1,9 @@
-/** The exit code of a program ended by Ctrl-C, as shells have it: 128 and the number of the signal. */
+/** The exit code of a program ended by Ctrl-C, as in shells: 128 plus the number of the signal. */
 const INTERRUPTED = 130;
 
 /**
- * A signal that the first Ctrl-C gives; a second one ends the process at once. `end` says, after a stop, how much was done,
- * and lets go of the keys.
+ * Returns a signal that the first Ctrl-C aborts. A second Ctrl-C ends the process at once. `end` reports, after a stop,
+ * how much was done, and removes the Ctrl-C handler.
  */
 export function stopOnInterrupt(): { readonly signal: AbortSignal; end(done: string): void } {
   const stop = new AbortController();

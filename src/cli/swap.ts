@@ -36,7 +36,7 @@ function optionsFor(path: string): SwapOptions {
   return { reach: reachFor(judge) };
 }
 
-/** For one line of input; a fault of it is its answer, so that the others are not lost. */
+/** Answers one line of input. A faulty line gets an error as its answer, so that the other lines are not lost. */
 function answer(line: string, swapper: Swapper, options: SwapOptions): unknown {
   let asked: unknown;
   try {

@@ -7,7 +7,7 @@ test.each([
   [{ isTTY: true }, { NO_COLOR: '1' }, false],
   [{ isTTY: true }, { NO_COLOR: '' }, true],
   [{ isTTY: true }, { TERM: 'dumb' }, false],
-])('stdout %j with %j is styled: %s', (stdout, env, styled) => {
+])('for stdout %j and environment %j, styling is on: %s', (stdout, env, styled) => {
   const { bold, dim, accent } = openTerminal(stdout, env);
   for (const style of [bold, dim, accent]) expect(style('Reach') !== 'Reach').toBe(styled);
 });
@@ -17,6 +17,6 @@ test.each([
   [0, 80],
   [60, 60],
   [200, 80],
-])('%s columns give lines of %i', (columns, width) => {
+])('a terminal with %s columns gives lines of %i characters', (columns, width) => {
   expect(openTerminal({ columns }, {}).width).toBe(width);
 });

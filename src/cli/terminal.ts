@@ -1,18 +1,18 @@
 import { styleText } from 'node:util';
 
-/** How a report may look where it is printed. */
+/** The formatting of a report for the place where it is printed. */
 export interface Terminal {
-  /** Characters to a line. */
+  /** The number of characters in a line. */
   readonly width: number;
   bold(text: string): string;
   dim(text: string): string;
-  /** The deep green of the extension's own controls, or as near as a terminal has. */
+  /** The deep green of the extension's own controls, or the nearest colour that a terminal has. */
   accent(text: string): string;
 }
 
 /**
- * Plain where stdout is not a terminal, where NO_COLOR is set (no-color.org) or TERM is dumb; at most 80
- * characters wide.
+ * Opens the terminal. Text is unstyled if stdout is not a terminal, if NO_COLOR is set (no-color.org) or if TERM is
+ * dumb. Lines have at most 80 characters.
  */
 export function openTerminal(
   stdout: { readonly isTTY?: boolean; readonly columns?: number } = process.stdout,

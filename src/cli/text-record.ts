@@ -1,6 +1,6 @@
 import type { Group, PatternId, Sequence, Tally, WordEntry } from '../analyze/types.ts';
 
-/** A group as a file has it, with the sequence it names. */
+/** A group from a file, with the sequence it names. */
 export interface VettedGroup {
   readonly group: Group;
   readonly sequence: Sequence | null;
@@ -15,12 +15,15 @@ export interface GroupReport {
   readonly step: number;
   /** The `reach` of the tally is null where the text has no words but names. */
   readonly tally: Omit<Tally, 'reach'> & { readonly reach: number | null };
-  /** First steps of the sequence at which the text's reach is 95 and 99 percent; null where none is. 0 is before the first. */
+  /**
+   * The first steps of the sequence at which the text's reach is 95 and 99 percent. Null if there is no such step. 0
+   * means before the first step.
+   */
   readonly reaches95: number | null;
   readonly reaches99: number | null;
   /** The patterns that open most words come first, each with its words, frequent words first. */
   readonly gaps: readonly NamedGap[];
-  /** Every word with its standing, where that was asked for. */
+  /** Every word with its standing, if requested. */
   readonly words?: readonly WordEntry[];
 }
 
@@ -32,7 +35,7 @@ export interface NamedGap {
   readonly words: readonly string[];
 }
 
-/** A text after vetting: a report for each group, in the order of the groups. */
+/** A vetted text: one report for each group, in the order of the groups. */
 export interface VettedText {
   /** The path as it was given or found. */
   readonly text: string;
@@ -40,7 +43,7 @@ export interface VettedText {
   readonly reports: readonly GroupReport[];
 }
 
-/** A text that could not be read, with a sentence that says why and what to do. */
+/** A text that could not be read, with a sentence that gives the reason and the next step. */
 export interface FailedText {
   readonly text: string;
   readonly error: string;

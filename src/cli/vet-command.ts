@@ -32,7 +32,7 @@ export async function vetCommand(args: readonly string[]): Promise<string | unde
   return vetMany(texts, options, groups);
 }
 
-/** The whole report of one text; plain text without the time a thread takes to start. */
+/** Returns the whole report of one text. Plain text is read without a thread, which saves the thread's start time. */
 async function vetOne(
   { path, error }: FoundText,
   loaded: LoadedGroup,
@@ -57,7 +57,7 @@ async function vetOne(
   }
 }
 
-/** Opens a file whose kind may make it take for ever, within the limits of a thread. Rejects with `FileFault`. */
+/** Opens a file in a thread with its limits, since a file of this kind may take forever. Rejects with `FileFault`. */
 async function openInThread(path: string, bytes: Uint8Array): Promise<OpenedText> {
   const pool = startPool<{ path: string; bytes: Uint8Array }, OpenedText | { error: string }>(
     { groups: [], words: false, out: 'json' },

@@ -2,15 +2,15 @@ import { FileFault } from '../passage/files/file-fault.ts';
 import { readHtml } from './read-html.ts';
 import type { GroupReport } from './text-record.ts';
 
-/** One line of input answered: the line of output, and whether it is an error. */
+/** The answer to one line of input: the line of output, and whether it is an error. */
 export interface AnsweredLine {
   readonly json: string;
   readonly failed: boolean;
 }
 
 /**
- * Answers a line `{"id", "text"}` or `{"id", "html"}` with `{"id", "reports"}`; a fault of a line is its answer,
- * `{"id", "error"}`, with a null for an id that cannot be read. `number` counts lines from 1. Never throws.
+ * Answers a line `{"id", "text"}` or `{"id", "html"}` with `{"id", "reports"}`. A faulty line is answered with `{"id",
+ * "error"}`. `id` is null if it cannot be read. `number` counts lines from 1. Never throws.
  */
 export function vetLine(
   line: string,
@@ -34,13 +34,13 @@ export function vetLine(
   }
 }
 
-/** Why a line has no report, in a sentence without its number. */
+/** Explains in one sentence why a line has no report. The sentence does not contain the line number. */
 export function explainLine(error: unknown): string {
   const why = error instanceof Error ? error.message : String(error);
   return error instanceof FileFault ? why : `this cannot be read (${why}).`;
 }
 
-/** The answer to a line in which something is wrong. */
+/** Returns the answer to a faulty line. */
 export function failLine(id: unknown, number: number, problem: string): AnsweredLine {
   return { json: JSON.stringify({ id, error: `Line ${number}: ${problem}` }), failed: true };
 }

@@ -8,12 +8,12 @@ import { stopOnInterrupt } from './stop-on-interrupt.ts';
 import type { VettedGroup } from './text-record.ts';
 import { type AnsweredLine, explainLine, failLine } from './vet-line.ts';
 
-/** Answers JSON lines on stdin with JSON lines on stdout, in the same order, as they come. */
+/** Answers JSON lines on stdin with JSON lines on stdout. The answers come in input order, as soon as they are ready. */
 export async function vetLines(
   { words, jobs }: Pick<VetOptions, 'words' | 'jobs'>,
   groups: readonly VettedGroup[],
 ): Promise<undefined> {
-  // Node takes a folder for a stream with nothing in it.
+  // Node reads a folder as an empty stream.
   if (fstatSync(STDIN).isDirectory()) readBytes('-');
   const { signal, end } = stopOnInterrupt();
   let done = 0;

@@ -7,7 +7,7 @@ import type { FoundText } from './find-texts.ts';
 import { vetMany } from './vet-many.ts';
 import type { Row } from './vet-worker.ts';
 
-/** What threads were asked, and the files over which a thread ends. */
+/** The files that the threads were asked to vet, and the files that end a thread. */
 const asked: string[][] = [];
 const deadly = new Set<string>();
 let printed = '';
@@ -52,7 +52,7 @@ afterAll(() => {
 });
 const vet = (texts: readonly FoundText[]) => vetMany(texts, { out: 'json', words: false, jobs: 2 }, []);
 
-test('small files go to a thread together, a large one by itself, and all are printed in their order', async () => {
+test('small files share a thread task, a large file has its own, and all are printed in order', async () => {
   const small = Array.from({ length: 20 }, (_, n) => textOf(`small-${n}`, 400));
   await vet([...small.slice(0, 2), textOf('book', 40_000), ...small.slice(2)]);
   const names = small.map(({ path }) => nameOf(path));
@@ -60,7 +60,7 @@ test('small files go to a thread together, a large one by itself, and all are pr
   expect(JSON.parse(printed)).toEqual([...names.slice(0, 2), 'book', ...names.slice(2)]);
 });
 
-test('a file over which a thread ends is the only one of its pack without a report', async () => {
+test('if a file ends its thread, only that file of its pack has no report', async () => {
   deadly.add('worst');
   await vet([textOf('fog', 400), textOf('worst', 400), textOf('tide', 400)]);
   expect(asked).toEqual([['fog', 'worst', 'tide'], ['fog'], ['worst'], ['tide']]);

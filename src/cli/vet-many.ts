@@ -11,7 +11,10 @@ import { stopOnInterrupt } from './stop-on-interrupt.ts';
 import type { VettedGroup } from './text-record.ts';
 import type { Row } from './vet-worker.ts';
 
-/** Vets many files for several groups and prints what `--out` says; files that fail are also told of on stderr. */
+/**
+ * Vets many files for several groups and prints them in the `--out` format. Files that fail are also reported on
+ * stderr.
+ */
 export async function vetMany(
   texts: readonly FoundText[],
   { out, words, jobs }: Pick<VetOptions, 'out' | 'words' | 'jobs'>,
@@ -53,12 +56,15 @@ export async function vetMany(
   end(`${done} of ${texts.length} texts`);
 }
 
-/** In bytes: a file up to this goes to a thread together with others, since sending it takes a good part of the time that vetting it does. */
+/**
+ * The largest small file, in bytes. Several small files share one task, since sending a small file takes almost as much
+ * time as vetting it.
+ */
 const SMALL = 16_384;
-/** So many small files go together. */
+/** How many small files share one task at most. */
 const PACK = 16;
 
-/** Texts in their order, each by itself or with the small ones behind it. */
+/** Yields the texts in order. A large text is alone, and small texts that follow each other are packed together. */
 function* packTexts(texts: readonly FoundText[]): Generator<{ readonly texts: FoundText[] }> {
   let pack: FoundText[] = [];
   for (const text of texts) {
@@ -73,7 +79,7 @@ function* packTexts(texts: readonly FoundText[]): Generator<{ readonly texts: Fo
   if (pack.length > 0) yield { texts: pack };
 }
 
-/** In bytes; of what cannot be known, too large for others beside it. */
+/** Returns the size of a file in bytes. A file of unknown size counts as too large to be packed. */
 function sizeOf({ path }: FoundText): number {
   try {
     return statSync(resolvePath(path)).size;

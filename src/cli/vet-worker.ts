@@ -25,7 +25,7 @@ export interface Row {
 /** The answer: the text or why there is none, a row for each file, a line. */
 export type VetAnswer = OpenedText | { readonly error: string } | readonly Row[] | AnsweredLine;
 
-/** Runs in a thread of its own: answers each task, one after the other. */
+/** Runs in its own thread and answers the tasks one after the other. */
 let made: Vetter | undefined;
 let writer: ReportWriter | undefined;
 parentPort!.on('message', async (task: VetTask) => {

@@ -10,7 +10,8 @@ const COMMANDS: Readonly<Record<string, () => Promise<unknown>>> = {
 };
 const usage = `Usage: wordreach ${Object.keys(COMMANDS).join('|')} …`;
 
-// The command finds its own arguments where it finds them when npm calls it.
+// The command name is removed from the arguments, so that a command finds its own arguments in the same place as when
+// npm calls it.
 const [name = ''] = process.argv.splice(2, 1);
 if (Object.hasOwn(COMMANDS, name)) {
   process.env.WORDREACH_PACKAGE = 'yes';

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { FileFault } from '../passage/files/file-fault.ts';
 import { createWorkerPool, type TaskLimits } from './worker-pool.ts';
 
-/** Doubles a number; dies over 13, in silence over 14, and is at 15 for ever. */
+/** Doubles a number. Throws at 13, exits without an error at 14, and never answers at 15. */
 const doubling = `
 const { parentPort, threadId } = require('node:worker_threads');
 parentPort.on('message', (n) => {
@@ -23,7 +23,7 @@ function poolOf(size: number, limits = PLENTY) {
   return { pool: createWorkerPool<number, [number, number]>(start, size, limits), threads: () => started };
 }
 
-test('tasks are shared by no more threads than there may be', async () => {
+test('tasks are shared among at most the given number of threads', async () => {
   const { pool, threads } = poolOf(2);
   const answers = await Promise.all([1, 2, 3, 4, 5].map(pool.run));
   expect(answers.map(([answer]) => answer)).toEqual([2, 4, 6, 8, 10]);
@@ -31,7 +31,7 @@ test('tasks are shared by no more threads than there may be', async () => {
   await pool.close();
 });
 
-test('a thread starts only when there is work for it', async () => {
+test('a thread starts only when no other thread is free for a task', async () => {
   const { pool, threads } = poolOf(4);
   expect(threads()).toBe(0);
   await pool.run(1);
@@ -40,7 +40,7 @@ test('a thread starts only when there is work for it', async () => {
   await pool.close();
 });
 
-test('a thread that dies takes only its own task with it', async () => {
+test('when a thread dies, only its own task fails', async () => {
   const { pool, threads } = poolOf(1);
   const answers = await Promise.allSettled([1, 13, 2, 14, 3].map(pool.run));
   expect(answers.map((one) => (one.status === 'fulfilled' ? one.value[0] : one.reason.message))).toEqual([
@@ -57,15 +57,18 @@ test('a thread that dies takes only its own task with it', async () => {
 test.each([
   ['takes longer than a task may', { ...PLENTY, longest: 300 }, 'takes too long'],
   ['makes the process larger than it may be', { ...PLENTY, mostMemory: 1 }, 'needs too much memory'],
-])('a task that %s is ended with its thread, and the next has another', async (_name, limits, says) => {
-  const { pool, threads } = poolOf(1, limits);
-  const endless = pool.run(15);
-  await expect(endless).rejects.toThrow(says);
-  await expect(endless).rejects.toBeInstanceOf(FileFault);
-  await pool.run(1).catch(() => undefined);
-  expect(threads()).toBe(2);
-  await pool.close();
-});
+])(
+  'a task that %s is ended with its thread, and the next task gets a new thread',
+  async (_name, limits, says) => {
+    const { pool, threads } = poolOf(1, limits);
+    const endless = pool.run(15);
+    await expect(endless).rejects.toThrow(says);
+    await expect(endless).rejects.toBeInstanceOf(FileFault);
+    await pool.run(1).catch(() => undefined);
+    expect(threads()).toBe(2);
+    await pool.close();
+  },
+);
 
 test('closing ends the tasks under way and the tasks that wait', async () => {
   const { pool } = poolOf(1);

@@ -1,11 +1,11 @@
 import type { Worker } from 'node:worker_threads';
 import { FileFault } from '../passage/files/file-fault.ts';
 
-/** Threads that do one task each at a time. */
+/** A pool of threads. Each thread does one task at a time. */
 export interface WorkerPool<Task, Answer> {
-  /** Rejects when the thread ends over the task, or when the pool is closed. */
+  /** Returns the answer to the task. Rejects when its thread ends during the task, or when the pool is closed. */
   run(task: Task): Promise<Answer>;
-  /** Ends all threads, whatever they are doing. */
+  /** Ends all threads, even busy ones. */
   close(): Promise<void>;
 }
 
@@ -17,7 +17,7 @@ export interface TaskLimits {
   readonly mostMemory: number;
 }
 
-/** How often the memory is looked at while there is work, in milliseconds. */
+/** How often the memory is checked while there is work, in milliseconds. */
 const LOOK = 100;
 
 interface Job<Task, Answer> {
@@ -27,8 +27,9 @@ interface Job<Task, Answer> {
 }
 
 /**
- * A pool of up to `size` threads made by `start`, each when there is work for it. A thread that dies takes only its own
- * task with it, which rejects, with `FileFault` where it took more than `limits` allow: the next task starts another.
+ * Creates a pool of up to `size` threads. `start` makes a thread when there is work for it. When a thread dies, only
+ * its own task rejects, and the next task starts a new thread. The error is a `FileFault` if the task exceeded
+ * `limits`.
  */
 export function createWorkerPool<Task, Answer>(
   start: () => Worker,

@@ -6,10 +6,10 @@ test.each([
   ['ab cd ef', 5, 'ab cd\nef'],
   ['lighthouse b', 4, 'lighthouse\nb'],
   ['', 4, ''],
-])('%j in %i characters', (text, width, expected) => {
+])('%j is wrapped to %i characters', (text, width, expected) => {
   expect(wrapLines(text.split(' '), width)).toBe(expected);
 });
 
-test('the first line and the others begin as told, within the width', () => {
+test('the first line and the other lines begin with their prefixes and keep the width', () => {
   expect(wrapLines(['sail', 'rope', 'mast'], 12, 'at sea: ', '  ')).toBe('at sea: sail\n  rope mast');
 });

@@ -1,6 +1,6 @@
 /**
- * Sets words in lines of at most `width` characters: the first line begins with `first`, the others with
- * `rest`. A word that is longer than a line keeps one to itself.
+ * Wraps words to lines of at most `width` characters. The first line begins with `first`, the others with `rest`. A
+ * word longer than a line gets a line of its own.
  */
 export function wrapLines(words: readonly string[], width: number, first = '', rest = ''): string {
   const lines = [first];

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { createCsvWriter } from './write-csv.ts';
 
-/** Signs a spreadsheet takes for the start of a formula: OWASP, CSV Injection (from memory). */
+/** Characters that a spreadsheet reads as the start of a formula: OWASP, CSV Injection (from memory). */
 test.each<[title: string, cell: string]>([
   ['=1+2', "'=1+2"],
   ['+1', "'+1"],
@@ -12,7 +12,7 @@ test.each<[title: string, cell: string]>([
   ['fog, wind', '"fog, wind"'],
   ['=“a”,"b"', '"\'=“a”,""b"""'],
   ['two\nlines', '"two\nlines"'],
-])('the cell of %j', (title, cell) => {
+])('the title %j gives a safe cell', (title, cell) => {
   const tally = {
     running: 0,
     reads: 0,

@@ -2,7 +2,7 @@ import type { ReportWriter } from './report-writer.ts';
 import type { GroupReport } from './text-record.ts';
 
 const GAPS_SHOWN = 5;
-/** Without it, spreadsheets take the file for the encoding of their own country. */
+/** Without this mark, spreadsheets read the file in the default encoding of their country. */
 const BYTE_ORDER_MARK = '\ufeff';
 
 const figures: readonly (readonly [title: string, of: (report: GroupReport) => string | number | null])[] = [
@@ -24,7 +24,10 @@ const figures: readonly (readonly [title: string, of: (report: GroupReport) => s
   ['gaps and what they open', ({ gaps }) => sayGaps(gaps)],
 ];
 
-/** A table for spreadsheets (RFC 4180, UTF-8 with its mark): a line for each text and group, one for a text that failed. */
+/**
+ * Writes a table for spreadsheets (RFC 4180, UTF-8 with a byte order mark). Each text has a line for each group. A text
+ * that failed has one line.
+ */
 export function createCsvWriter(): ReportWriter {
   const empty = figures.map(() => null);
   return {
@@ -52,7 +55,7 @@ function line(cells: readonly (string | number | null)[]): string {
   return `${cells.map(cell).join(',')}\r\n`;
 }
 
-/** A text that a spreadsheet would take for a formula is kept a text by an apostrophe before it. */
+/** Formats a cell. An apostrophe before a text that looks like a formula keeps it a text. */
 function cell(value: string | number | null): string {
   if (typeof value !== 'string') return value === null ? '' : String(value);
   const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;

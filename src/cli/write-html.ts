@@ -3,7 +3,7 @@ import type { GroupReport, VettedGroup } from './text-record.ts';
 
 const GAPS_SHOWN = 5;
 
-/** A page that is by itself, light or dark as its reader likes, to print or share; nothing is loaded or run in it. */
+/** Writes a self-contained page to print or share, light or dark as its reader prefers. The page loads and runs nothing. */
 export function createHtmlWriter(groups: readonly VettedGroup[]): ReportWriter {
   return {
     head: () => `<!doctype html>

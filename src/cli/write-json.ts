@@ -1,6 +1,6 @@
 import type { ReportWriter } from './report-writer.ts';
 
-/** One array of JSON with a record to the line. */
+/** Writes one JSON array with one record on each line. */
 export function createJsonWriter(): ReportWriter {
   return {
     head: () => '[',

@@ -3,8 +3,8 @@ import type { TextRecord, VettedGroup } from './text-record.ts';
 import { createHtmlWriter, escapeText } from './write-html.ts';
 
 /**
- * A page that any browser opens: the report on one text for one group, and under it the text with the words marked that
- * the group cannot decode yet (and those that are a guess or may be read in two ways).
+ * Returns a page for any browser: the report on one text for one group, and below it the text. Words that the group
+ * cannot decode yet are marked, and so are words that are a guess or have two readings.
  */
 export function writeShadedPage(record: TextRecord, text: string, group: VettedGroup, judge: Judge): string {
   const writer = createHtmlWriter([group]);

@@ -2,7 +2,7 @@ import type { ReportWriter } from './report-writer.ts';
 import type { Terminal } from './terminal.ts';
 import type { GroupReport } from './text-record.ts';
 
-/** A line for each text and group, for reading in a terminal; the text comes last, because its name may be long. */
+/** Writes a line for each text and group, for reading in a terminal. The text comes last because its name may be long. */
 export function createTableWriter(groups: readonly string[], terminal: Terminal): ReportWriter {
   const width = Math.max('Group'.length, ...groups.map(({ length }) => length));
   const set = (reach: string, at95: string, at99: string, words: string, group: string): string =>

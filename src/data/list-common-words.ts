@@ -4,8 +4,9 @@ import { readWordList } from './read-word-list.ts';
 const COUNT = 1000;
 
 /**
- * The 1,000 words that are commonest in film subtitles (SUBTLEX) and fit for a primary class, commonest first:
- * lower case, letters only, without the words of `source/not-for-school.txt`. I is written as it is read.
+ * Returns the 1,000 words that are commonest in film subtitles (SUBTLEX) and fit for a primary class, commonest first.
+ * They are in lower case and have only letters. The words of `source/not-for-school.txt` are left out. I keeps its
+ * capital.
  */
 export function listCommonWords(): readonly string[] {
   const leftOut = readWordList('not-for-school.txt');

@@ -1,11 +1,11 @@
 import { dictionary } from 'cmu-pronouncing-dictionary';
 
 /**
- * The CMU Pronouncing Dictionary: lower-case headword to all its pronunciations in the order listed,
- * each a list of ARPAbet phones with stress digits (`bus` to `[['B','AH1','S']]`).
+ * Reads the CMU Pronouncing Dictionary. Maps each headword in lower case to its pronunciations in the listed order.
+ * Each pronunciation is a list of ARPAbet phones with stress digits (`bus` to `[['B','AH1','S']]`).
  *
- * The package writes the second pronunciation under `word(2)` and keeps remarks (`# name, danish`)
- * inside the string; the first are gathered under the headword, the second dropped.
+ * The package has the second pronunciation under `word(2)` and comments (`# name, danish`) inside the string. Such
+ * pronunciations are added to the headword, and comments are dropped.
  */
 export function readCmudict(): Map<string, string[][]> {
   const words = new Map<string, string[][]>();

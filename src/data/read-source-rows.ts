@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { type SourceTable, sourceTables } from './source-tables.ts';
 
 /**
- * The rows of a table in src/data/source, such as `pronunciations.tsv`, without its head. Throws an error that names the line and
- * its fault, by the table's form in source-tables.ts.
+ * Returns the rows of a table in src/data/source, such as `pronunciations.tsv`, without its header. Checks the rows
+ * against the table's form in source-tables.ts. Throws an error with the line and its fault.
  */
 export function readSourceRows(file: string): string[][] {
   return checkRows(
@@ -13,7 +13,7 @@ export function readSourceRows(file: string): string[][] {
   );
 }
 
-/** The rows of a table given as text; see `readSourceRows`. */
+/** Returns the rows of a table given as text. See `readSourceRows`. */
 export function checkRows(file: string, content: string, { columns, keys }: SourceTable): string[][] {
   const [head, ...rows] = content
     .trimEnd()
@@ -24,7 +24,7 @@ export function checkRows(file: string, content: string, { columns, keys }: Sour
   let before = '';
   for (const [i, row] of rows.entries()) {
     const line = i + 2;
-    // A space in place of a tab would go unseen.
+    // A space in place of a tab would not be visible, so the columns are shown with separators.
     if (row.length !== columns.length)
       fail(file, line, `give ${names.join(', ')} with a tab between them, not: ${row.join(' | ')}`);
     for (const [c, { name, form, says }] of columns.entries())

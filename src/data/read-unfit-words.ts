@@ -3,8 +3,8 @@ import profaneWords from 'profane-words';
 import { readWordList } from './read-word-list.ts';
 
 /**
- * Coarse words and insults, in lower case, of two lists from the registry. They are looked up while data is made and
- * shipped nowhere; they have many a harmless word too, so a list made by hand may keep one.
+ * Returns coarse words and insults, in lower case, from two lists of the registry. The lists are used only while data
+ * is made and are never shipped. They contain many harmless words too, so a list made by hand may keep some of these.
  */
 export function readUnfitWords(): ReadonlySet<string> {
   const listed = [...naughtyWords, ...profaneWords];

@@ -1,18 +1,22 @@
 import { readFileSync } from 'node:fs';
 
-/** One word in small letters. */
+/** Matches one word in lower case. */
 const WORD = /^[a-z]+(?:'[a-z]+)?$/;
 const PHRASE = /^[a-z]+(?: [a-z]+)+$/;
 
 /**
- * The words of a list in src/data/source, such as `more-lesson-words.txt`: parted by spaces, lines with `#` are remarks. Throws an error
- * that names the line of an entry that is no word, is there twice or is out of the order of the alphabet, which begins anew after a remark.
+ * Returns the words of a list in src/data/source, such as `more-lesson-words.txt`. Words are separated by spaces, and
+ * lines with `#` are comments. Words are in alphabetical order, which starts again after a comment. Throws an error
+ * with the line if an entry is not a word, occurs twice or is out of order.
  */
 export function readWordList(file: string): Set<string> {
   return checkList(file, readList(file), WORD, (line) => line.split(/\s+/));
 }
 
-/** The phrases of a list in src/data/source, such as `phrases.txt`: the same, but one a line. */
+/**
+ * Returns the phrases of a list in src/data/source, such as `phrases.txt`. The format is that of `readWordList`, but
+ * with one phrase on each line.
+ */
 export function readPhrases(file: string): Set<string> {
   return checkList(file, readList(file), PHRASE, (line) => [line]);
 }
@@ -21,7 +25,7 @@ function readList(file: string): string {
   return readFileSync(new URL(`source/${file}`, import.meta.url), 'utf8');
 }
 
-/** The entries of a list given as text; see `readWordList`. */
+/** Returns the entries of a list given as text. See `readWordList`. */
 export function checkList(
   file: string,
   content: string,

@@ -4,15 +4,18 @@ import { join } from 'node:path';
 
 export type PartOfSpeech = 'n' | 'v' | 'a' | 'r';
 
-/** The words and relations taken from WordNet 3.1; all words in lower case, single words only. */
+/** The words and relations taken from WordNet 3.1. All words are single words in lower case. */
 export interface Wordnet {
-  /** Base form to the parts of speech it is listed under (`r` is adverb). */
+  /** The parts of speech of each base form (`r` is adverb). */
   readonly lemmas: Map<string, Set<PartOfSpeech>>;
-  /** Word to the words it has a derivational, pertainym, participle or antonym pointer to or from. */
+  /**
+   * Related words of each word: words with a derivational, pertainym, participle or antonym pointer in either
+   * direction.
+   */
   readonly related: Map<string, Set<string>>;
-  /** Word to the definitions of all its senses, without the example sentences, in lower case. */
+  /** The definitions of all senses of each word, without the example sentences, in lower case. */
   readonly glosses: Map<string, string>;
-  /** Words listed with a capital in every sense (`wales`), so never plain words. */
+  /** Words that have a capital in every sense (`wales`) and so are never ordinary words. */
   readonly names: Set<string>;
 }
 
@@ -32,11 +35,11 @@ interface Link {
   readonly target: number;
 }
 
-/** A row of a data file: words of one meaning. */
+/** A row of a data file: words with one meaning. */
 interface Synset {
   /** The offset by which links name it. */
   readonly offset: string;
-  /** As they are written, and in lower case. */
+  /** The words as they are written. `words` has them in lower case. */
   readonly spelled: readonly string[];
   readonly words: readonly string[];
   readonly gloss: string;

@@ -2,13 +2,13 @@
 interface Column {
   readonly name: string;
   readonly form: RegExp;
-  /** The form in words, for messages. */
+  /** The format in words, for messages. */
   readonly says: string;
 }
 
 export interface SourceTable {
   readonly columns: readonly Column[];
-  /** How many columns, from the first, a row is sorted and told apart by. */
+  /** How many columns, from the first, form the key of a row. Rows are sorted by key, and each key is unique. */
   readonly keys: number;
 }
 
@@ -30,7 +30,7 @@ const said = (name: string): Column =>
     'phones of CMUdict, a vowel with its stress behind it as in AE1 B IY0, and " / " between two ways to say it',
   );
 
-/** The tables of src/data/source that have a head; what each is for is in its README. */
+/** The tables of src/data/source that have a header. Its README explains what each is for. */
 export const sourceTables: Readonly<Record<string, SourceTable>> = {
   'british-readings.tsv': {
     columns: [

@@ -6,12 +6,13 @@ import ts from 'typescript';
 import { foldersOf, noticeOf } from './write-notice.ts';
 
 /**
- * Puts into `.output/npm` what `npm pack` gives others: the commands and the engine, each as JavaScript that needs no other package, the
- * engine's types, and the notices of the packages in them.
+ * Fills `.output/npm`, the folder that `npm pack` packs: the commands and the engine as JavaScript that needs no other
+ * package, the engine's types, and the notices of the bundled packages.
  */
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 const root = here('../../').replace(/[\\/]$/, '');
-// As deep as this folder, because the word table and the starters are looked for from here.
+// The output folder is at the same depth as this folder, because the word table and the starters are found by relative
+// paths.
 const into = here('../../.output/npm');
 
 await rm(into, { recursive: true, force: true });
@@ -29,7 +30,7 @@ const { metafile } = await build({
   splitting: true,
   target: 'node20',
   metafile: true,
-  // Packages of the older kind ask for modules of Node by a function that files of this kind lack.
+  // Older packages (CommonJS) load Node modules by `require`, which ES modules lack.
   banner: {
     js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);",
   },
@@ -37,13 +38,16 @@ const { metafile } = await build({
   logLevel: 'error',
   logOverride: { 'ignored-bare-import': 'error' },
 });
-// The reader of PDF files looks for its other half beside itself.
+// The PDF reader expects its worker file in its own folder.
 await copyFile(`${root}/node_modules/pdfjs-dist/legacy/build/pdf.worker.mjs`, `${into}/pdf.worker.mjs`);
 await writeTypes();
 const folders = Object.keys(metafile.inputs).flatMap((input) => foldersOf(resolve(root, input), root));
 await writeFile(`${into}/NOTICE.txt`, noticeOf(root, folders));
 
-/** The reader of PDF files looks for a package that draws their pages, and makes a matrix of it as it starts. Only text is read here. */
+/**
+ * Replaces the drawing package that the PDF reader requires. The reader makes a matrix with that package as it starts,
+ * but only text is read here.
+ */
 function drawNothing(): Plugin {
   const canvas = 'canvas = require("@napi-rs/canvas");';
   return {
@@ -63,7 +67,10 @@ function drawNothing(): Plugin {
   };
 }
 
-/** The types of the engine. They name files by the ending that they have here, which is another in the package. */
+/**
+ * Writes the types of the engine. They refer to files with the ending used in the sources, which differs in the
+ * package.
+ */
 async function writeTypes(): Promise<void> {
   const config = ts.getParsedCommandLineOfConfigFile(
     here('../analyze/tsconfig.json'),

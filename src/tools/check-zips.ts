@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /**
- * Builds the packages for the stores twice, each time in a folder of its own, and compares them byte by byte; the second time in another
- * part of the world. `npm run zip:check`; exit code 1 when they differ.
+ * Builds the store packages twice, each time in its own folder, and compares them byte by byte. The second build uses
+ * another time zone. `npm run zip:check`; exit code 1 if the packages differ.
  */
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const [one, other] = ['UTC', 'Pacific/Auckland'].map(buildIn) as [Packages, Packages];
@@ -23,11 +23,11 @@ if (one.size === 0 || one.size !== other.size || !same) {
   process.exitCode = 1;
 }
 
-/** The zips that were built: the SHA-256 of each by its name. */
+/** The SHA-256 of each built zip, by name. */
 type Packages = ReadonlyMap<string, string>;
 
 function buildIn(zone: string): Packages {
-  // Inside the repository, since the build finds its packages from there; ignored by git.
+  // The folder is inside the repository, since the build finds its packages from there. git ignores it.
   const folder = mkdtempSync(join(root, '.output-zips-'));
   try {
     for (const browser of ['chrome', 'firefox']) {

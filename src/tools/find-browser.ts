@@ -4,10 +4,10 @@ import { chromium } from 'playwright-core';
 import { InputError } from '../cli/run-command.ts';
 
 interface Browser {
-  /** Variables that may name its path. */
+  /** The environment variables that may contain its path. */
   readonly variables: readonly string[];
   readonly places: Readonly<Partial<Record<NodeJS.Platform, readonly string[]>>>;
-  /** Said where there is none. */
+  /** The message if the browser is not found. */
   readonly none: string;
 }
 
@@ -51,11 +51,11 @@ export interface Machine {
   readonly platform: NodeJS.Platform;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly exists: (path: string) => boolean;
-  /** Where Playwright would have put a Chromium that it downloaded; null where it has none for this system. */
+  /** Returns the path where Playwright puts a downloaded Chromium. Null if Playwright has none for this system. */
   readonly download: () => string | null;
 }
 
-/** No browser was found where they usually are; the message says how to get one. */
+/** The error if no browser is in the usual places. The message tells how to get one. */
 export class NoBrowser extends InputError {}
 
 const here: Machine = {
@@ -71,19 +71,20 @@ const here: Machine = {
   },
 };
 
-/** The path of a Chromium, Edge or Chrome; see `findBrowser`. */
+/** Returns the path of a Chromium, Edge or Chrome. See `findBrowser`. */
 export function findChromium(machine = here): string {
   return findBrowser(CHROMIUM, machine, machine.download());
 }
 
-/** The path of a Firefox; see `findBrowser`. */
+/** Returns the path of a Firefox. See `findBrowser`. */
 export function findFirefox(machine = here): string {
   return findBrowser(FIREFOX, machine, null);
 }
 
 /**
- * The browser that a variable names (CHROMIUM or CHROME_PATH, FIREFOX), else the one in the usual places of this system, else the downloaded one.
- * Throws an `InputError` where a variable names nothing, and `NoBrowser` where there is none.
+ * Returns the browser that a variable names (CHROMIUM or CHROME_PATH, FIREFOX). Otherwise returns the browser in the
+ * usual places of this system, or else the downloaded browser. Throws an `InputError` if a variable has a path that
+ * does not exist, and `NoBrowser` if there is no browser.
  */
 function findBrowser(
   { variables, places, none }: Browser,

@@ -6,7 +6,7 @@ import { findChromium, findFirefox, NoBrowser } from './find-browser.ts';
 
 export type BrowserName = 'chromium' | 'firefox';
 
-/** Packages of Debian and of Ubuntu, whose names differ; the fonts are those the pictures need. */
+/** The packages of Debian and of Ubuntu, whose names differ. The pictures need the fonts. */
 const PACKAGES: Readonly<Record<BrowserName, readonly (readonly string[])[]>> = {
   chromium: [
     ['chromium', 'fonts-dejavu-core'],
@@ -15,15 +15,15 @@ const PACKAGES: Readonly<Record<BrowserName, readonly (readonly string[])[]>> = 
   firefox: [['firefox-esr'], ['firefox']],
 };
 const PLAYWRIGHT = fileURLToPath(new URL('../../node_modules/playwright-core/cli.js', import.meta.url));
-/** Say `SET_UP=never` to have nothing installed. */
+/** With `SET_UP=never` nothing is installed. */
 const MAY_SET_UP = process.env.SET_UP !== 'never';
 
 const FIND = { chromium: findChromium, firefox: findFirefox } as const;
 
 /**
- * The path of a browser: one that is there; else one that is got: by the system's packages on Debian and Ubuntu (as root or by
- * sudo without a password), else, for Chromium, by Playwright's download into the user's cache, asked for once in a terminal.
- * Throws an `InputError` that says how to get one.
+ * Returns the path of a browser. If none exists, gets one: on Debian and Ubuntu from the system's packages (as root, or
+ * by sudo without a password), otherwise, for Chromium, by Playwright's download into the user's cache. The download is
+ * asked for once in a terminal. Throws an `InputError` that tells how to get a browser.
  */
 export async function getBrowser(name: BrowserName): Promise<string> {
   try {
@@ -36,7 +36,7 @@ export async function getBrowser(name: BrowserName): Promise<string> {
   }
 }
 
-/** Whether the browser was installed. */
+/** Installs the system's packages. Returns whether the browser was installed. */
 function installPackages(name: BrowserName): boolean {
   if (!existsSync('/usr/bin/apt-get')) return false;
   const asRoot = process.getuid?.() === 0 ? [] : ['sudo', '--non-interactive'];
@@ -58,7 +58,7 @@ function isThere(name: BrowserName): boolean {
   }
 }
 
-/** Asks first, since it is large. Whether it is there then. */
+/** Downloads Chromium. Asks first, since the download is large. Returns whether it succeeded. */
 async function download(): Promise<boolean> {
   if (!process.stdin.isTTY || !process.stderr.isTTY) return false;
   const asking = createInterface({ input: process.stdin, output: process.stderr });

@@ -5,30 +5,36 @@ import { fileURLToPath } from 'node:url';
 import { type BrowserContext, type CDPSession, chromium, type Page, type Worker } from 'playwright-core';
 import { InputError } from '../cli/run-command.ts';
 
-/** The extension as `npm run build` leaves it for Chromium; `OUTPUT` names another folder, for two builds side by side. */
+/** The extension for Chromium as built by `npm run build`. `OUTPUT` names another folder, for two builds side by side. */
 export const builtExtension = join(
   fileURLToPath(new URL('../../', import.meta.url)),
   process.env.OUTPUT ?? '.output',
   'chrome-mv3',
 );
 
-/** A browser with the built extension in a profile of its own, which is gone when it is closed. */
+/** A browser with the built extension in its own profile. The profile is deleted when the browser is closed. */
 export interface ExtensionBrowser {
   readonly context: BrowserContext;
   readonly id: string;
-  /** Presses the toolbar button for a page, as a user does: it opens the panel and lets the extension read the page. */
+  /**
+   * Presses the toolbar button for a page, as a user does. The button opens the panel and lets the extension read the
+   * page.
+   */
   press(page: Page): Promise<void>;
   /** Opens the side panel's page in a tab, bound to the given page. */
   openPanel(page: Page): Promise<Page>;
   close(): Promise<void>;
 }
 
-/** Starts a Chromium with the extension; `headless` where there is no display. Offline, save for this machine, when `sealed`. */
+/**
+ * Starts a Chromium with the extension. `headless` is for machines without a display. With `sealed`, the browser is
+ * offline except for this machine.
+ */
 export async function launchExtension(options: {
   readonly executable: string;
   readonly headless: boolean;
   readonly sealed: boolean;
-  /** The language of the browser itself (`es`); that of the system where none is given. */
+  /** The language of the browser itself (`es`). Without a value, the language of the system. */
   readonly language?: string;
 }): Promise<ExtensionBrowser> {
   const profile = await mkdtemp(join(tmpdir(), 'wordreach-'));
@@ -79,7 +85,10 @@ export async function launchExtension(options: {
   };
 }
 
-/** By the debugging protocol, since Chrome 137 and later (not Chromium) ignores `--load-extension`. Gives its id. */
+/**
+ * Loads the extension by the debugging protocol, since Chrome 137 and later (not Chromium) ignores `--load-extension`.
+ * Returns the id of the extension.
+ */
 async function loadExtension(context: BrowserContext, session: CDPSession): Promise<string> {
   const welcome = waitForWelcome(context);
   const { id } = (await session
@@ -93,26 +102,29 @@ async function loadExtension(context: BrowserContext, session: CDPSession): Prom
   const worker =
     context.serviceWorkers().find(isOurs) ??
     (await context.waitForEvent('serviceworker', { predicate: isOurs }));
-  // Answered only once the background has run: a click before that would reach nobody.
+  // This is answered only after the background has run. An earlier click would have no listener.
   if (!(await worker.evaluate(() => chrome.action.onClicked.hasListeners())))
     throw new Error('The background hears no clicks.');
   await (await welcome).close();
   return id;
 }
 
-/** The page that opens after installing, in front of all else: awaited, since it would come at any moment. */
+/** Waits for the page that opens in front after installation. Without the wait, the page could open at any moment. */
 function waitForWelcome(context: BrowserContext): Promise<Page> {
   return new Promise((resolve) => {
     const look = (page: Page): void => {
       const isIt = page.waitForURL(/\/welcome\.html$/).then(() => resolve(page));
-      // Another page may be closed before it ever goes there.
+      // Another page may be closed before it opens that address.
       isIt.catch(() => undefined);
     };
     context.on('page', look);
   });
 }
 
-/** Chromium's own test command for a click on the toolbar button; it works on a tab, not on the page inside it. */
+/**
+ * Clicks the toolbar button by Chromium's own test command. The command needs a tab as its target, not the page inside
+ * the tab.
+ */
 async function pressButton(session: CDPSession, page: Page, id: string): Promise<void> {
   await page.bringToFront();
   const { targetInfos } = await session.send('Target.getTargets', {
@@ -123,7 +135,7 @@ async function pressButton(session: CDPSession, page: Page, id: string): Promise
   await session.send('Extensions.triggerAction' as never, { id, targetId: target.targetId } as never);
 }
 
-/** The browser's number of a tab, found by bringing it to the front. */
+/** Returns the browser's id of a tab, found by bringing the tab to the front. */
 async function tabNumber(context: BrowserContext, page: Page): Promise<number> {
   await page.bringToFront();
   const worker = context.serviceWorkers()[0] ?? (await context.waitForEvent('serviceworker'));

@@ -1,6 +1,6 @@
 import type { Plugin } from 'vite';
 
-/** The start of a UMD library that exports only where a `require` is to be had, as in Node; a bundle has none. */
+/** The start of a UMD library that exports only if `require` exists, as in Node. A bundle has no `require`. */
 const HEAD =
   /if \(typeof require === 'function' && typeof exports === 'object' && typeof module === 'object'\)/;
 

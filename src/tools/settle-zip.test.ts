@@ -5,7 +5,7 @@ import { strToU8, unzipSync, zipSync } from 'fflate';
 import { expect, test } from 'vitest';
 import { settleZip } from './settle-zip.ts';
 
-test('the same content in another order and of another day gives the same bytes', () => {
+test('the same content in another order and with another date gives the same bytes', () => {
   const folder = mkdtempSync(join(tmpdir(), 'settle-'));
   const a = strToU8('The ferry is late.');
   const b = strToU8('A big net.');

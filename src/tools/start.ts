@@ -54,7 +54,7 @@ await runCommand('Usage: npm start', async () => {
   return '';
 });
 
-/** The group that the story is vetted for, and what judges its words. */
+/** The group for which the story is vetted, with the engine and the judge. */
 type Herons = ReturnType<typeof loadHerons>;
 
 function loadHerons() {
@@ -63,7 +63,7 @@ function loadHerons() {
   return { engine, group, judge: createJudge(engine, group.compiled) };
 }
 
-/** The report and the shaded story as a page of its own. Gives its path. */
+/** Writes a page with the report and the shaded story. Returns its path. */
 async function writePage({ engine, group, judge }: Herons): Promise<string> {
   const vetter = createVetter({ groups: [group], words: false }, engine);
   const record = await vetter.vetFile({ path: shown(storyFile), error: null });
@@ -73,7 +73,7 @@ async function writePage({ engine, group, judge }: Herons): Promise<string> {
   return file;
 }
 
-/** The bundled story at an address of this machine, shaded for the group that is chosen at first: Herons. */
+/** Opens the bundled story at an address on this machine, shaded for the default group: Herons. */
 async function openStory(browser: ExtensionBrowser): Promise<{ page: Page; stop: () => void }> {
   const server = createServer((_request, response) =>
     response.setHeader('content-type', 'text/html').end(story),

@@ -2,17 +2,20 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Plugin } from 'vite';
 
-/** A package of which code or a typeface is in the built extension. */
+/** A package whose code or typeface is in the built extension. */
 export interface BundledPackage {
   readonly name: string;
   readonly version: string;
-  /** As its package.json says (SPDX); the one chosen where it leaves a choice. */
+  /** The licence in its package.json (SPDX), or the chosen one if the package offers a choice. */
   readonly licence: string;
   /** The licence of the package, and its notice where it has one. */
   readonly text: string;
 }
 
-/** Licences that were read: each lets the extension be given away under MIT as long as its text comes with it. */
+/**
+ * Licences that we have read. Each allows the extension to be distributed under MIT, provided that the licence text is
+ * included.
+ */
 const REVIEWED: ReadonlySet<string> = new Set([
   '0BSD',
   'Apache-2.0',
@@ -26,18 +29,18 @@ const REVIEWED: ReadonlySet<string> = new Set([
   'OFL-1.1',
 ]);
 
-/** Licences whose files, given away as code that was made from them, have to say where their source is (MPL 2.0, 3.2). */
+/** Licences that require the location of the source if code made from their files is distributed (MPL 2.0, 3.2). */
 const WITH_SOURCE: ReadonlySet<string> = new Set(['MPL-2.0']);
 
-/** Licences that packages name in a way of their own, and the ones read in them or chosen. */
+/** Licence names that packages write in their own way, and the licence that was read or chosen for each. */
 const SAID_OTHERWISE: Readonly<Record<string, string>> = {
   '(MIT OR GPL-3.0-or-later)': 'MIT',
   '(MIT AND Zlib)': 'MIT AND Zlib',
 };
 
-/** Packages whose package.json names no licence of the list of SPDX: the licence in their own file. */
+/** Packages whose package.json names no SPDX licence, with the licence in their own file. */
 const READ_BY_HAND: Readonly<Record<string, string>> = {
-  // "BSD", with two clauses.
+  // "BSD", in the version with two clauses.
   duck: 'BSD-2-Clause',
 };
 
@@ -48,23 +51,29 @@ const INSIDE: Readonly<Record<string, readonly string[]>> = {
   'tesseract.js': ['bmp-js', 'idb-keyval', 'is-url', 'regenerator-runtime', 'wasm-feature-detect', 'zlibjs'],
 };
 
-/** Licences of what packages have of others in files beside their code, which the build takes as they are (`wxt.config.ts`). */
+/**
+ * Licence files of third-party files that packages contain next to their code. The build copies these files unchanged
+ * (`wxt.config.ts`).
+ */
 const BESIDE: Readonly<Record<string, readonly string[]>> = {
   'pdfjs-dist': ['JBIG2', 'OPENJPEG', 'PDFJS_JBIG2', 'PDFJS_OPENJPEG'].map((name) => `wasm/LICENSE_${name}`),
 };
 
-/** Helpers that the bundler writes into its output, by the names of their modules. */
+/** Helpers that the bundler adds to its output, by module name. */
 const HELPERS: readonly (readonly [RegExp, string])[] = [
   [/^\0?vite\//, 'vite'],
   [/^\0rolldown\//, 'rolldown'],
 ];
 
-/** Names of files with a licence or a notice in them. */
+/** Matches names of files that contain a licence or a notice. */
 const LICENCE_FILE = /^(?:licen[cs]e|copying|notice)(?:[.-].*)?$/i;
-/** The bundler's own file goes on with the licences of its parts, of which nothing is in its output. */
+/**
+ * Matches where the licences of the bundler's own dependencies start in its licence file. Nothing of these dependencies
+ * is in its output.
+ */
 const OF_ITS_OWN_PARTS = /^#+ Licenses of bundled dependencies$/m;
 
-/** Gathers the folder of each package, below `root`, of which a module or a file, such as a typeface, gets into the bundle. */
+/** Collects the folders of packages, below `root`, whose modules or files, such as typefaces, are in the bundle. */
 export function gatherPackages(root: string, folders: Set<string>): Plugin {
   return {
     name: 'gather-packages',
@@ -80,7 +89,7 @@ export function gatherPackages(root: string, folders: Set<string>): Plugin {
   };
 }
 
-/** The folder of the package a module is of, and the folders of packages inside that; none for a module of our own. */
+/** Returns the folder of a module's package and the folders of packages inside it. Returns none for a module of our own. */
 export function foldersOf(id: string, root: string): readonly string[] {
   const helper = HELPERS.find(([name]) => name.test(id))?.[1];
   const packages = `${root}/node_modules`;
@@ -93,8 +102,8 @@ export function foldersOf(id: string, root: string): readonly string[] {
 }
 
 /**
- * Reads what a package says of itself. `own` is our licence, from which one under MIT without a file of its own has the wording. Throws when
- * its licence was not reviewed, or its text is nowhere.
+ * Reads the licence data of a package. `own` is our licence: a package under MIT without a licence file gets its
+ * wording. Throws if the licence was not reviewed or its text is missing.
  */
 export function readPackage(folder: string, own: string): BundledPackage {
   const { name, version, license, author, repository } = JSON.parse(
@@ -120,7 +129,10 @@ export function readPackage(folder: string, own: string): BundledPackage {
   return { name, version, licence, text: `Its source: ${source}, version ${version}.\n\n${text}` };
 }
 
-/** The notice of a package for a store: `head` (data, and who made it), then each package with its licence, in the order of the alphabet. */
+/**
+ * Returns the notice of a store package: `head` (data and authors), then each package with its licence, in alphabetical
+ * order.
+ */
 export function writeNotice(head: string, packages: readonly BundledPackage[]): string {
   const sorted = packages.toSorted((a, b) => (`${a.name} ${a.version}` < `${b.name} ${b.version}` ? -1 : 1));
   const line = '-'.repeat(72);
@@ -130,7 +142,7 @@ export function writeNotice(head: string, packages: readonly BundledPackage[]): 
   return `${head.trimEnd()}\n\nCode or typefaces of these packages are in the extension, each under its own licence:\n\n${parts.join('\n')}`;
 }
 
-/** The notice of the bundled packages, for a repository in `root`. Throws like `readPackage`. */
+/** Returns the notice of the bundled packages, for a repository in `root`. Throws like `readPackage`. */
 export function noticeOf(root: string, folders: Iterable<string>): string {
   const read = (name: string): string => readFileSync(join(root, name), 'utf8');
   const own = read('LICENSE');

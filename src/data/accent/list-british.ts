@@ -55,12 +55,12 @@ function marksOf(
 
 const isWeak = ({ heard, sound }: WordSpelling): boolean => heard === 'AX' || sound === 'AX';
 
-/** The er of sister and her; the a of canary and secretary. */
+/** Whether the British sound of a unit depends on stress: the er of sister and her, the a of canary and secretary. */
 function dependsOnStress({ letters, sound }: Correspondence): boolean {
   return sound === 'ER' || `${letters}:${sound}` === 'a:EH';
 }
 
-/** Words put together from a base whose weak vowel they stress. */
+/** Yields derived words that stress a weak vowel of their base, with their units. */
 function* listMoved(
   records: ReadonlyMap<string, WordRecord>,
   pronunciations: Pronunciations,
@@ -101,7 +101,7 @@ function* listMoved(
   }
 }
 
-/** The weak or of territory, the weak a of library. */
+/** Whether a unit is a weak vowel before r: the or of territory, the a of library. */
 function isWeakR({ letters, sound, heard }: WordSpelling, i: number, all: readonly WordSpelling[]): boolean {
   if (heard === 'AX') return sound !== 'ER' && /r$/.test(letters);
   return `${letters}:${sound}` === 'a:AX' && all[i + 1]?.sound === 'R';
@@ -112,8 +112,9 @@ function writeUnit({ letters, sound, heard }: WordSpelling): string {
 }
 
 /**
- * Whether each unit's first vowel is stressed, by the pronunciation that the units were made from; the only vowel of a word is. A second
- * stress counts for the er of expert; CMUdict has one on that of liberal too.
+ * Returns for each unit whether its first vowel is stressed, according to the pronunciation the units were made from.
+ * The only vowel of a word counts as stressed. A secondary stress counts for the er of expert, but not before a vowel,
+ * since CMUdict also has one on the er of liberal.
  */
 function stressOf(
   word: string,

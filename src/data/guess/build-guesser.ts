@@ -11,18 +11,18 @@ import { writeModel } from './write-model.ts';
 
 const ROLE_LETTERS = new Map(Object.entries(ROLES).map(([letter, role]) => [role, letter]));
 
-/** A word's tokens, the last first, as the model is learnt from them. */
+/** A word's tokens, the last first, as the model learns them. */
 export interface TokenWord {
   readonly word: string;
   readonly tokens: readonly GuessToken[];
 }
 
-/** Word to pronunciations with stress, as CMUdict writes them. */
+/** The pronunciations of each word with stress, as in CMUdict. */
 export type Pronunciations = ReadonlyMap<string, readonly (readonly string[])[]>;
 
 /**
- * The file of the guessing model, learnt from how the table's own words are spelt and stressed; takes some seconds. The
- * weights of traits were learnt beforehand by train-choice.ts.
+ * Returns the file of the guessing model, learnt from the spelling and stress of the words in the table. Takes some
+ * seconds. The weights of traits were learnt beforehand by train-choice.ts.
  */
 export function buildGuesser(
   records: ReadonlyMap<string, WordRecord>,
@@ -31,7 +31,7 @@ export function buildGuesser(
   return learnGuesser(listTokens(records, pronunciations), readWeights());
 }
 
-/** All words of the table as tokens; those with a shortened or very long form are left out. */
+/** Returns all words of the table as tokens. Words with a shortened or very long form are left out. */
 export function listTokens(
   records: ReadonlyMap<string, WordRecord>,
   pronunciations: Pronunciations,
@@ -48,7 +48,7 @@ export function listTokens(
   return words;
 }
 
-/** The file of a model learnt from these words, with these weights. */
+/** Returns the file of a model learnt from these words and weights. */
 export function learnGuesser(words: readonly TokenWord[], weights: Int8Array): Uint8Array {
   const uses = new Map<string, { readonly token: GuessToken; count: number }>();
   for (const token of words.flatMap(({ tokens }) => tokens)) {
@@ -77,7 +77,7 @@ function fullKeyOf(token: GuessToken): string {
   return `${nameOfToken(token)} ${token.stressed ? 1 : 0}`;
 }
 
-/** Says where the main stress is, by the pronunciation that has the same sounds, or else as many vowels. */
+/** Marks the main stress, using the pronunciation with the same sounds, or else one with the same number of vowels. */
 function markStress(
   word: string,
   tokens: readonly GuessToken[],
@@ -99,7 +99,7 @@ function markStress(
   });
 }
 
-/** CMUdict writes a vowel with its stress: AE1. */
+/** Whether a phone is a vowel. CMUdict writes a vowel with its stress: AE1. */
 function isVowelPhone(phone: string): boolean {
   return /[012]$/.test(phone);
 }

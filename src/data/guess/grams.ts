@@ -1,24 +1,24 @@
-/** All runs of tokens met in the words, as a trie: run 0 is the empty one, its continuations follow. */
+/** All token sequences (runs) of the words, as a trie. Run 0 is the empty run. */
 export interface Grams {
   readonly size: number;
   /** The run without its last token. */
   readonly parent: Int32Array;
   /** The run without its first token. */
   readonly suffix: Int32Array;
-  /** Its last token. */
+  /** The last token of the run. */
   readonly token: Int32Array;
-  /** How often it is met. */
+  /** How often the run occurs. */
   readonly count: Int32Array;
-  /** 1 when it begins at the edge of a word. */
+  /** 1 if the run begins at the edge of a word. */
   readonly atEdge: Uint8Array;
   ofOrder(order: number): readonly number[];
 }
 
-/** Room for runs: the dictionary's words have some 800,000 up to six tokens long. */
+/** The most runs that fit. The dictionary's words have some 800,000 runs of up to six tokens. */
 const MOST = 1 << 21;
 const SLOTS = 1 << 23;
 
-/** Counts every run of up to `longest` tokens; each word is framed by the edges 0 and 1. */
+/** Counts every run of up to `longest` tokens. Each word starts with the edge 0 and ends with the edge 1. */
 export function createGrams(words: readonly (readonly number[])[], longest: number): Grams {
   const parent = new Int32Array(MOST);
   const suffix = new Int32Array(MOST);

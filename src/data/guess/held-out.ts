@@ -1,11 +1,14 @@
 import { hashText } from '../../analyze/guess/choice-traits.ts';
 
-/** True for a tenth of all words, by FNV-1a: nothing that is measured on them may be learnt from them. */
+/**
+ * Whether a word is in the tenth that is held out, by its FNV-1a hash. Nothing may be learnt from words that a
+ * measurement uses.
+ */
 export function isHeldOut(word: string): boolean {
   return /^[a-z]{2,}$/.test(word) && hashOf(`seed1:${word}`) % 10 === 0;
 }
 
-/** In which of so many parts a word falls, whichever tenth is held out. */
+/** Returns which of `parts` parts a word belongs to, independent of the held-out tenth. */
 export function partOf(word: string, parts: number): number {
   return hashOf(`part:${word}`) % parts;
 }

@@ -17,9 +17,9 @@ import { learnGuesser, listTokens, type TokenWord } from './build-guesser.ts';
 import { isHeldOut, partOf } from './held-out.ts';
 
 /**
- * Learns the weights by which a guess is chosen among the likeliest ways to say a word, and writes choice-weights.bin;
- * takes some minutes. Each fifth of the words is read by a model learnt from the others, so that the weights know how a
- * model errs on words it has not met. The tenth that is measured on (held-out.ts) is left out of everything.
+ * Learns the weights that choose a guess among the likeliest pronunciations of a word, and writes choice-weights.bin.
+ * Takes some minutes. Each fifth of the words is read by a model learnt from the other fifths, so that the weights
+ * reflect how a model errs on new words. The tenth for measurements (held-out.ts) is left out of everything.
  */
 
 const PARTS = 5;
@@ -54,7 +54,10 @@ const steps = Int8Array.from(weights, (weight) =>
 );
 writeFileSync(fileURLToPath(new URL('choice-weights.bin', import.meta.url)), steps);
 
-/** The ways a model learnt from `learnt` finds to say each word, where some are right and some are not. */
+/**
+ * Returns the pronunciations that a model learnt from `learnt` finds for each word. Only words with both right and
+ * wrong pronunciations are returned.
+ */
 function readPart(
   learnt: readonly TokenWord[],
   said: readonly (readonly [word: string, variants: readonly (readonly string[])[]])[],
@@ -80,8 +83,9 @@ function readPart(
 }
 
 /**
- * Makes the right ways likelier by gradient steps, each weight at a pace that falls with its steps so far (AdaGrad). Gives
- * the mean of the weights at many moments after the first round, which errs less than the weights of the last moment.
+ * Makes the right pronunciations likelier by gradient steps. The step size of each weight falls with its steps so far
+ * (AdaGrad). Returns the mean of the weights at many moments after the first round, which errs less than the final
+ * weights.
  */
 function learnWeights(lists: Way[][]): Float64Array {
   const weights = new Float64Array(TRAIT_SLOTS);
@@ -120,7 +124,7 @@ function learnWeights(lists: Way[][]): Float64Array {
   return means.map((sum) => sum / Math.max(1, moments));
 }
 
-/** The same numbers from 0 to 1 each time. */
+/** Returns a generator of numbers from 0 to 1 that gives the same numbers each time. */
 function createRandom(): () => number {
   let state = 1;
   return () => {

@@ -1,13 +1,16 @@
 import { createGrams, type Grams } from './grams.ts';
 
-/** Longest run of tokens counted. */
+/** The longest run of tokens that is counted. */
 export const ORDER = 6;
-/** A run stays if it makes its word's letters likelier by so much: count times the gain in natural logarithms. */
+/**
+ * The least gain of a run that is kept: its count times its gain in natural logarithms. The gain is how much likelier
+ * the run makes the letters of its word.
+ */
 const WORTH = 1.1;
-/** Runs are dropped a little at a time: the rest take over their share before the next are weighed. */
+/** Runs are dropped in rounds. The remaining runs take over the share of the dropped runs before the next round. */
 const ROUNDS = 2;
 
-/** An n-gram model: each run that was kept, its probability and the weight of what follows by shorter runs. */
+/** An n-gram model: the kept runs, their probabilities, and the weight given to shorter runs for what follows. */
 export interface TrainedModel {
   readonly grams: Grams;
   readonly kept: Uint8Array;
@@ -16,10 +19,10 @@ export interface TrainedModel {
 }
 
 /**
- * Learns a model from words told as token numbers (0 and 1 are their edges): interpolated modified Kneser-Ney
- * smoothing (Chen and Goodman 1999), then pruning of runs that gain little (after Stolcke 1998), where a
- * dropped run's count goes to the shorter one (after Siivola and others 2007). Every kept run keeps the runs
- * without its first and without its last token.
+ * Learns a model from words written as token numbers, where 0 and 1 are the edges. Uses interpolated modified
+ * Kneser-Ney smoothing (Chen and Goodman 1999). Then prunes runs that gain little (after Stolcke 1998). The count of a
+ * dropped run goes to the shorter run (after Siivola and others 2007). If a run is kept, the run without its first
+ * token and the run without its last token are kept too.
  */
 export function trainModel(words: readonly (readonly number[])[], tokens: number): TrainedModel {
   const grams = createGrams(words, ORDER);
@@ -52,7 +55,7 @@ function prune({ grams, kept, chance, backoff }: TrainedModel, worth: number): v
   }
 }
 
-/** Fills chances and backoffs from the counts of the kept runs; a dropped run gets what the shorter ones say. */
+/** Computes chances and backoffs from the counts of the kept runs. A dropped run gets the values of the shorter runs. */
 function estimate({ grams, kept, chance, backoff }: TrainedModel, tokens: number): void {
   const counts = continuationCounts(grams, kept);
   const totals = new Float64Array(grams.size);
@@ -75,7 +78,7 @@ function estimate({ grams, kept, chance, backoff }: TrainedModel, tokens: number
   }
 }
 
-/** In how many surroundings a run is met; at a word's edge and at full length, how often. */
+/** Counts the different contexts of each run. A run at a word's edge or of full length is counted by its occurrences. */
 function continuationCounts(grams: Grams, kept: Uint8Array): Float64Array {
   const counts = new Float64Array(grams.size);
   for (let order = ORDER; order >= 1; order--) {
@@ -88,7 +91,7 @@ function continuationCounts(grams: Grams, kept: Uint8Array): Float64Array {
   return counts;
 }
 
-/** The part taken from a count, by how many runs are met once, twice, three and four times. */
+/** Returns how much is subtracted from a count, depending on how many runs occur once, twice, three and four times. */
 function discountsOf(counts: readonly number[]): (count: number) => number {
   const met = [0, 0, 0, 0, 0];
   for (const count of counts) if (count <= 4) met[count]!++;

@@ -1,13 +1,13 @@
 import { countBits, learnBit } from '../../analyze/guess/bit-counts.ts';
 
-/** Codes bits for analyze/guess/read-bits.ts. */
+/** Encodes bits for analyze/guess/read-bits.ts. */
 export interface BitWriter {
   bit(slot: number, bit: number): void;
   level(slot: number, level: number): void;
   end(): number[];
 }
 
-/** A binary arithmetic coder over 32 bits: a bit costs the less the surer its kind is. */
+/** Creates a binary arithmetic coder over 32 bits. The more predictable a bit is, the less space it takes. */
 export function createBitWriter(slots: number): BitWriter {
   const { chances, seen } = countBits(slots);
   const bytes: number[] = [];

@@ -14,7 +14,7 @@ import {
 import { ORDER, type TrainedModel } from './train-model.ts';
 import { createBitWriter } from './write-bits.ts';
 
-/** The model's file in the format of analyze/guess/model-format.ts; same model, same bytes. */
+/** Returns the model's file in the format of analyze/guess/model-format.ts. The same model gives the same bytes. */
 export function writeModel(
   model: TrainedModel,
   tokens: ModelHeader['tokens'],

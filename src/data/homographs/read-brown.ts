@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 
 /**
- * A part of speech, as `partsOf` writes it: n noun, N plural, v verb, z verb with -s, d past, e participle, g -ing, a adjective,
- * r adverb, u number, p name; nothing for small words and marks.
+ * A part of speech, as `partsOf` writes it: n noun, N plural, v verb, z verb with -s, d past, e participle, g -ing, a
+ * adjective, r adverb, u number, p name. Empty for function words and punctuation.
  */
 export type Part = '' | 'n' | 'N' | 'v' | 'z' | 'd' | 'e' | 'g' | 'a' | 'r' | 'u' | 'p';
 
@@ -31,8 +31,9 @@ const TAGS: readonly (readonly [RegExp, Part])[] = [
 ];
 
 /**
- * The sentences of the Brown corpus (Francis and Kucera 1964, revised 1979; its readme permits redistribution), a million
- * words of American prose whose parts of speech were marked by hand. Null where the package is not installed.
+ * Returns the sentences of the Brown corpus (Francis and Kucera 1964, revised 1979; its readme permits redistribution).
+ * The corpus has a million words of American prose whose parts of speech were marked by hand. Null if the package is
+ * not installed.
  */
 export function readBrown(): Tagged[][] | null {
   if (!existsSync(folder)) return null;
@@ -45,7 +46,7 @@ export function readBrown(): Tagged[][] | null {
   );
 }
 
-/** The words on either side of one, about as many as `readContext` gives. */
+/** Returns the words before and after a word, about as many as `readContext` returns. */
 export function wordsAround(
   words: readonly string[],
   at: number,

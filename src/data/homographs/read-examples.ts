@@ -4,28 +4,28 @@ import { contextFeatures } from '../../analyze/homographs/context-features.ts';
 import { readContext } from '../../analyze/homographs/read-context.ts';
 import { readBrown, wordsAround } from './read-brown.ts';
 
-/** One place of a homograph with the reading it has there. */
+/** One occurrence of a homograph with its reading in that place. */
 export interface Example {
   readonly word: string;
-  /** As written, with the words around it. */
+  /** The word as written. `before` and `after` are the words around it. */
   readonly shown: string;
   readonly before: readonly string[];
   readonly after: readonly string[];
   readonly features: readonly string[];
-  /** Index among the readings of the word in homographs.tsv; of a word that is not there, 1 for the verb. */
+  /** The index of the reading in homographs.tsv. For a word that is not in that file, 1 means the verb. */
   readonly reading: number;
-  /** The question about the word and others; with the reading that is the verb or past. */
+  /** The question that this word shares with others. `yes` is the index of the reading that is the verb or past. */
   readonly question: Question | undefined;
   readonly yes: number | undefined;
-  /** How much the place counts where weights are learnt. */
+  /** The weight of the example in training. */
   readonly weight: number;
-  /** The table has both readings: the weights learnt for the word are kept. */
+  /** Whether the table has both readings of the word. Only then are the weights learnt for the word kept. */
   readonly listed: boolean;
 }
 
 const source = new URL('../../../../shared/data/homographs_train.tsv', import.meta.url);
 const VERB = 'verb';
-/** Words with a reading that is a past or participle: wound, dove; and which reading that is. */
+/** Words with a past or participle reading (wound, dove), and the index of that reading. */
 const PASTS: Readonly<Record<string, number>> = {
   aged: 0,
   blessed: 0,
@@ -35,13 +35,16 @@ const PASTS: Readonly<Record<string, number>> = {
   wound: 1,
 };
 const VERB_LABELS: Readonly<Record<string, string>> = { analyses: 'analyze' };
-/** Another kind of text than that which is read here: found by cross-validation. */
+/**
+ * The weight of a Brown corpus example. The corpus has other kinds of text than those read here. Found by
+ * cross-validation.
+ */
 const BROWN_COUNTS = 0.4;
 
 /**
- * The sentences of the Wikipedia homograph data (Gorman, Mazovetskiy and Nikolaev 2018, training part), which are
- * not in this repository; null where they are not on this machine. labels.tsv tells which of its labels is which
- * reading. A word that is not there only teaches what verbs are like; places labelled otherwise are left out.
+ * Returns the sentences of the Wikipedia homograph data (Gorman, Mazovetskiy and Nikolaev 2018, training part). The
+ * data is not in this repository. Null if it is not on this machine. labels.tsv maps its labels to readings. A word
+ * that is not in labels.tsv only teaches general features of verbs. Places with other labels are left out.
  */
 export function readExamples(): Example[] | null {
   if (!existsSync(source)) return null;
@@ -69,13 +72,13 @@ export function readExamples(): Example[] | null {
   });
 }
 
-/** More sentences to learn from: null where the Brown corpus is not installed. */
+/** Returns more sentences to learn from. Null if the Brown corpus is not installed. */
 export function readMoreExamples(): Example[] | null {
   const tagged = readTaggedExamples();
   return tagged && [...tagged, ...readOwnExamples()];
 }
 
-/** The homographs of the Brown corpus whose part of speech tells their reading: use as a noun, read as a past. */
+/** Returns homographs of the Brown corpus whose part of speech determines the reading: use as a noun, read as a past. */
 function readTaggedExamples(): Example[] | null {
   const sentences = readBrown();
   if (!sentences) return null;
@@ -103,7 +106,10 @@ function readTaggedExamples(): Example[] | null {
   });
 }
 
-/** Sentences of our own for places that an encyclopedia seldom has: a plural before a verb, an order, a past of children's books. */
+/**
+ * Returns our own sentences for uses that are rare in an encyclopedia: a plural before a verb, a command, a past from
+ * children's books.
+ */
 function readOwnExamples(): Example[] {
   const labels = readLabels();
   return rowsOf(new URL('own-sentences.tsv', import.meta.url)).flatMap(([reading, sentence = '']) => {
@@ -121,7 +127,7 @@ function readOwnExamples(): Example[] {
   });
 }
 
-/** The surroundings of a place; its word and reading are known otherwise. */
+/** Returns the surroundings of a word. The caller adds the word and its reading. */
 function placeOf(
   shown: string,
   { before, after }: Pick<Example, 'before' | 'after'>,

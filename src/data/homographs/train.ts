@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { fitWeights } from './fit-weights.ts';
 import { readExamples, readMoreExamples } from './read-examples.ts';
 
-/** Learns how homographs are told apart: `npx tsx src/data/homographs/train.ts` writes weights.json of the engine. */
+/** Learns how to distinguish homographs: `npx tsx src/data/homographs/train.ts` writes weights.json of the engine. */
 const examples = readExamples();
 const more = readMoreExamples();
 if (!examples || !more) {

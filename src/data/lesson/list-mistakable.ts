@@ -15,7 +15,10 @@ export interface MistakableLists {
   readonly letters: string;
   /** Fingerprints of the words of four letters and more, without the last letter. */
   readonly starts: string;
-  /** The sounds of words of one syllable, and of the first syllable of others where it ends in a consonant. */
+  /**
+   * The sounds of coarse words of one syllable. For longer words, the sounds of the first syllable if it ends in a
+   * consonant.
+   */
   readonly sounds: string;
   /** Fingerprints of the consonants around the vowel of the coarsest words. */
   readonly frames: string;
@@ -28,19 +31,19 @@ export interface MistakableLists {
   readonly homophones: string;
 }
 
-/** From this rank by film subtitles on, forms with endings (frays) are no words a child would think of. */
+/** The rank in film subtitles from which forms with endings (frays) are too rare for a child to think of. */
 const RARE = 40_000;
 
-/** Names to this rank (nate) a child may know. */
+/** The rank up to which a child may know a name (nate). */
 const KNOWN_NAME = 12_000;
 
-/** Around whose vowel another vowel is taken for a slip. */
+/** Consonant frames in which another vowel would be taken for a slip of a coarse word. */
 const FRAMES = ['SH * T', 'F * K', 'K * N T', 'B * CH', 'F * K S', 'SH * T S'];
 
 /** Letters that may be one syllable: one run of vowel letters, and a last e, es or ed. */
 const SHORT = /^[b-df-hj-np-tv-z]*y?[aeiouy]+[b-df-hj-np-tv-z]*(e|es|ed)?$/;
 
-/** Makes the lists that keep made-up words from being words, and from looking or sounding coarse. */
+/** Makes the lists that prevent made-up words from being real words and from looking or sounding coarse. */
 export function listMistakable(analyzer: Analyzer): MistakableLists {
   const unfit = [...readUnfitWords(), ...readWordList('slang.txt')].filter((word) =>
     /^[a-z]{3,8}$/.test(word),

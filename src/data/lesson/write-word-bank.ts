@@ -7,16 +7,21 @@ import { readUnfitWords } from '../read-unfit-words.ts';
 import { readWordList } from '../read-word-list.ts';
 import { readSynsets } from '../swap/read-synsets.ts';
 
-/** Rarer words are not for these lessons, save the words of our own list; a rank by film subtitles (SUBTLEX). */
+/** The rarest rank in film subtitles (SUBTLEX) of a lesson word. Words of our own list may be rarer. */
 const RAREST = 16_000;
-/** No British word comes earlier for an American one that Britain has too, in another sense. */
+/**
+ * The earliest rank that a British word may take from its American counterpart if Britain uses that counterpart too, in
+ * another sense.
+ */
 const EARLIEST_OF_TWO = 4_000;
 
 /**
- * The words lessons are made of, as the text of `lesson-words.tsv`, commonest first. In: SUBTLEX to rank 16,000 and
- * `more-lesson-words.txt`. Out: names, coarse words (two registry lists), and what `not-in-lessons.txt` has, by reason.
- * A British word (colour, jumper) is there with its American counterpart, and as early, since the subtitles are mostly American. Parts of
- * speech are WordNet's, a meaning is our own (`meanings.tsv`).
+ * Returns the lesson words as the text of `lesson-words.tsv`, commonest first.
+ * - Included: SUBTLEX to rank 16,000 and `more-lesson-words.txt`.
+ * - Left out: names, coarse words (two registry lists), and the words of `not-in-lessons.txt`, by reason.
+ * - A British word (colour, jumper) is included with its American counterpart and at its rank, since the subtitles are
+ * mostly American.
+ * - Parts of speech come from WordNet. Meanings are our own (`meanings.tsv`).
  */
 export function writeWordBank(analyzer: Analyzer): string {
   const ranks = readFrequency();
@@ -35,14 +40,14 @@ export function writeWordBank(analyzer: Analyzer): string {
   );
   const listed = new Set([...usual, 'I', ...more]);
   const british = [...americanOf].flatMap(([word, american]) =>
-    // Grey is a name too.
+    // Names are allowed here, since grey is a name too.
     listed.has(american) && !leftOut.has(american) && isSaid(word) ? word : [],
   );
   const words = [...new Set([...listed, ...british])].filter((word) => !leftOut.has(word));
   const rankAlone = (word: string): number => ranks.get(word.toLowerCase()) ?? Number.POSITIVE_INFINITY;
   const rank = (word: string): number => {
     const american = americanOf.get(word) ?? word;
-    // The story of two senses is met more than the storey.
+    // The American word story has two senses, so it is commoner than the British storey.
     const earliest = isForeign(american, 'british') ? 0 : EARLIEST_OF_TWO;
     return Math.min(rankAlone(word), Math.max(rankAlone(american), earliest));
   };
@@ -51,7 +56,7 @@ export function writeWordBank(analyzer: Analyzer): string {
   return `${words.map((word) => [word, ...describe(word)].join('\t')).join('\n')}\n`;
 }
 
-/** Parts of speech, those it is met as more first, and the meaning where one is written. */
+/** Returns a function that gives a word's parts of speech, the most frequent first, and its meaning if one is written. */
 function createDescriber(americanOf: ReadonlyMap<string, string>) {
   const { byId, sensesOf } = readSynsets();
   const own = readOwnMeanings();

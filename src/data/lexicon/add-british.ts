@@ -1,6 +1,6 @@
 import { listSpellings } from '../../variety/index.ts';
 
-/** organize and its derivatives: organizer, organization, recognizable, unorganized. */
+/** Matches organize and its derivatives: organizer, organization, recognizable, unorganized. */
 const WITH_Z = /^((?:un)?([a-z]{3,}i))z(e|ed|er|ation|able)$/;
 
 type Pronunciations = Map<string, readonly (readonly string[])[]>;

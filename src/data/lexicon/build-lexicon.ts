@@ -11,11 +11,14 @@ export interface BuiltLexicon {
   /** The sources of the table: word to CMUdict's phones with stress. */
   readonly pronunciations: ReadonlyMap<string, readonly (readonly string[])[]>;
   readonly words: number;
-  /** Headwords that could not be aligned: mostly abbreviations. */
+  /** The number of headwords that could not be aligned, mostly abbreviations. */
   readonly left: number;
 }
 
-/** From the packages to the word table: clean, derive, learn, align, compose, write. Takes some seconds; `keep` leaves words out. */
+/**
+ * Builds the word table from the packages: clean, derive, learn, align, compose, write. Takes some seconds. Words for
+ * which `keep` is false are left out.
+ */
 export function buildLexicon(onStep: (step: string) => void, keep?: (word: string) => boolean): BuiltLexicon {
   const sources = gatherSources(onStep, keep);
   onStep('aligning words');

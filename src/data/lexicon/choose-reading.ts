@@ -4,14 +4,17 @@ import { cleanPronunciation } from './clean-pronunciation.ts';
 export interface AlignedReading {
   readonly units: readonly WeighedUnit[];
   readonly sounds: readonly string[];
-  /** Place among the pronunciations listed. */
+  /** The index in the list of pronunciations. */
   readonly listed: number;
 }
 
 /**
- * All pronunciations that can be aligned, the citation form first: stressed before weak (the DH AH0), then
- * without irregular units or a silent e inside the word (interest), with the fuller vowels (muffin with a weak i before one with schwa; dog with AO
- * before AA), with more sounds kept (every in three syllables), then as listed.
+ * Returns all pronunciations that can be aligned, the citation form first. The order depends on these preferences:
+ * - stressed before weak (the DH AH0)
+ * - without irregular units or a silent e inside the word (interest)
+ * - with fuller vowels (muffin with a weak i before one with schwa; dog with AO before AA)
+ * - with more sounds kept (every in three syllables)
+ * - the order of the list
  */
 export function rankReadings(
   word: string,
@@ -41,7 +44,7 @@ function rank(
       (/^(i|y)$/.test(letters) && sound === 'AX') || `${letters}:${sound}` === 'age:AX.JH',
   ).length;
   const early = units.slice(0, -1).filter(({ letters }) => /^[^aeiou]+e$/.test(letters)).length;
-  // calm and palm without an l, which CMUdict has beside the other.
+  // calm and palm are preferred without a pronounced l. CMUdict lists both pronunciations.
   const saidL = units.filter(
     ({ letters }, i) => letters === 'l' && units[i - 1]?.letters === 'a' && units[i + 1]?.letters === 'm',
   ).length;
@@ -58,7 +61,10 @@ function rank(
   );
 }
 
-/** aw and au say AO; o says it before f, s, th, ng, g (dog, lost) and AA elsewhere (on, lot), where CMUdict has both. */
+/**
+ * Whether an o sound is the less likely one where CMUdict has both. aw and au are AO. o is AO before f, s, th, ng, g
+ * (dog, lost) and AA elsewhere (on, lot).
+ */
 function isUnlikelyO({ letters, sound }: WeighedUnit, next: WeighedUnit | undefined): boolean {
   if (letters === 'al' && next?.letters === 'm') return false;
   if (/^(au|aw|augh|ou|al)$/.test(letters)) return sound === 'AA';

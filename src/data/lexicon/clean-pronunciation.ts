@@ -2,26 +2,26 @@ import { findRule, type Rule } from '../../analyze/rule.ts';
 
 const VOWEL = /^[AEIOU]/;
 
-/** A phone of a word as CMUdict has it. */
+/** A phone of a CMUdict pronunciation, with its context. */
 interface PhonePlace {
   readonly spelling: string;
   readonly phones: readonly string[];
   readonly i: number;
   readonly phone: string;
   readonly next: string;
-  /** The phone without its stress. */
+  /** The phone without its stress digit. */
   readonly bare: string;
   readonly weak: boolean;
-  /** The sounds of the phones before it. */
+  /** The sounds of the preceding phones. */
   readonly sounds: readonly string[];
 }
 
-/** Says which sounds of the engine a phone is; examples have a word, its phones and its sounds. */
+/** A rule that maps a phone to sounds of the engine. Each example gives a word, its phones and its sounds. */
 export interface PhoneRule extends Rule<PhonePlace> {
   readonly gives: (place: PhonePlace) => readonly string[];
 }
 
-/** CMUdict's phones to the sounds of src/analyze/alignment/sounds.ts. */
+/** The rules that map CMUdict's phones to the sounds of src/analyze/alignment/sounds.ts. */
 export const PHONE_RULES: readonly PhoneRule[] = [
   {
     name: 'a weak vowel before W is UW where u is before a vowel',
@@ -116,12 +116,15 @@ export const PHONE_RULES: readonly PhoneRule[] = [
   },
 ];
 
-/** CMUdict phones with stress to the engine's sounds (see analyze/alignment/sounds.ts), by `PHONE_RULES`. */
+/** Converts CMUdict phones with stress to the engine's sounds (see analyze/alignment/sounds.ts), using `PHONE_RULES`. */
 export function cleanPronunciation(spelling: string, phones: readonly string[]): string[] {
   return cleanWithStress(spelling, phones).sounds;
 }
 
-/** The same with the stress of each sound: 0, 1 or 2, nothing for a consonant. */
+/**
+ * Converts phones like `cleanPronunciation`, and also returns the stress of each sound: 0, 1 or 2, or empty for a
+ * consonant.
+ */
 export function cleanWithStress(
   spelling: string,
   phones: readonly string[],
@@ -150,15 +153,23 @@ function isWeakEn(spelling: string, phones: readonly string[], i: number): boole
   return phones[i] === 'IH0' && i === phones.length - 2 && phones[i + 1] === 'N' && spelling.endsWith('en');
 }
 
-/** hurry: rr, but not that of stirring, which is ir, nor a doubled r as in blurring; gorilla, around, giraffe: a, o or i, r, then the stressed vowel. Not gallery (er) or memory (weak vowel after). */
+/**
+ * Whether the r is a sound of its own after the vowel.
+ * - Yes for rr (hurry), but not for the rr of stirring, which is ir, or a doubled r as in blurring.
+ * - Yes for a, o or i before r and a stressed vowel: gorilla, around, giraffe.
+ * - No for gallery (er) and memory (a weak vowel follows).
+ */
 function splitsR(spelling: string, weak: boolean, next: string): boolean {
-  // The ending of blur, occur and abhor has doubled their r, which no word with an rr of its own has before -ing.
+  // blur, occur and abhor double their r before an ending. No word with its own rr has these letters before -ing.
   if (/[ou]rr(?:ings?|ingly|ed|ers?)$|currences?$/.test(spelling)) return false;
   if (/[aou]rr/.test(spelling) || (weak && /[ei]rr/.test(spelling))) return true;
   return weak && /[12]$/.test(next) && /[aoi]r[aeiouy]/.test(spelling) && !/[eu]r[aeiouy]/.test(spelling);
 }
 
-/** CMUdict's secondary stress on a short i is none to a reader, save at the end: hospital, decide; not township. */
+/**
+ * Whether to ignore a secondary stress that CMUdict puts on a short i. It matters to a reader only at the end of a
+ * word: hospital, decide; not township.
+ */
 function isWeak(phones: readonly string[], i: number): boolean {
   const after = phones.slice(i + 1);
   return after.some((phone) => VOWEL.test(phone));

@@ -12,12 +12,12 @@ import type { RecordSources } from './make-records.ts';
 import { readHandMade } from './read-hand-made.ts';
 import { createUsage } from './tell-usage.ts';
 
-/** Words the weights are learnt from: the commonest; names and rare words teach wrong habits. */
+/** The rank up to which words are used to learn the weights. Names and rare words teach wrong habits. */
 const LEARN_FROM = 30_000;
 
 /**
- * All that the records are made from, read from the packages; takes some seconds. `keep` leaves words out, so that
- * the learnt model can be measured on them.
+ * Reads everything that the records are made from out of the packages. Takes some seconds. Words for which `keep` is
+ * false are left out, so that the learnt model can be measured on them.
  */
 export function gatherSources(
   onStep: (step: string) => void = () => undefined,
@@ -51,7 +51,10 @@ export function gatherSources(
   return { usageOf, pronunciations, derivations, aligner: createAligner(learnWeights(spoken)), handMade };
 }
 
-/** Letters with at most an apostrophe inside; possessives and shortened words are put together when they are met. */
+/**
+ * Whether a word consists of letters with at most one apostrophe inside. Possessives and contractions are left out,
+ * since they are built when they occur in a text.
+ */
 function belongs(word: string): boolean {
   if (word.length === 1) return /[ai]/.test(word);
   return /^[a-z]+('[a-z]+)?$/.test(word) && !/('s|n't|'ve|'ll|'re|'d|'m)$/.test(word);

@@ -1,15 +1,15 @@
 import { createAligner, type WeighedUnit } from '../../analyze/alignment/align.ts';
 import { inventory } from '../../analyze/alignment/inventory.ts';
 
-/** Rounds of learning; the alignments no longer change after the third (engine study, part 1). */
+/** The number of learning rounds. The alignments no longer change after the third (engine study, part 1). */
 const ROUNDS = 4;
-/** Last choices: engine is i_e n rather than i ne, talk al k rather than a lk. */
+/** Matches units that are used only as a last choice: engine is i_e n rather than i ne, talk is al k rather than a lk. */
 const LAST_CHOICE = /^([bdlmnpt]e|l[kfm])$/;
 
 /**
- * Learns how common each unit is from words and their sounds: align with the weights so far, count,
- * repeat (Viterbi training). Irregular units start a thousand times rarer and silent letters rarer
- * still, so that they are used only where nothing else fits.
+ * Learns how common each unit is from words and their sounds: aligns with the current weights, counts, and repeats
+ * (Viterbi training). Irregular units start a thousand times rarer, and silent letters rarer still, so that they are
+ * used only if nothing else fits.
  */
 export function learnWeights(
   words: readonly (readonly [spelling: string, sounds: readonly string[]])[],

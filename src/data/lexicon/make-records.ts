@@ -18,7 +18,7 @@ import type { HandMade } from './read-hand-made.ts';
 import { ONLY_WEAK, sameSounds } from './same-sounds.ts';
 
 export interface RecordSources {
-  /** Word to its pronunciations: CMUdict phones with stress. */
+  /** The pronunciations of each word: CMUdict phones with stress. */
   readonly pronunciations: ReadonlyMap<string, readonly (readonly string[])[]>;
   readonly derivations: ReadonlyMap<string, Derivation>;
   readonly aligner: Aligner;
@@ -72,7 +72,7 @@ function makeRecord(word: string, sources: RecordSources, find: Find): WordRecor
   const readings = chosen.map((reading) => {
     const composed =
       homograph && derivation && composeOne(word, derivation, homograph[reading.listed]!, find);
-    // The plural of axis or analysis is not made of axe or analyse, as bases is.
+    // The plural of axis or analysis is not derived from axe or analyse, unlike bases.
     const greek = homograph !== undefined && /^IY\d$/.test(homograph[reading.listed]!.at(-2) ?? '');
     return (
       composed || tellWhole(word, reading, greek && word.endsWith('es') ? undefined : derivation, aligner)
@@ -81,7 +81,10 @@ function makeRecord(word: string, sources: RecordSources, find: Find): WordRecor
   return { readings, homograph: homograph !== undefined && readings.length > 1 };
 }
 
-/** One reading of a homograph, put together from its base where that gives the very sounds: the two of uses; not axes as the plural of axis. */
+/**
+ * Composes one reading of a homograph from its base if that gives exactly its sounds: the two readings of uses; not
+ * axes as the plural of axis.
+ */
 function composeOne(
   word: string,
   derivation: Derivation,
@@ -92,13 +95,13 @@ function composeOne(
   const composed = composeReadings(word, derivation, [variant], find, [phones])[0];
   const built = composed && buildRecord(word, { readings: [composed], homograph: false }, find)[0];
   const sounds = built ? soundsOf(built, ({ sound }) => sound) : [];
-  // The weak vowel of axes and the long one of its other reading are not told apart where CMUdict is compared.
+  // The comparison with CMUdict does not distinguish the weak vowel of axes from the long vowel of its other reading.
   return variant.at(-2) === 'IY' && sounds.at(-2) === 'IH' ? undefined : composed;
 }
 
 /**
- * The plural of a noun in -f or -fe goes before a verb whose usual reading sounds otherwise: lives as life + s, not as that of
- * live crabs.
+ * Prefers the plural of a noun in -f or -fe to a verb whose usual reading sounds different: lives is life + s, not the
+ * live of live crabs.
  */
 function preferNoun(
   word: string,
@@ -122,9 +125,9 @@ function composeReadings(
     const [built] = buildRecord(word, { readings: [record], homograph: false }, find);
     if (!built) return false;
     const sounds = soundsOf(built, ({ sound }) => sound);
-    // The le of juggle may still be heard as a syllable in juggling.
+    // The le of juggle may still be pronounced as a syllable in juggling.
     const inFull = soundsOf(built, ({ sound, said, spells }) => (spells === 'le' && said) || sound);
-    // A sound that ends one half and begins the other may be said once: roommate.
+    // A sound that ends the first half and begins the second may be pronounced once: roommate.
     const once = built.affixes.some(({ kind }) => kind === 'compound')
       ? sounds.filter((sound, i) => sound !== sounds[i - 1])
       : sounds;
@@ -172,21 +175,24 @@ function soundsOf(built: BuiltWord, soundOf: (one: WordSpelling) => string): str
     .flatMap((sound) => (sound === '-' ? [] : sound.split('.')));
 }
 
-/** CMUdict wavers in vowels without stress: the e of release is an IY, that of releases an IH. */
+/**
+ * Whether two pronunciations differ only in unstressed vowels. CMUdict is inconsistent there: the e of release is IY,
+ * but the e of releases is IH.
+ */
 function sameButUnstressed(
   sounds: readonly string[],
   variant: readonly string[],
   phones: readonly string[],
 ): boolean {
   if (sounds.length !== phones.length || variant.length !== phones.length) return false;
-  // A form without any stress is a weak one: the second of does.
+  // A form without any stress is a weak form: the second reading of does.
   if (!phones.some((phone) => phone.endsWith('1'))) return false;
   return phones.every(
     (phone, i) => sameSounds([sounds[i]!], [variant[i]!]) || (phone.endsWith('0') && hasVowel(sounds[i]!)),
   );
 }
 
-/** A stressed vowel is no weak one: reference, whose first e is stressed, is not said as refer + ence. */
+/** Whether the stressed vowel is not weak. reference, whose first e is stressed, is not pronounced as refer + ence. */
 function keepsStress(sounds: readonly string[], phones: readonly string[]): boolean {
   const stressed = phones.findIndex((phone) => phone.endsWith('1'));
   if (stressed === -1 || sounds.length !== phones.length) return true;
@@ -213,7 +219,10 @@ function originOf(word: string, derivation: Derivation, sound: string): MadeBy |
   return stem === -1 ? null : { affix: { letters, sound, kind }, stem, reading: 0, lessened: false };
 }
 
-/** A word by its own units; the affix is one of them where it is heard whole (electricity: c, then -ity). */
+/**
+ * Describes a word by its own units. The affix is one of the units if it is fully pronounced (electricity: c, then
+ * -ity).
+ */
 function tellWhole(
   word: string,
   { units, sounds }: AlignedReading,

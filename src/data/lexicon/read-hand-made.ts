@@ -2,17 +2,20 @@ import { readCorrespondence } from '../../analyze/lexicon/read-correspondence.ts
 import type { Correspondence } from '../../analyze/lexicon/word-record.ts';
 import { readSourceRows } from '../read-source-rows.ts';
 
-/** Corrections by hand, each with its reason in the file. */
+/** Corrections made by hand. The files give the reason for each. */
 export interface HandMade {
-  /** Word to pronunciations that replace CMUdict's. */
+  /** Pronunciations that replace those of CMUdict, by word. */
   readonly pronunciations: ReadonlyMap<string, readonly (readonly string[])[]>;
-  /** Word to units that replace the aligned ones. */
+  /** Units that replace the aligned units, by word. */
   readonly units: ReadonlyMap<string, readonly Correspondence[]>;
-  /** Word to the pronunciations of the different words it is: lead, lead. */
+  /** The pronunciations of words with one spelling and several meanings, by word: lead, lead. */
   readonly homographs: ReadonlyMap<string, readonly (readonly string[])[]>;
 }
 
-/** Reads pronunciations.tsv, units.tsv and homographs.tsv of src/data/source; throws at a phone that CMUdict does not have. */
+/**
+ * Reads pronunciations.tsv, units.tsv and homographs.tsv of src/data/source. Throws at a phone that CMUdict does not
+ * have.
+ */
 export function readHandMade(): HandMade {
   return {
     pronunciations: readPhones('pronunciations.tsv'),

@@ -2,12 +2,16 @@ const WEAK = new Set(['AX', 'IX']);
 const ALIKE = new Set(['AA AO', 'AO AA', 'ER R', 'R ER']);
 const MAY_BE_WEAK = new Set(['AX', 'IX', 'IH', 'AH', 'EH']);
 
-/** The strict measure: a weak vowel equals only another and short i, so refused is not the refuse that is thrown out. */
+/**
+ * The strict comparison: a weak vowel equals only another weak vowel and short i. So refused does not match the refuse
+ * that means rubbish.
+ */
 export const ONLY_WEAK: ReadonlySet<string> = new Set(['AX', 'IX', 'IH']);
 
 /**
- * True when two pronunciations are one for a reader: a weak vowel equals another and a short i, e or u (CMUdict
- * wavers: IH Z, AH0 Z in boxes), AA equals AO, ER equals R (every, everyday). `hope` + `ing` equals hoping; not `hop` + `ing`.
+ * Whether two pronunciations are the same for a reader. A weak vowel equals another weak vowel and a short i, e or u,
+ * since CMUdict is inconsistent (IH Z, AH0 Z in boxes). AA equals AO, and ER equals R (every, everyday). `hope` + `ing`
+ * equals hoping; `hop` + `ing` does not.
  */
 export function sameSounds(
   one: readonly string[],

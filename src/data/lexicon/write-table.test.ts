@@ -32,7 +32,7 @@ const record: fc.Arbitrary<WordRecord> = fc.record({
   readings: fc.array(reading, { minLength: 1, maxLength: 3 }),
   homograph: fc.boolean(),
 });
-// Few letters and long shared beginnings, so that every way of storing a length occurs.
+// Few letters and long shared beginnings, so that every encoding of a length occurs.
 const word = fc.oneof(
   fc.string({ unit: fc.constantFrom('a', 'b', "'"), minLength: 1, maxLength: 40, size: 'max' }),
   fc.string({ unit: fc.constantFrom('a', 'b'), maxLength: 4 }).map((end) => `institutionalisa${end}`),
@@ -40,7 +40,7 @@ const word = fc.oneof(
 
 const usageOf = (key: string): Usage => (['common', 'rare', 'name'] as const)[key.length % 3]!;
 
-test('every word is found again as it was, and no other word is', () => {
+test('every stored word is found unchanged, and no other word is found', () => {
   fc.assert(
     fc.property(
       fc.uniqueArray(fc.tuple(word, record), {
@@ -63,7 +63,7 @@ test('every word is found again as it was, and no other word is', () => {
   );
 });
 
-test('the same records give the same bytes, in any order', () => {
+test('the same records in any order give the same bytes', () => {
   fc.assert(
     fc.property(
       fc.uniqueArray(fc.tuple(word, record), {
@@ -82,7 +82,7 @@ test('the same records give the same bytes, in any order', () => {
   );
 });
 
-test('a file that is no table is refused with the next step', () => {
+test('a file that is not a word table is refused with the next step', () => {
   expect(() => openLexicon(new Uint8Array(3))).toThrow(/npm run data/);
   expect(() => openLexicon(new Uint8Array([9, 0, 0, 0, 1, 0, 0, 0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 9]))).toThrow(
     /npm run data/,

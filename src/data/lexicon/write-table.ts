@@ -19,7 +19,7 @@ import type {
 } from '../../analyze/lexicon/word-record.ts';
 import type { Usage } from '../../analyze/types.ts';
 
-/** The file of all words in the format of analyze/lexicon/table-format.ts; same records, same bytes. */
+/** Returns the file of all words in the format of analyze/lexicon/table-format.ts. The same records give the same bytes. */
 export function writeTable(
   records: ReadonlyMap<string, WordRecord>,
   usageOf: (word: string) => Usage,
@@ -130,10 +130,10 @@ interface Codes {
   encode(places: readonly number[]): number[];
 }
 
-/** How many pairs of units get a code of their own; more would push common units out of the first byte. */
+/** How many pairs of units get their own code. More pairs would leave no one-byte codes for common units. */
 const PAIRS = 120;
 
-/** One code for each unit and for the commonest pairs, ranked by use. */
+/** Chooses a code for each unit and for the commonest pairs, ranked by use. */
 function chooseCodes(
   records: ReadonlyMap<string, WordRecord>,
   placeOf: (unit: Correspondence) => number,

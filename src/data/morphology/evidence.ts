@@ -1,6 +1,6 @@
 import { readWordList } from '../read-word-list.ts';
 
-/** Grammar and stock words of definitions: they say nothing about what a word is made of. */
+/** Function words and stock words of definitions. They say nothing about the parts of a word. */
 const STOCK = readWordList('stock-words.txt');
 
 export interface WordFacts {
@@ -9,9 +9,9 @@ export interface WordFacts {
 }
 
 /**
- * True when WordNet shows that `word` comes from `base`: a pointer between them or over one shared word
- * (lucky, luckiness), or the base, also inflected, in the word's definition (pancake: "… cake …").
- * Not so for corner and corn.
+ * Whether WordNet shows that `word` comes from `base`. There must be a pointer between the two words, a pointer from
+ * each to a shared word (lucky, luckiness), or the base, possibly inflected, in the definition of the word (pancake: "…
+ * cake …"). corner and corn are not related.
  */
 export function showsKinship(word: string, base: string, facts: WordFacts): boolean {
   if (pointsTo(word, base, facts)) return true;
@@ -21,12 +21,12 @@ export function showsKinship(word: string, base: string, facts: WordFacts): bool
   return mentions(word, base, facts);
 }
 
-/** True when WordNet has a pointer between the two: photographer, photograph; not flower, flow. */
+/** Whether WordNet has a pointer from the word to the base: photographer, photograph; not flower, flow. */
 export function pointsTo(word: string, base: string, facts: WordFacts): boolean {
   return facts.related?.get(word)?.has(base) ?? false;
 }
 
-/** True when a definition of `word` uses `base` or an inflected form of it. */
+/** Whether a definition of `word` uses `base` or an inflected form of the base. */
 export function mentions(word: string, base: string, facts: WordFacts): boolean {
   const gloss = facts.glosses?.get(word);
   if (!gloss || STOCK.has(base)) return false;

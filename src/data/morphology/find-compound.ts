@@ -6,12 +6,12 @@ import type { Candidate } from './find-suffix.ts';
 import { type Facts, isLemma, looksLikeName, rankOf } from './lexical-facts.ts';
 import { joinSounds, keepsFullVowels, type Sounds, sameSounds } from './match-sound.ts';
 
-/** Words WordNet has no entry for and that do make compounds (himself, whatever, within). */
+/** Words without a WordNet entry that still form compounds (himself, whatever, within). */
 const CLOSED_CLASS = readWordList('compound-parts.txt');
-/** Short first parts; any other has three letters or more. */
+/** Short first parts. Any other first part has three or more letters. */
 const SHORT_PARTS = readWordList('short-compound-parts.txt');
 
-/** Second parts often said weakly: postman, nothing. */
+/** Second parts that often have a weak pronunciation: postman, nothing. */
 const WEAK_FORMS: Record<string, Sounds[]> = {
   man: [
     ['M', 'W', 'N'],
@@ -28,15 +28,14 @@ const WEAK_FORMS: Record<string, Sounds[]> = {
   ],
 };
 
-/** How common both parts must be when the definition names neither. */
+/** The highest rank of both parts if the definition names neither. */
 const COMMON = 15_000;
-/** How common when the second part carries no stress either. */
+/** The highest rank of both parts if the second part is also unstressed. */
 const VERY_COMMON = 4_000;
 
 /**
- * Every pair of words `word` may be made of: pan + cake; not car + pet, whose e is weak in carpet. A first half
- * that is a prefix too counts as one: super + hero.
- * `stresses` counts the stressed vowels of one pronunciation.
+ * Returns every pair of words that may form `word`: pan + cake; not car + pet, whose e is weak in carpet. A first half
+ * that is also a prefix counts as a prefix: super + hero. `stresses` counts the stressed vowels of one pronunciation.
  */
 export function findCompounds(
   word: string,
@@ -77,11 +76,11 @@ export function findCompounds(
   return candidates;
 }
 
-/** Words, but in longer words never halves: profile, control, represent. */
+/** Words that are never halves of longer words: profile, control, represent. */
 const NO_HALVES = new Set(['pro', 'con', 'rep']);
-/** Second halves that are endings there: awesome, ladylike; not warship, whose ship is one. */
+/** Second halves that are endings: awesome, ladylike. The ship of warship is a real half. */
 const ENDINGS = new Set(['some', 'like', 'wise', 'ward', 'wards', 'hood', 'less']);
-/** Beginnings that are words as well; over, under, out and up make compounds (outdoors, uphill). */
+/** Prefixes that are also words. over, under, out and up are not included, since they form compounds (outdoors, uphill). */
 const PREFIX_WORDS = new Set(
   PREFIXES.map(({ text }) => text).filter((text) => !/^(over|under|out|up|in)$/.test(text)),
 );
@@ -93,7 +92,7 @@ function isPart(part: string, facts: Facts, found: ReadonlyMap<string, Derivatio
   );
 }
 
-/** Rank of the part, or of what it is a form of if that is the commoner: spokes of spokesman counts as spoke. */
+/** Returns the rank of a part or of its base form, whichever is commoner: the spokes of spokesman counts as spoke. */
 function rankOfPart(part: string, facts: Facts, found: ReadonlyMap<string, Derivation>): number {
   const made = found.get(part);
   const plural = rankOf(`${part}s`, facts);
@@ -112,8 +111,8 @@ function plausible(
   const rarer = Math.max(rankOfPart(base, facts, found), rankOfPart(affix, facts, found));
   if (CLOSED_CLASS.has(base) && CLOSED_CLASS.has(affix)) return true;
   if (mentions(word, base, facts) || mentions(word, affix, facts)) return rarer < 50_000;
-  // Not named in the definition: both halves must be common, and both must carry stress (sunset, not console) or
-  // be long and very common (cellphone).
+  // If the definition names no part, both halves must be common. In addition, both must have a stress (sunset, not
+  // console), or both must be long and very common (cellphone).
   if (base.length > 3 && affix.length > 3 && rarer < VERY_COMMON) return true;
   const heard = stresses > 1 || affix in WEAK_FORMS;
   return heard && rarer < (base.length < 3 || affix.length < 3 ? 1_500 : COMMON);
@@ -127,7 +126,7 @@ function bestReading(
   facts: Facts,
 ) {
   const second = WEAK_FORMS[affix] ?? words.get(affix) ?? [];
-  // A vowel may be weak where the definition names the part: babysit, toothbrush.
+  // A vowel may be weak if the definition names the part: babysit, toothbrush.
   const named = mentions(word, affix, facts) || (mentions(word, base, facts) && affix.length > 3);
   for (const [w, sounds] of words.get(word)!.entries()) {
     for (const [b, first] of (words.get(base) ?? []).entries()) {
@@ -142,7 +141,10 @@ function bestReading(
   return null;
 }
 
-/** Said in full, or a repeated sound once (bookcase), or t or d lost between consonants (grandfather, postman). */
+/**
+ * Returns the ways to pronounce two parts together: in full, with a repeated sound once (bookcase), or without a t or d
+ * between consonants (grandfather, postman).
+ */
 function joins(first: Sounds, last: Sounds): Sounds[] {
   const forms = [joinSounds(first, last)];
   const end = first.at(-1);

@@ -6,7 +6,10 @@ import { type Candidate, findSuffixes } from './find-suffix.ts';
 import type { Facts } from './lexical-facts.ts';
 import { type Sounds, sameSounds, soften } from './match-sound.ts';
 
-/** Hand-made corrections: words that only look built, and derivations the rules cannot see. */
+/**
+ * Corrections made by hand: words that only look derived (`deny`), and derivations that the rules cannot find
+ * (`allow`).
+ */
 export interface Corrections {
   readonly deny: ReadonlySet<string>;
   readonly allow: ReadonlyMap<string, Pick<Derivation, 'base' | 'affix' | 'kind' | 'change'>>;
@@ -15,13 +18,13 @@ export interface Corrections {
 const NONE: Corrections = { deny: new Set(), allow: new Map() };
 
 /**
- * The outermost step in the making of each word, for the words that have one. `words` maps a lower-case
- * spelling to its pronunciations (CMUdict phones with stress). Look the base up again for the next step:
- * carelessness = careless + ness, careless = care + less.
+ * Returns the last step in the formation of each word that has one. `words` maps a spelling in lower case to its
+ * pronunciations (CMUdict phones with stress). Look up the base for the next step: carelessness = careless + ness,
+ * careless = care + less.
  *
- * Evidence, all of it needed: the spelling follows a rule, the base is heard in the word, the parts of
- * speech fit, and the meaning or the frequency agrees. Shorter words first, so that what a base is made of
- * is known (un + expected needs expect + ed). Same input, same output: nothing else is read.
+ * All of this evidence is needed: the spelling follows a rule, the base is heard in the word, the parts of speech fit,
+ * and the meaning or the frequency agrees. Shorter words come first, so that the formation of a base is known (un +
+ * expected needs expect + ed). The same input gives the same output: nothing else is read.
  */
 export function findDerivations(
   words: ReadonlyMap<string, readonly (readonly string[])[]>,
@@ -57,8 +60,9 @@ export function findDerivations(
 }
 
 /**
- * An irregular form of a joined word is joined in the same way: rewrote and rewritten as rewrite, overcame as overcome,
- * understood as understand; not forgave, because forgive is not joined. The form has to be heard in it.
+ * Adds irregular forms of derived words with the same parts: rewrote and rewritten like rewrite, overcame like
+ * overcome, understood like understand. forgave is not added, because forgive is not derived. The irregular form has to
+ * be heard in the word.
  */
 function joinIrregularForms(
   found: Map<string, Derivation>,

@@ -7,9 +7,9 @@ import { joinSounds, keepsConsonants, type Sounds, sameSounds, soften, startsWit
 import { isPlausiblePrefix } from './prefix-rules.ts';
 
 /**
- * Every prefix that may have made `word`: the base is a word of a fitting part of speech, the word sounds
- * like prefix + base (stress aside; n + n may be said once), and the definition agrees with both: unzip,
- * replay; not uncle, ready, president.
+ * Returns every prefix that may have formed `word`: unzip, replay; not uncle, ready, president. The base must be a word
+ * with a fitting part of speech. The word must sound like prefix + base, apart from stress (n + n may be pronounced
+ * once). The definition must agree with both.
  */
 export function findPrefixes(
   word: string,
@@ -25,7 +25,7 @@ export function findPrefixes(
     if (!readings || !/[aeiouy]/.test(base) || looksLikeName(word, facts)) continue;
     const fit = bestReading(words.get(word)!, readings, prefix);
     if (!fit || !isPlausiblePrefix(word, base, prefix, fit.same, facts, found)) continue;
-    // Vowels CMUdict writes in two ways (unrealistic) deceive only in short bases.
+    // Vowels that CMUdict writes in two ways (unrealistic) are misleading only in short bases.
     if (!fit.same && base.length < 4) continue;
     candidates.push({
       derivation: {
@@ -54,7 +54,7 @@ function bestReading(word: readonly Sounds[], base: readonly Sounds[], prefix: P
     const head = soften(sounding);
     for (const [w, sounds] of word.entries()) {
       for (const [b, baseSounds] of base.entries()) {
-        // The Y of union is lost in reunion.
+        // The Y of union is dropped in reunion.
         const joined = joinSounds(
           head,
           baseSounds[0] === 'Y' && word.every((one) => one[head.length] !== 'Y')

@@ -8,7 +8,7 @@ import { type Evidence, isPlausibleBase } from './suffix-rules.ts';
 
 export interface Candidate {
   readonly derivation: Derivation;
-  /** Higher is likelier; only compared among candidates of one word. */
+  /** A higher score is likelier. Scores are only compared among candidates for one word. */
   readonly score: number;
 }
 
@@ -18,10 +18,10 @@ for (const suffix of SUFFIXES) {
   BY_ENDING.set(ending, [...(BY_ENDING.get(ending) ?? []), suffix]);
 }
 
-/** self is a little behind selfish in a frequency list; that is chance. */
+/** Tolerance for chance differences in rank: self is slightly rarer than selfish in a frequency list. */
 const NEARLY = 1.2;
 
-/** Every suffix that may have made `word`. `found` holds the derivations of shorter words. */
+/** Returns every suffix that may have formed `word`. `found` contains the derivations of shorter words. */
 export function findSuffixes(
   word: string,
   words: ReadonlyMap<string, readonly Sounds[]>,
@@ -69,25 +69,25 @@ export function findSuffixes(
   return candidates;
 }
 
-/** WordNet ties word and base together, by a pointer alone where the base is only nearly heard. */
+/** Whether WordNet links word and base. Only a direct pointer counts if the base is only nearly heard. */
 function areKin(word: string, stem: string, suffix: Suffix, same: boolean, facts: Facts): boolean {
   const anyTie = same || suffix.reshapes || suffix.text === 'ed' || suffix.text === 'ing';
   return anyTie ? showsKinship(word, stem, facts) : pointsTo(word, stem, facts);
 }
 
 /**
- * Commoner bases first (masses of mass, not of masse), unlikely ones after any prefix or compound (unarmed is
- * un + armed, not unarm + ed).
+ * Scores a candidate. Commoner bases come first (masses from mass, not from masse). Unlikely bases come after any
+ * prefix or compound (unarmed is un + armed, not unarm + ed).
  */
 function weigh({ word, stem, suffix, change, same, kin, facts, found }: Evidence): number {
-  // leaves is first of all more than one leaf.
+  // leaves is mainly the plural of leaf.
   if (change === 'f-to-v') return 200;
   const rank = rankOf(stem, facts);
   const isLikely = (kin && !suffix.inflection) || (found.has(stem) && isLemma(stem, facts));
   const rare = isLikely ? 0 : loseByRank(rank, rankOf(word, facts));
   const sure = suffix.inflection && suffix.text !== 'er' ? 100 : 80;
   const score = sure + (kin ? 10 : 0) + (same ? 5 : 0) - rare + stem.length - 4 * Math.log10(rank);
-  // creation is create + ion, not cre + ation; bravery and directory are not braver, director + y.
+  // creation is create + ion, not cre + ation. bravery and directory are not braver + y and director + y.
   if (suffix.text === 'ion' && stem.endsWith('ate')) return score + 15;
   return suffix.text === 'y' && /^[eo]r$/.test(found.get(stem)?.affix ?? '') ? score - 15 : score;
 }

@@ -2,31 +2,31 @@ import { findSuffix } from '../../analyze/morphology/affixes.ts';
 import type { Derivation } from './derivation.ts';
 import type { WordFacts } from './evidence.ts';
 
-/** Facts about words besides spelling and sound. */
+/** Facts about words other than spelling and sound. */
 export interface Facts extends WordFacts {
-  /** 1 for the commonest word. */
+  /** The frequency rank, 1 for the commonest word. */
   readonly rank: ReadonlyMap<string, number>;
-  /** WordNet base form to parts of speech. */
+  /** The parts of speech of each base form in WordNet. */
   readonly lemmas: ReadonlyMap<string, ReadonlySet<'n' | 'v' | 'a' | 'r'>>;
-  /** WordNet words only ever written with a capital. */
+  /** WordNet words that are always written with a capital. */
   readonly names?: ReadonlySet<string>;
-  /** Words a frequency list mostly writes with a capital. */
+  /** Words that a frequency list mostly has with a capital. */
   readonly capitalised?: ReadonlySet<string>;
 }
 
-/** Rank given to a word the frequency list lacks: rarer than all. */
+/** The rank of words that are not in the frequency list. They count as rarer than all others. */
 export const RAREST = 100_000;
 
 export function rankOf(word: string, facts: Facts): number {
   return facts.rank.get(word) ?? RAREST;
 }
 
-/** True for a WordNet word that is not only a name: `turkey`, not `wales`. */
+/** Whether a word is in WordNet and not only as a name: `turkey`, not `wales`. */
 export function isLemma(word: string, facts: Facts): boolean {
   return facts.lemmas.has(word) && !facts.names?.has(word);
 }
 
-/** True for a word that is met, if at all, as a name: `conner`; not `turkey`. */
+/** Whether a word, if it occurs at all, is a name: `conner`; not `turkey`. */
 export function looksLikeName(word: string, facts: Facts): boolean {
   if (isLemma(word, facts)) return false;
   return (
@@ -34,9 +34,12 @@ export function looksLikeName(word: string, facts: Facts): boolean {
   );
 }
 
-/** Parts of speech as letters: WordNet's, else what the word's own suffix makes (`expected`: a). */
+/**
+ * Returns the parts of speech as letters: those in WordNet, and those that follow from the suffix of the word
+ * (`expected`: a).
+ */
 export function partsOf(word: string, facts: Facts, found: ReadonlyMap<string, Derivation>): string {
-  // An American is a noun as well as an adjective; William is only a name.
+  // American is a noun as well as an adjective. William is only a name.
   if (facts.names?.has(word)) return isNationality(word, facts) ? 'n' : '';
   const own = [...(facts.lemmas.get(word) ?? [])].join('');
   const derivation = found.get(word);
@@ -50,7 +53,7 @@ function isNationality(word: string, facts: Facts): boolean {
   return (parts?.has('n') && parts.has('a')) ?? false;
 }
 
-/** True when the two strings of part-of-speech letters share one. */
+/** Whether two strings of part-of-speech letters have a letter in common. */
 export function shareOne(one: string, other: string): boolean {
   for (const letter of one) if (other.includes(letter)) return true;
   return false;

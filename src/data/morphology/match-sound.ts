@@ -1,7 +1,10 @@
 import { SIBILANT, VOICELESS } from '../../analyze/alignment/sounds.ts';
 import type { Allomorph, Suffix } from '../../analyze/morphology/affixes.ts';
 
-/** Phones without stress; weak AH0 and IH0 are both `W`, AO counts as AA before all sounds (CMUdict wavers). */
+/**
+ * Phones without stress. Weak AH0 and IH0 are both `W`. AO counts as AA before all sounds, since CMUdict is
+ * inconsistent.
+ */
 export type Sounds = readonly string[];
 
 /** The consonants that a base's last one may become before a reshaping suffix: act, action; electric, electricity. */
@@ -18,10 +21,10 @@ const SOFTENED: Record<string, string> = {
 };
 const VOWEL = /^(W|[AEIOU][A-Z])$/;
 
-/** CMUdict wavers between two vowels before r: ear with IY or IH, scare with EH, scarecrow with AE. */
+/** CMUdict is inconsistent about vowels before r: ear has IY or IH, scare has EH, scarecrow has AE. */
 const BEFORE_R: Record<string, string> = { IY: 'IH', AE: 'EH' };
 
-/** CMUdict phones to the alphabet this folder compares in. */
+/** Converts CMUdict phones to the simplified sounds that this folder compares. */
 export function soften(phones: readonly string[]): string[] {
   return phones.map((phone, i) => {
     const bare = phone.replace(/\d/, '');
@@ -36,7 +39,7 @@ function sameSound(one: string | undefined, other: string | undefined): boolean 
   return one === 'W' ? other === 'IH' || other === 'AH' : other === 'W' && (one === 'IH' || one === 'AH');
 }
 
-/** Two parts said one after the other: the IY of re is an IH before the r of write, as everywhere. */
+/** Joins the sounds of two parts. The IY of re becomes IH before the r of write, like any IY before r. */
 export function joinSounds(one: Sounds, other: Sounds): Sounds {
   const last = one.at(-1)!;
   return other[0] === 'R' && last in BEFORE_R
@@ -44,12 +47,15 @@ export function joinSounds(one: Sounds, other: Sounds): Sounds {
     : [...one, ...other];
 }
 
-/** Equal sound by sound; a weak vowel equals short i and short u. */
+/** Whether all sounds are equal. A weak vowel equals short i and short u. */
 export function sameSounds(one: Sounds, other: Sounds): boolean {
   return one.length === other.length && one.every((sound, i) => sameSound(sound, other[i]));
 }
 
-/** As {@link sameSounds}, but a full short i or u in a part may not be weak in the whole: car + ton is not carton. */
+/**
+ * Compares like {@link sameSounds}, but a full short i or u in a part may not be weak in the whole: car + ton is not
+ * carton.
+ */
 export function keepsFullVowels(parts: Sounds, whole: Sounds): boolean {
   return (
     parts.length === whole.length &&
@@ -57,7 +63,7 @@ export function keepsFullVowels(parts: Sounds, whole: Sounds): boolean {
   );
 }
 
-/** True when `word` begins with the sounds of `head`. */
+/** Whether `word` begins with the sounds of `head`. */
 export function startsWith(word: Sounds, head: Sounds): boolean {
   return word.length >= head.length && head.every((sound, i) => sameSound(sound, word[i]));
 }
@@ -69,7 +75,7 @@ function endsWith(word: Sounds, tail: Sounds): boolean {
   );
 }
 
-/** True when a suffix said this way may follow a base that ends in `last`. */
+/** Whether a suffix with this pronunciation may follow a base that ends in `last`. */
 export function allomorphFits(after: Allomorph, last: string): boolean {
   switch (after) {
     case 'any':
@@ -87,16 +93,18 @@ export function allomorphFits(after: Allomorph, last: string): boolean {
 
 function suffixFits(suffix: Suffix, after: Allomorph, last: string): boolean {
   if (suffix.text !== 'ed') return allomorphFits(after, last);
-  // -ed is T and D after hissing sounds too (missed, buzzed), but ID only after t and d (planted).
+  // -ed is T or D after hissing sounds too (missed, buzzed), but ID only after t and d (planted).
   if (after === 't-d') return last === 'T' || last === 'D';
   return last !== 'T' && last !== 'D' && (after === 'voiceless') === VOICELESS.has(last);
 }
 
 /**
- * How well `word` sounds like `base` + `suffix`: `same` when the base is heard unchanged but for what any
- * ending does (a weak vowel lost before l or n: handling; ER to R; NG to NG G: longer; a doubled sound said
- * once: fully; t or d lost between consonants: friendly), `near` when only its consonants are (electricity;
- * documents, whose e CMUdict writes in two ways), `none` otherwise (wick + ed is not wicked).
+ * Returns how well `word` sounds like `base` + `suffix`.
+ * - `same`: the base is unchanged, apart from the usual changes before an ending: a weak vowel lost before l or n
+ * (handling), ER to R, NG to NG G (longer), a doubled sound pronounced once (fully), t or d lost between consonants
+ * (friendly).
+ * - `near`: only the consonants of the base are unchanged (electricity; documents, whose e CMUdict writes in two ways).
+ * - `none`: anything else (wick + ed is not wicked).
  */
 export function matchSuffixSound(
   base: Sounds,
@@ -116,15 +124,15 @@ export function matchSuffixSound(
     if (suffix.reshapes && tail[0] === 'ER' && endsWith(word, ['R', ...tail.slice(1)]))
       near ||= sameSkeleton(base, word.slice(0, -tail.length));
   }
-  // CMUdict has the Z of gulls in some words like tramps, and the S of tramps in some like bras.
+  // CMUdict gives some words like tramps the Z of gulls, and some words like bras the S of tramps.
   if (suffix.text === 's' && /^[SZ]$/.test(word.at(-1)!)) near ||= sameSounds(base, word.slice(0, -1));
   return near ? 'near' : 'none';
 }
 
-/** A base before the sounds of a suffix. */
+/** The sounds of a base and of a suffix after it. */
 interface BaseSound {
   readonly base: Sounds;
-  /** The base without its last sound, and that sound. */
+  /** The base without its last sound. `last` is that sound. */
   readonly cut: Sounds;
   readonly last: string;
   readonly tail: Sounds;
@@ -133,7 +141,7 @@ interface BaseSound {
   readonly yChanged: boolean;
 }
 
-/** How the end of a base may change before a suffix; all that apply are tried. */
+/** The changes that the end of a base may undergo before a suffix. All that apply are tried. */
 const SOUND_CHANGES: readonly {
   readonly applies: (place: BaseSound) => boolean;
   readonly forms: (place: BaseSound) => readonly Sounds[];
@@ -167,12 +175,12 @@ const SOUND_CHANGES: readonly {
     applies: ({ last, suffix, tail }) => last === 'F' && suffix.endsWith('s') && tail[0] === 'Z',
     forms: ({ cut }) => [[...cut, 'V']],
   },
-  // allegedly and supposedly have a beat more than alleged and supposed.
+  // allegedly and supposedly have one more syllable than alleged and supposed.
   {
     applies: ({ suffix, last }) => suffix === 'ly' && last === 'D',
     forms: ({ cut }) => [[...cut, 'W', 'D']],
   },
-  // The t is lost in soften and fasten.
+  // The t is silent in soften and fasten.
   {
     applies: ({ suffix, last, base }) => suffix === 'en' && last === 'T' && /^(S|F)$/.test(base.at(-2)!),
     forms: ({ cut }) => [cut],
@@ -197,13 +205,13 @@ function baseForms(base: Sounds, tail: Sounds, suffix: Suffix, yChanged: boolean
   return [base, ...changes.flatMap(({ forms }) => forms(place))];
 }
 
-/** Consonants in order with vowels as one mark each, so that loss and shift of vowels do not count. */
+/** Returns the consonants in order, with one mark for each run of vowels, so that lost and changed vowels do not matter. */
 function skeleton(sounds: Sounds): string[] {
   const marks: string[] = [];
   for (const [i, sound] of sounds.entries()) {
     if (sound === 'Y' || (sound === 'R' && sounds[i - 1] === 'ER')) continue;
     if (!VOWEL.test(sound)) {
-      // CMUdict has intention with CH, intentional with SH.
+      // CMUdict writes intention with CH and intentional with SH.
       if (sound !== sounds[i - 1]) marks.push(sound === 'CH' ? 'SH' : sound);
     } else if (marks.at(-1) !== 'V') marks.push('V');
     if (sound === 'ER') marks.push('R');
@@ -220,7 +228,7 @@ function sameSkeleton(base: Sounds, head: Sounds): boolean {
   );
 }
 
-/** The vowel before a last l, r or n goes: tiger, tigress. */
+/** Removes the vowel before a final l, r or n: tiger, tigress. */
 function loseWeakVowel(marks: string[]): string[] {
   return marks.length > 2 && marks.at(-2) === 'V' && /^[LRN]$/.test(marks.at(-1)!)
     ? marks.toSpliced(-2, 1)
@@ -236,16 +244,16 @@ function softenedEqual(one: string[], other: string[]): boolean {
 }
 
 /**
- * True when `whole` has the consonants of `parts` in order, whatever the vowels; one vowel may be lost (emotional,
- * emotionally), none won: crook + ed is not crooked. Z and S count as one (house, housed), and so do SH and CH,
- * which CMUdict uses for one another (tension, tensions).
+ * Whether `whole` has the consonants of `parts` in the same order, whatever the vowels. One vowel may be lost
+ * (emotional, emotionally), but none may be added: crook + ed is not crooked. Z and S count as the same (house,
+ * housed). So do SH and CH, which CMUdict mixes up (tension, tensions).
  */
 export function keepsConsonants(parts: Sounds, whole: Sounds): boolean {
   const lost = beats(parts) - beats(whole);
   return (lost === 0 || lost === 1) && consonants(parts).join(' ') === consonants(whole).join(' ');
 }
 
-/** Runs of vowels: two in fire as AY ER are one beat. */
+/** Counts runs of vowels. Two adjacent vowels, like AY ER in fire, count as one. */
 function beats(sounds: Sounds): number {
   return sounds.filter((sound, i) => VOWEL.test(sound) && !VOWEL.test(sounds[i - 1] ?? '')).length;
 }

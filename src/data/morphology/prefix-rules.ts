@@ -8,30 +8,36 @@ import { type Facts, isLemma, partsOf, rankOf, shareOne } from './lexical-facts.
 interface PrefixEvidence {
   readonly prefix: Prefix;
   readonly base: string;
-  /** The word sounds like prefix and base. */
+  /** Whether the word sounds like prefix and base. */
   readonly same: boolean;
-  /** Parts of speech of the base, and those WordNet gives the word itself. */
+  /** `parts`: the parts of speech of the base. `own`: the parts of speech that WordNet gives the word itself. */
   readonly parts: string;
   readonly own: string;
-  /** The base is the commoner word. */
+  /** Whether the base is commoner than the word. */
   readonly commoner: boolean;
-  /** WordNet points from word to base, or at least its definition has the base. */
+  /**
+   * `points`: whether WordNet points from word to base. `linked`: whether at least the definition of the word contains
+   * the base.
+   */
   readonly points: boolean;
   readonly linked: boolean;
-  /** The definition says what the prefix means. */
+  /** Whether the definition contains the meaning of the prefix. */
   readonly means: boolean;
-  /** How the base was made. */
+  /** The derivation of the base. */
   readonly made: Derivation | undefined;
 }
 
-/** Says whether a prefix is believed; examples have word, prefix and base, and `no` where it is not. */
+/** A rule that accepts or rejects a prefix. Examples give word, prefix and base, and `no` if the prefix is rejected. */
 export interface PrefixRule extends Rule<PrefixEvidence> {
   readonly believes: boolean | ((place: PrefixEvidence) => boolean);
 }
 
 const isNot = ({ prefix }: PrefixEvidence): boolean => /^i[nmlr]$/.test(prefix.text);
 
-/** Whether prefix and base are the making of a word, not chance: our own rules, counted against WordNet. */
+/**
+ * Rules that decide whether prefix and base form a word or match by chance. They are our own rules, measured against
+ * WordNet.
+ */
 export const PREFIX_RULES: readonly PrefixRule[] = [
   {
     name: 'no base of a part of speech that the prefix does not join',
@@ -147,7 +153,7 @@ export const PREFIX_RULES: readonly PrefixRule[] = [
   },
 ];
 
-/** Whether a prefix is believed to have made the word of the base, by the first rule that applies. */
+/** Whether a prefix and a base form the word, according to the first rule that applies. */
 export function isPlausiblePrefix(
   word: string,
   base: string,

@@ -11,30 +11,33 @@ export interface Evidence {
   readonly stem: string;
   readonly suffix: Suffix;
   readonly change: SpellingChange;
-  /** The base is heard whole in the word. */
+  /** Whether the whole base is heard in the word. */
   readonly same: boolean;
-  /** WordNet ties word and base together; where the base is only nearly heard, by a pointer. */
+  /** Whether WordNet links word and base. Only a pointer counts if the base is only nearly heard. */
   readonly kin: boolean;
-  /** The base is the commoner word, or nearly. */
+  /** Whether the base is commoner than the word, or nearly as common. */
   readonly commoner: boolean;
-  /** Parts of speech of the base, as letters. */
+  /** The parts of speech of the base, as letters. */
   readonly parts: string;
-  /** Parts of speech WordNet gives the word itself; empty for most inflected forms. */
+  /** The parts of speech that WordNet gives the word itself. Empty for most inflected forms. */
   readonly own: string;
   readonly facts: Facts;
   /** The derivations of shorter words. */
   readonly found: ReadonlyMap<string, Derivation>;
 }
 
-/** Says whether a base is believed; examples have word, base and suffix, and `no` where it is not. */
+/** A rule that accepts or rejects a base. Examples give word, base and suffix, and `no` if the base is rejected. */
 export interface SuffixBaseRule extends Rule<Evidence> {
   readonly believes: boolean | ((place: Evidence) => boolean);
 }
 
-/** -ness, -less, -ful and the like on a base that sounds the same hardly ever deceive: the few are in the deny list. */
+/**
+ * Suffixes that hardly ever mislead if the base sounds the same: -ness, -less, -ful and others. The few exceptions are
+ * in the deny list.
+ */
 const TRUSTED = new Set(['ness', 'less', 'ful', 'ally', 'hood']);
 
-/** Trusted likewise when the base is also the commoner word. */
+/** Suffixes that are trusted if the base is also commoner than the word. */
 const NATIVE = new Set('able dom ish like ment ship some teen ward wards wise'.split(' '));
 
 /** The words of definitions for a ship. */
@@ -45,7 +48,10 @@ const isEr = ({ suffix }: Evidence): boolean => suffix.text === 'er';
 const isPast = ({ suffix }: Evidence): boolean => suffix.text === 'ed' || suffix.text === 'ing';
 const isVerbal = (place: Evidence): boolean => isPast(place) || isEr(place) || place.suffix.text === 'est';
 
-/** Whether letters and sounds of base and suffix are the making of a word, not chance: our own rules, counted against WordNet. */
+/**
+ * Rules that decide whether base and suffix form a word or match by chance, by letters and sounds. They are our own
+ * rules, measured against WordNet.
+ */
 export const SUFFIX_BASE_RULES: readonly SuffixBaseRule[] = [
   {
     name: 'leaves: a noun heard whole, whose f becomes v',
@@ -376,13 +382,13 @@ export const SUFFIX_BASE_RULES: readonly SuffixBaseRule[] = [
   },
 ];
 
-/** Whether a base is believed to have made the word, by the first rule that applies. */
+/** Whether a base formed the word, according to the first rule that applies. */
 export function isPlausibleBase(place: Evidence): boolean {
   const { believes } = findRule(SUFFIX_BASE_RULES, place)!;
   return typeof believes === 'boolean' ? believes : believes(place);
 }
 
-/** WordNet has the base, or it is built itself. */
+/** Whether WordNet has the base, or the base is itself derived. */
 function isKnown({ stem, facts, found }: Evidence): boolean {
   return isLemma(stem, facts) || found.has(stem);
 }
@@ -391,14 +397,20 @@ function isCapitalised({ word, facts }: Evidence): boolean {
   return facts.capitalised?.has(word) ?? false;
 }
 
-/** Words no list counts (rare, or surnames): only plain endings of known verbs and adjectives are trusted. */
+/**
+ * Whether a word that no list counts (rare, or a surname) may still be derived. Only plain endings of known verbs and
+ * adjectives are trusted.
+ */
 function isUnseenForm({ word, stem, suffix, same, facts }: Evidence): boolean {
   const unseen = !facts.rank.has(word) && !facts.names?.has(word);
   if (!unseen || !/^(ed|ing|ly|ness)$/.test(suffix.text) || !same) return false;
   return isLemma(stem, facts) && rankOf(stem, facts) < RAREST;
 }
 
-/** muddier, rosiest: no list may count them, or only as names, but their base is an adjective; not barrier or terrier. */
+/**
+ * Whether a word compares an adjective: muddier, rosiest; not barrier or terrier. Lists may lack such forms or have
+ * them only as names, but their base is an adjective.
+ */
 function comparesAdjective({ word, stem, suffix, change, same, own, facts }: Evidence): boolean {
   if (!/^(er|est)$/.test(suffix.text) || change !== 'y-to-i' || !same) return false;
   return (
@@ -411,7 +423,10 @@ function isNameLike(place: Evidence): boolean {
   return looksLikeName(word, facts) && (!facts.rank.has(word) || isNamesake(place));
 }
 
-/** Mostly written with a capital: a name, but for verb forms that often begin a sentence (supposing). */
+/**
+ * Whether a word is mostly written with a capital and so is a name. Verb forms that often begin a sentence (supposing)
+ * are excepted.
+ */
 function isNamesake(place: Evidence): boolean {
   if (!isCapitalised(place)) return false;
   const { word, stem, same, parts, facts } = place;

@@ -20,7 +20,7 @@ const adverbs = new Set([
 ]);
 const isAdverb = (word: string) => adverbs.has(word);
 
-test('an adverb has the swaps of its adjective, as adverbs', () => {
+test('an adverb gets the swaps of its adjective, turned into adverbs', () => {
   const own = [row('timid', 'a', 'shy', 'afraid'), row('hearty', 'a', 'warm'), row('frantic', 'a', 'wild')];
   expect(addAdverbs(own, isAdverb).slice(3)).toEqual([
     row('timidly', 'r', 'shyly'),
@@ -29,7 +29,7 @@ test('an adverb has the swaps of its adjective, as adverbs', () => {
   ]);
 });
 
-test('a listed adverb keeps its own swaps: barely is not nakedly', () => {
+test('a listed adverb keeps its own swaps: barely does not become nakedly', () => {
   const own = [row('bare', 'a', 'naked'), row('barely', 'r', 'just')];
   expect(addAdverbs(own, isAdverb)).toEqual(own);
 });

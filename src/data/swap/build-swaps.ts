@@ -18,9 +18,9 @@ import { readVectors } from './read-vectors.ts';
 import { weighEvidence } from './weigh-evidence.ts';
 import { type TableLists, writeTable } from './write-table.ts';
 
-/** Rarer words are no easier to read or to know. */
+/** The highest rank of a swap. Rarer words are no easier to read or to know. */
 const RAREST_SWAP = 9_000;
-/** Words rarer than this have swaps only where our own list has them. */
+/** The rank from which words have swaps only if our own list gives them. */
 const RAREST_HEAD = 30_000;
 const LEAST_PRIOR = 0.1;
 const MOST_SWAPS = 9;
@@ -30,7 +30,7 @@ export interface SwapBuild {
   readonly heads: number;
 }
 
-/** Makes `swaps.bin`. `off`: sources left out, to see what each adds. */
+/** Builds `swaps.bin`. `off`: sources that are left out, to see how much each one adds. */
 export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
   const synsets = readSynsets();
   const own = addAdverbs(readOwnSwaps(), (word) => isFitWord(word) && synsets.sensesOf.has(`${word}/r`));
@@ -69,7 +69,7 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
     senses.set(key, number);
     return number;
   };
-  /** Adjectives and adverbs that are swaps (`glad/a`); others need no comparison. */
+  /** Adjectives and adverbs that are swaps (`glad/a`). Only these need forms of comparison. */
   const compared = new Set<string>();
   const add = (word: string, part: number, swaps: readonly (Evidence & { prior: number })[]): void => {
     if (swaps.length === 0) return;
@@ -141,7 +141,7 @@ const isSure = (marks: number): boolean => (marks & MARKS.sure) > 0;
 
 type Head = readonly [string, OwnSwaps['part']];
 
-/** Every word that may get swaps, sorted. */
+/** Returns every word that may get swaps, sorted. */
 function headsOf(synsets: Synsets, own: readonly OwnSwaps[], ranks: ReadonlyMap<string, number>): Head[] {
   const heads = new Map<string, Head>();
   for (const name of synsets.sensesOf.keys()) {
@@ -239,7 +239,10 @@ function listForms(
     .join(' ');
 }
 
-/** By CMUdict: the first sound is a vowel where the first letter is none (hour), or the other way round (unit). */
+/**
+ * Returns words that take the other article, according to CMUdict: the first sound is a vowel but the first letter is
+ * not (hour), or the reverse (unit).
+ */
 function listOtherArticles(words: readonly string[], said: ReadonlyMap<string, string[][]>): string[] {
   const firsts = new Set(words.map((entry) => entry.split(' ')[0]!));
   return [...firsts].filter((word) => {

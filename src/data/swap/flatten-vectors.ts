@@ -1,10 +1,13 @@
-/** How many of the directions that all words share are taken out; they tell common from rare, not meaning. */
+/**
+ * How many of the directions shared by all words are removed. These directions separate common from rare words and say
+ * nothing about meaning.
+ */
 const SHARED = 3;
 const ROUNDS = 30;
 
 /**
- * Word vectors without what all have in common: the mean and the three directions of greatest spread, then brought
- * to length 1. (J. Mu and P. Viswanath, "All-but-the-Top", ICLR 2018, from memory.) Deterministic.
+ * Removes from word vectors what all have in common: the mean and the three directions of greatest spread. Then scales
+ * each vector to length 1. (J. Mu and P. Viswanath, "All-but-the-Top", ICLR 2018, from memory.) Deterministic.
  */
 export function flatten(vectors: readonly (readonly number[])[]): Float64Array[] {
   const size = vectors[0]!.length;
@@ -24,7 +27,7 @@ export function flatten(vectors: readonly (readonly number[])[]): Float64Array[]
   return rows;
 }
 
-/** By power iteration, from a fixed start. */
+/** Returns the direction of greatest spread, by power iteration from a fixed start. */
 function mainDirection(rows: readonly Float64Array[], size: number): Float64Array {
   let direction: Float64Array = new Float64Array(size).fill(1);
   for (let round = 0; round < ROUNDS; round++) {

@@ -3,23 +3,26 @@ import type { PartOfSpeech } from '../../swap/types.ts';
 import type { OwnSwaps } from './read-own-swaps.ts';
 import type { Synsets } from './read-synsets.ts';
 
-/** Where a swap can come from; each can be switched off to see what it adds (`tests/accuracy/measure-swaps.ts`). */
+/** The sources of swaps. Each can be switched off to see how much it adds (`tests/accuracy/measure-swaps.ts`). */
 export const SOURCES = ['own', 'synonyms', 'wider', 'similar', 'glosses', 'vectors'] as const;
 export type Source = (typeof SOURCES)[number];
 
-/** The figures of a swap without its sentence, each from 0 to 1. */
+/** The figures of a swap, independent of any sentence. Shares are from 0 to 1. */
 export interface Evidence {
   readonly lemma: string;
-  /** Place in our own list: 1 first, 2 second; 0 not in it. */
+  /** The position in our own list: 1 first, 2 second, 0 not in the list. */
   own: number;
-  /** Share of the word's uses (SemCor) in senses that have the swap as a synonym, as the next wider word, … */
+  /**
+   * The share of the word's uses (SemCor) in senses that have the swap as a synonym. The fields below count senses that
+   * have the swap as the next wider word, …
+   */
   synonyms: number;
   wider: number;
   similar: number;
   glosses: number;
-  /** Nearness of the two words' company. */
+  /** How similar the contexts of the two words are. */
   near: number;
-  /** Words met near the sense it is for, from our own list; none when it fits all. */
+  /** Words that occur near the sense of the swap, from our own list. Empty if the swap fits all senses. */
   cues: readonly string[];
   /** Bits of `MARKS`, from our own list. */
   marks: number;
@@ -30,11 +33,11 @@ export interface Gathering {
   /** By word. */
   readonly own: ReadonlyMap<string, readonly OwnSwaps[]>;
   readonly vector: (word: string) => Float32Array | null;
-  /** Known and fit: common enough, no name, not coarse. */
+  /** Whether a swap is known and fit: common enough, not a name, not coarse. */
   readonly isFit: (lemma: string, part: PartOfSpeech) => boolean;
 }
 
-/** Pointers to other meanings that say nearly the same, by the source they count for. */
+/** Pointers to other meanings that are nearly the same, and the source each pointer counts for. */
 const POINTERS: Readonly<Record<string, Source>> = {
   '@': 'wider',
   '&': 'similar',
@@ -42,7 +45,7 @@ const POINTERS: Readonly<Record<string, Source>> = {
   '^': 'similar',
 };
 
-/** All swaps for one word in one part of speech, in a fixed order, not yet weighed. */
+/** Returns all swaps for one word in one part of speech, in a fixed order and without weights. */
 export function gatherCandidates(
   word: string,
   part: PartOfSpeech,
@@ -110,7 +113,10 @@ function phrasesOf(definition: string): string[] {
   ];
 }
 
-/** The same word with more or less to it (boat, boats; tin, tin can), or as it is spelled elsewhere (colour, color). */
+/**
+ * Whether two words are variants of one word: with an addition (boat, boats; tin, tin can) or in another spelling
+ * (colour, color).
+ */
 function isKin(lemma: string, word: string): boolean {
   return (
     lemma.includes(word) || (word.startsWith(lemma) && lemma.length > 3) || american(lemma) === american(word)

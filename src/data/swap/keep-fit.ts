@@ -6,13 +6,13 @@ let own: ReadonlySet<string> = new Set();
 
 const ENDING = /(?:s|ing)$/;
 
-/** Whether a word may be in the table of swaps: no coarse word or insult, save where our own list has it (attack). */
+/** Whether a word may be in the table of swaps. Coarse words and insults may not, unless our own list has them (attack). */
 export function isFitWord(word: string): boolean {
   unfit ??= listUnfit();
   return !unfit.has(word) && (own.has(word) || !unfit.has(word.replace(ENDING, '')));
 }
 
-/** The places of the words that may be in the table. */
+/** Returns the indexes of the words that may be in the table. */
 export function keepFit(words: readonly string[]): number[] {
   return words.flatMap((word, place) => (isFitWord(word) ? [place] : []));
 }

@@ -16,12 +16,12 @@ interface Example {
 
 const ROUNDS = 6;
 const STEP = 0.15;
-/** Features met more seldom are left out: they would be learnt by heart. */
+/** The fewest occurrences of a feature that is kept. Rarer features would be learnt by heart. */
 const LEAST = 20;
-/** Weights this small change nothing. */
+/** The size below which weights are dropped. Such small weights change nothing. */
 const SMALL = 8;
 
-/** The parts of speech of the Brown corpus, as places in `PARTS_OF_SPEECH`. */
+/** The parts of speech of the Brown corpus, as indexes in `PARTS_OF_SPEECH`. */
 const BROWN: Readonly<Partial<Record<Part, number>>> = {
   n: 0,
   N: 0,
@@ -35,9 +35,9 @@ const BROWN: Readonly<Partial<Record<Part, number>>> = {
 };
 
 /**
- * How much each neighbour speaks for each part of speech, learnt from the Brown corpus, whose words were marked by hand,
- * and from WordNet's example phrases, whose word's part of speech is known ("put out the lights": verb). Hundredths;
- * log-linear, plain gradient steps in a fixed order.
+ * Learns how strongly each neighbour points to each part of speech. The sources are the Brown corpus, which was marked
+ * by hand, and WordNet's example phrases for words of a known part of speech ("put out the lights": verb). The weights
+ * are in hundredths. The model is log-linear and learnt by plain gradient steps in a fixed order.
  */
 export function learnParts(
   { byId }: Synsets,

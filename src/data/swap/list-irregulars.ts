@@ -3,7 +3,7 @@ import { byRule } from '../../swap/inflect.ts';
 import type { Form, PartOfSpeech } from '../../swap/types.ts';
 import { readSourceRows } from '../read-source-rows.ts';
 
-/** Words that count: how often a form is met, and whether CMUdict lists it. */
+/** The evidence that a form is in use: how often it occurs, and whether CMUdict lists it. */
 export interface Attested {
   count(form: string): number;
   said(form: string): boolean;
@@ -18,7 +18,7 @@ interface Transforms {
   };
 }
 
-/** Where compromise and the count of forms mislead (from memory of the language): `lemma/part/form` to text. */
+/** Forms that compromise and the counts get wrong (from memory of the language): `lemma/part/form` to text. */
 const SETTLED: ReadonlyMap<string, string> = new Map(
   readSourceRows('irregular-forms.tsv').map(([lemma, part, form, text]) => [
     `${lemma}/${part}/${form}`,
@@ -32,7 +32,10 @@ const FORMS: Readonly<Record<PartOfSpeech, readonly Form[]>> = {
   a: ['er', 'est'],
   r: ['er', 'est'],
 };
-/** A plural met less than this share of the singular is none: no wealths. */
+/**
+ * The least share of the singular's count that a plural must have. Below that share the plural counts as not in use: no
+ * wealths.
+ */
 const MASS = 0.035;
 
 /**
@@ -83,11 +86,14 @@ function formsOf(
   return { er: adjective.toComparative(lemma, model), est: adjective.toSuperlative(lemma, model) };
 }
 
-/** With the last consonant doubled and not (the ear decides, so the count of forms must); firemen, but humans. */
+/**
+ * Returns forms with and without a doubled last consonant. Doubling depends on the pronunciation, so the counts of the
+ * forms decide. Words in -man also get the plural in -men: firemen, but humans.
+ */
 function variants(lemma: string, part: PartOfSpeech, form: Form): string[] {
   if (part === 'n' && lemma.endsWith('man')) return [lemma.replace(/man$/, 'men')];
   const ending = { past: 'ed', participle: 'ed', ing: 'ing', er: 'er', est: 'est', base: '', s: '' }[form];
-  // In words of one syllable the rule knows, and stared of stare is no past of star.
+  // The rule is right for words of one syllable. Also, stared belongs to stare and is not the past of star.
   if (ending === '' || !/[aeiou].*[aeiou][bcdfgklmnprtvz]$/.test(lemma)) return [];
   return [lemma + ending, lemma + (lemma.at(-1) === 'c' ? 'k' : lemma.at(-1)!) + ending];
 }
@@ -102,7 +108,7 @@ function choose(
   if (rule.startsWith('mo')) return rule;
   const worth = (form: string): number => count(form) * 4 + (said(form) ? 1 : 0);
   const known = made !== '' && made !== lemma && /^[a-z]+$/.test(made) && worth(made) > 0;
-  // Irregular past forms are compromise's knowledge, so one that is met at all is believed.
+  // compromise is trusted for irregular past forms, so any such form that occurs is taken.
   if (
     known &&
     part === 'v' &&
@@ -112,14 +118,14 @@ function choose(
   ) {
     return made;
   }
-  // stared and staring are of stare, not of star.
+  // stared and staring belong to stare, not to star.
   const isOther =
     /^[^aeiou]*[aeiou][^aeiou]$/.test(lemma) && /^(ed|ing|er|est)$/.test(made.replace(lemma, ''));
   const forms = [rule, ...(known && !isOther ? [made] : []), ...others];
   return [...new Set(forms)].sort((one, other) => worth(other) - worth(one))[0]!;
 }
 
-/** A comparison in one word that is not met anywhere: schooler, lefter. */
+/** Whether a comparison in one word occurs nowhere: schooler, lefter. */
 function isUnheard(compared: string, { count, said }: Attested): boolean {
   return !compared.includes(' ') && count(compared) === 0 && !said(compared);
 }

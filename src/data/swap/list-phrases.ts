@@ -2,9 +2,9 @@ import { readPhrases } from '../read-word-list.ts';
 import type { Synsets } from './read-synsets.ts';
 
 /**
- * Base forms of words that belong together, as the table keeps them: how many, then the words' numbers. From WordNet's
- * entries of two to four words (sea lion, look up) and the small ones of phrases.txt; left out are names and what has a word
- * that the table lacks.
+ * Returns phrases in base forms, as the table stores them: the number of words, then the numbers of the words. The
+ * phrases are WordNet's entries of two to four words (sea lion, look up) and the function-word phrases of phrases.txt.
+ * Names and phrases with a word that the table lacks are left out.
  */
 export function listPhrases({ byId }: Synsets, ids: ReadonlyMap<string, number>): number[] {
   const phrases = readPhrases('phrases.txt');

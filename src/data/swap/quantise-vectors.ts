@@ -3,9 +3,9 @@ import { CHOICES, PART, PARTS } from '../../swap/table-format.ts';
 const ROUNDS = 12;
 
 /**
- * Writes each vector as one byte a part: the number of the nearest of 256 choices for these four numbers (product
- * quantisation). `codebook` has the choices, signed bytes in 127ths, part after part; `codes` the bytes, vector
- * after vector. Deterministic: the choices start from vectors at even distances.
+ * Writes each vector as one byte for each part: the number of the nearest of 256 choices for its four numbers (product
+ * quantisation). `codebook` contains the choices, as signed bytes in 127ths, one part after the other. `codes` contains
+ * the bytes, one vector after the other. Deterministic: the choices start from vectors at even distances.
  */
 export function quantise(vectors: readonly Float64Array[]): { codes: Uint8Array; codebook: Uint8Array } {
   const codes = new Uint8Array(vectors.length * PARTS);

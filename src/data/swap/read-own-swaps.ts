@@ -2,20 +2,20 @@ import { readFileSync } from 'node:fs';
 import { MARKS } from '../../swap/table-format.ts';
 import type { PartOfSpeech } from '../../swap/types.ts';
 
-/** A line of `source/swaps.tsv`. */
+/** One line of `source/swaps.tsv`. */
 export interface OwnSwaps {
   readonly word: string;
-  /** `x`: the swaps stand for this very form and are not inflected. */
+  /** `x`: the swaps replace exactly this form and are not inflected. */
   readonly part: PartOfSpeech | 'x';
-  /** Best first. */
+  /** The swaps, best first. */
   readonly swaps: readonly string[];
-  /** For each swap, its bits of `MARKS`. */
+  /** The `MARKS` bits of each swap. */
   readonly marks: readonly number[];
-  /** Words met near this sense; empty when it is the only one. */
+  /** Words that occur near this sense. Empty if the word has only one sense. */
   readonly cues: readonly string[];
 }
 
-/** Reads our own swaps. Throws with the line's number when one is not well formed. */
+/** Reads our own swaps. Throws with the line number if a line is malformed. */
 export function readOwnSwaps(
   content = readFileSync(new URL('../source/swaps.tsv', import.meta.url), 'utf8'),
 ): OwnSwaps[] {

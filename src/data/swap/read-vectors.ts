@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { CHOICES, PART, PARTS } from '../../swap/table-format.ts';
 
-/** The vectors that `derive-vectors.ts` left beside this file. */
+/** The vectors that `derive-vectors.ts` wrote next to this file. */
 export interface Vectors {
-  /** In the order of the codes. */
+  /** The words in the order of the codes. */
   readonly words: readonly string[];
   readonly codebook: Uint8Array;
   readonly codes: Uint8Array;
-  /** At length 1; the sum for several words. */
+  /** Returns a vector of length 1. For several words, returns that of their sum. */
   readonly of: (word: string) => Float32Array | null;
 }
 

@@ -14,17 +14,17 @@ const WEIGHTS = {
   near: 4.3,
   /** For each doubling of the swap's rank. */
   rare: -0.27,
-  /** For each doubling by which the swap is commoner than the word. */
+  /** For each doubling of how much commoner the swap is than the word. */
   easier: 0.16,
   several: -0.9,
 };
-/** Log odds of the first, second, … swap of our own list. */
+/** The log odds of the first, second, … swap of our own list. */
 const OWN = [2.4, 1.7, 1.2, 0.9, 0.6, 0.4];
 /** The loss of a swap of our own list for each word beyond the first, since one word is nearer the text. */
 const LONGER = 0.35;
 const RARE_FROM = 400;
 
-/** How likely a swap is good where nothing is known of the sentence: 0 to 1. `off`: sources that are left out. */
+/** Returns how likely a swap is good, without knowledge of the sentence: 0 to 1. `off`: sources that are left out. */
 export function weighEvidence(
   evidence: Evidence,
   rank: number,

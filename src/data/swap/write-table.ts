@@ -1,6 +1,6 @@
 import { CUES, MAGIC, type TableText } from '../../swap/table-format.ts';
 
-/** The lists of `swaps.bin`, as numbers; layout and order in `src/swap/table-format.ts`. */
+/** The lists of `swaps.bin`, as numbers. `src/swap/table-format.ts` describes layout and order. */
 export interface TableLists {
   readonly text: TableText;
   readonly codebook: Uint8Array;
