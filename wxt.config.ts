@@ -10,12 +10,12 @@ import { languages } from './src/wording/languages.ts';
 import { listMessages } from './src/wording/list-messages.ts';
 
 /**
- * What the extension's own pages may load and ask for: what is in the package, nothing else. The editor of the desk writes its style sheet
- * with this nonce (`desk/passage-editor.ts`).
+ * The sources that the extension's own pages may use: the content of the package, and nothing else. The editor of the
+ * desk writes its style sheet with this nonce (`desk/passage-editor.ts`).
  */
 const POLICY = [
   "default-src 'none'",
-  // What reads pictures is WebAssembly; text is never made into code.
+  // The reader of pictures is WebAssembly. Text is never made into code.
   "script-src 'self' 'wasm-unsafe-eval'",
   "worker-src 'self'",
   "style-src 'self' 'nonce-wordreach'",
@@ -27,18 +27,18 @@ const POLICY = [
 ].join('; ');
 
 const root = fileURLToPath(new URL('.', import.meta.url)).replace(/[\\/]$/, '');
-/** Folders of the packages of which code was bundled. */
+/** Folders of the packages whose code was bundled. */
 const bundled = new Set<string>();
-/** What reads pictures of text: files of packages that go into `picture-reader` as they are. */
+/** The reader of pictures of text: files of packages that are copied unchanged into `picture-reader`. */
 const READER = [
   'tesseract.js/dist/worker.min.js',
-  // Whose work the worker has in it besides.
+  // Lists the makers of other work that the worker includes.
   'tesseract.js/dist/worker.min.js.LICENSE.txt',
   'tesseract.js-core/tesseract-core-simd-lstm.js',
   'tesseract.js-core/tesseract-core-simd-lstm.wasm',
   '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz',
 ];
-/** What unpacks the pictures of scanned PDF files: files of `pdfjs-dist` that go into `pdf-reader`. */
+/** Files of `pdfjs-dist` that unpack the pictures of scanned PDF files. They are copied into `pdf-reader`. */
 const PDF_READER = ['jbig2.wasm', 'openjpeg.wasm'];
 
 export default defineConfig({
@@ -52,12 +52,13 @@ export default defineConfig({
     worker: { format: 'es', plugins: () => [gatherPackages(root, bundled)] },
   }),
   zip: {
-    // Made again by the build. The rest is what a reviewer of a store needs to build it: `npm ci && npm run zip`.
+    // The build makes these files again. The remaining files are those that a reviewer of a store needs to build the
+    // extension: `npm ci && npm run zip`.
     excludeSources: ['public/data/**', '.output-*/**', '**/*.log'],
     includeSources: ['.gitignore'],
   },
   hooks: {
-    // Scripts that go into pages have the bare interface in place of the library, which is too large for them.
+    // Scripts that go into pages use the bare interface in place of the library, which is too large for these scripts.
     'vite:build:extendConfig': (entrypoints, config) => {
       if (!entrypoints.every(({ type }) => type === 'unlisted-script')) return;
       const bare = join(root, 'src/host/bare-browser.ts');
@@ -94,7 +95,8 @@ export default defineConfig({
     default_locale: 'en',
     content_security_policy: manifestVersion === 2 ? POLICY : { extension_pages: POLICY },
     permissions: ['activeTab', 'contextMenus', 'scripting', 'storage'],
-    // The card's frame. In Chromium it has another address each time the browser starts, which pages cannot know.
+    // The frame of the card. In Chromium, the frame has another address each time the browser starts. Pages cannot know
+    // this address.
     web_accessible_resources:
       manifestVersion === 2
         ? ['card.html']

@@ -4,12 +4,15 @@ import { launchExtension } from '../src/tools/launch-extension.ts';
 import { servePages } from '../tests/e2e/page-server.ts';
 import { median } from './median.ts';
 
-/** The longest a card may take, in milliseconds. */
+/** The longest time a card may take, in milliseconds. */
 export const CARD_LIMIT = 150;
-/** The same over a page whose thread runs at a sixth of the speed. */
+/** The same limit for a page whose thread runs at a sixth of the speed. */
 export const SLOW_CARD_LIMIT = 200;
 
-/** In the card's frame: the moment at which the picture is drawn in which the card has its place, on the clock that all pages share. */
+/**
+ * Runs in the frame of the card. Notes the time at which the card is drawn in its place, on the clock that all pages
+ * share.
+ */
 const NOTE_DRAWN = `if (location.pathname === '/card.html') {
   new MutationObserver((_, observer) => {
     if (!document.querySelector('.sheet')?.style.maxHeight) return;
@@ -21,8 +24,8 @@ const NOTE_DRAWN = `if (location.pathname === '/card.html') {
 }`;
 
 /**
- * From the click on a word, Alt held, until its card is drawn in its place, in milliseconds: the built extension in a real Chromium, with a
- * background that runs. The page's thread is `slower` times as slow.
+ * Measures the time from the click on a word, with Alt held, until its card is drawn in its place, in milliseconds.
+ * Uses the built extension in a real Chromium, with a running background. The page's thread is `slower` times as slow.
  */
 export async function measureCardOpening(
   runs: number,

@@ -5,12 +5,12 @@ import { zipSync } from 'fflate';
 import { builtExtension } from '../src/tools/launch-extension.ts';
 
 /**
- * How large the built extension is: each script and each page with all it loads at once, gzipped, and the package as a
- * zip. Ends with an error where a limit is passed, where a library got into a script that has to do without it, or where its licence is not in
- * the package.
+ * Prints the size of the built extension: each script and each page with everything it loads at once, gzipped, and the
+ * package as a zip. Fails if a limit is passed, if a library got into a script that has to do without it, or if the
+ * licence of a library is not in the package.
  */
 
-/** The most a script or page may have, in KB of 1024 bytes, gzipped; the others are only shown. */
+/** The size limit of a script or page, in KB of 1024 bytes, gzipped. Other files are only shown. */
 const LIMITS: Readonly<Record<string, number>> = {
   'page.js': 25,
   'page-article.js': 25,
@@ -21,13 +21,14 @@ const LIMITS: Readonly<Record<string, number>> = {
   'sidepanel.html': 40,
 };
 /**
- * The most of the package, in KB, zipped: the texts of the licences and a guessing model of 600 KB are part of it, and of the table of swaps
- * 260 KB of phrases and counts; of the typeface of sheets, which is packed already, 120 KB, of the texts of the first shelf 20, and of British readings 30.
- * What reads pictures of text has 4080: 2,880 are what it knows of English print, 1,060 its core.
- * The page of PDF files has 140: 120 unpack the pictures of scans.
+ * The size limit of the package, in KB, zipped. The package includes the texts of the licences, a guessing model of 600
+ * KB, 260 KB of phrases and counts in the table of swaps, 120 KB for the typeface of sheets (already packed), 20 KB for
+ * the texts of the first shelf, and 30 KB for British readings.
+ * The reader of pictures of text has 4080 KB: 2,880 KB for its knowledge of English print, and 1,060 KB for its core.
+ * The page of PDF files has 140 KB, of which 120 KB unpack the pictures of scans.
  */
 const PACKAGE = 4890 + 4080 + 140;
-/** The most of the typeface, in KB: a regular, a bold, and vowels with macron or breve. */
+/** The size limit of the typeface, in KB: a regular, a bold, and vowels with macron or breve. */
 const TYPEFACE = 150;
 
 /** A piece of each library's code that nothing else has. */
@@ -42,7 +43,7 @@ const LIBRARIES: Readonly<Record<string, string>> = {
   'webextension-polyfill': '__mozWebExtensionPolyfillReject__',
   '@fontsource/andika': 'andika-latin',
 };
-/** The libraries a script may have; the others it does without. */
+/** The libraries that a script may have. The script has to do without all others. */
 const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   'page.js': [],
   'page-article.js': ['@mozilla/readability'],
@@ -88,7 +89,10 @@ for (const library of Object.keys(LIBRARIES))
 for (const fault of faults) console.error(fault);
 if (faults.length > 0) process.exitCode = 1;
 
-/** A page's scripts and sheets, with the scripts they import at once; scripts imported when wanted are left out. */
+/**
+ * Returns the scripts and style sheets of a page, with the scripts they import at once. Scripts that are imported only
+ * on demand are left out.
+ */
 function filesOfPage(page: string): string[] {
   const found = new Set<string>();
   const enter = (file: string): void => {

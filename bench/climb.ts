@@ -15,15 +15,18 @@ import { readFrequency } from '../src/data/read-frequency.ts';
 
 /** Milliseconds for the climb of a text of 100,000 words, 10,000 of them distinct, over 100 steps. */
 export interface ClimbTimes {
-  /** In one pass; the words analysed anew, as for the first text of all. */
+  /** In one pass. The words are analysed anew, as for the first text of all. */
   readonly cold: number;
-  /** In one pass; the words analysed before, as for the next text or group. */
+  /** In one pass. The words were analysed before, as for the next text or group. */
   readonly warm: number;
-  /** The group compiled and the text judged at every step, the words analysed before. */
+  /** The group is compiled and the text is judged at every step. The words were analysed before. */
   readonly naive: number;
 }
 
-/** Measures the climb beside judging at every step; the words are the commonest, as often as they are met. */
+/**
+ * Measures the climb in comparison with judging at every step. The words are the most common ones, each as often as it
+ * usually occurs.
+ */
 export function measureClimb(): ClimbTimes {
   const words = [...readFrequency().keys()].slice(0, 10_000);
   const harmonic = words.reduce((sum, _, i) => sum + 1 / (i + 1), 0);
@@ -53,7 +56,7 @@ export function measureClimb(): ClimbTimes {
   };
 }
 
-/** The same sequence in so many steps: those that teach most are taught in two. */
+/** Returns the same sequence in the given number of steps. The steps that teach most are split in two. */
 function stretch(sequence: Sequence, length: number): Sequence {
   const steps = [...sequence.steps];
   while (steps.length < length) {

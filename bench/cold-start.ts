@@ -8,7 +8,7 @@ export interface BackgroundFigures {
   readonly coldStart: number;
   /** The same about a word that nobody listed. */
   readonly guessed: number;
-  /** A question to one that runs. */
+  /** Time from a question to a running background, until the answer. */
   readonly warm: number;
   /** Reading table and model from the package, and nothing else. */
   readonly bareFetch: number;
@@ -16,7 +16,10 @@ export interface BackgroundFigures {
   readonly bareTable: number;
 }
 
-/** Stops the background and asks it, so many times, from a page of the extension; in a real Chromium. */
+/**
+ * Stops the background and asks it a question from a page of the extension, the given number of times, in a real
+ * Chromium.
+ */
 export async function measureBackground(runs: number): Promise<BackgroundFigures> {
   const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
   const page = await browser.context.newPage();

@@ -10,8 +10,9 @@ const execute = promisify(execFile);
 const here = fileURLToPath(new URL('..', import.meta.url));
 
 /**
- * Runs sections on this tree and on another commit in turn, so that both meet the machine in the same state, and prints what a figure of
- * this tree is to the other's: 1 where nothing changed. The other commit is built in a folder of its own, with this bench.
+ * Runs sections on this tree and on another commit in turn, so that both meet the machine in the same state. Prints the
+ * ratio of each figure of this tree to the figure of the other commit: 1 if nothing changed. The other commit is built
+ * in a folder of its own, with the bench of this tree.
  */
 export async function compareWith(ref: string, sections: readonly Section[], runs: number): Promise<void> {
   await withTree(ref, async (other) => {
@@ -21,7 +22,10 @@ export async function compareWith(ref: string, sections: readonly Section[], run
   });
 }
 
-/** Does something with another commit in a folder of its own, with this tree's packages, data and bench, so that code alone differs. */
+/**
+ * Runs work on another commit in a folder of its own. The packages, data and bench are those of this tree, so that only
+ * the code differs.
+ */
 export async function withTree<T>(ref: string, work: (tree: string) => Promise<T>): Promise<T> {
   const tree = join(here, '.output', 'compared');
   await removeTree(tree);
@@ -43,7 +47,7 @@ async function compareSection(name: string, other: string, runs: number): Promis
   let busiest = 0;
   for (let run = 0; run < runs; run++) {
     busiest = Math.max(busiest, await lookAtOthers());
-    // Each begins every other time.
+    // Each tree begins every other time.
     const first = run % 2 === 0 ? here : other;
     const figures = new Map([[first, await measureIn(first, name)]]);
     const second = first === here ? other : here;
@@ -59,7 +63,7 @@ async function compareSection(name: string, other: string, runs: number): Promis
     );
 }
 
-/** Lines that both have, as what ours is to theirs. */
+/** Returns the lines that both trees have, as the ratio of our figure to the other figure. */
 function divide(ours: readonly Figure[], theirs: readonly Figure[]): Figure[] {
   return ours.flatMap(({ what, ratio, note }) => {
     const same = theirs.find((figure) => figure.what === what);

@@ -13,10 +13,13 @@ import { withTree } from './compare.ts';
  * on this machine: the kept counts may come from another kind of processor or another Node.
  */
 const KEPT = new URL('counts.json', import.meta.url);
-/** How often a loop runs for the first count and for the second; the difference has no start in it. */
+/**
+ * How often a loop runs for the first count and for the second count. The difference of the two counts contains no
+ * start.
+ */
 const FEW = 1;
 const MANY = 3;
-/** A difference below this may be the version of Node or of what it is made for. */
+/** A smaller difference may come from the version of Node or from the target that Node was built for. */
 const NOISE = 0.03;
 
 type Counts = Record<string, number>;
@@ -41,9 +44,9 @@ for (const [name, perWord] of Object.entries(counts)) {
 }
 if (values.keep) await writeFile(KEPT, `${JSON.stringify(counts, null, 2)}\n`);
 
-/** The instructions a word of each loop of a tree. */
+/** Counts the instructions per word of each loop of a tree. */
 async function countAll(tree: string): Promise<Counts> {
-  // As deep as the bench, because the tables are looked for from there.
+  // The script is as deep in the tree as the bench, because the tables are looked for from there.
   const script = join(tree, '.output/hot-loops.mjs');
   await build({
     entryPoints: [join(tree, 'bench/hot-loops.ts')],

@@ -5,14 +5,17 @@ import { longText } from './long-text.ts';
 
 /** In milliseconds. */
 export interface PlanFigures {
-  /** From the press of the button until the plan is shown, on a plan asked for the second time. */
+  /** Time from the press of the button until the plan is shown, for a plan asked for the second time. */
   readonly shown: number;
-  /** The longest task of the page meanwhile, in processor time: of the first plan, which opens the tables, and of the second. */
+  /**
+   * The longest task of the page meanwhile, in processor time: for the first plan, which opens the tables, and for the
+   * second plan.
+   */
   readonly first: number;
   readonly longest: number;
 }
 
-/** Asks for a plan of a passage of 1,000 words on the desk, in a real Chromium, twice. */
+/** Asks twice for a plan of a passage of 1,000 words on the desk, in a real Chromium. */
 export async function measureDeskPlan(): Promise<PlanFigures> {
   const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
   const desk = await browser.context.newPage();

@@ -5,19 +5,22 @@ import { longText } from './long-text.ts';
 
 /** In milliseconds. */
 export interface TypingFigures {
-  /** From a key to the end of the task in which the text is changed and shaded. */
+  /** Time from a key to the end of the task in which the text is changed and shaded. */
   readonly key: Spread;
-  /** The part of it that the main thread works on script, style and layout, whatever else the machine does. */
+  /**
+   * The part of this time that the main thread spends on script, style and layout. Other work of the machine does not
+   * count.
+   */
   readonly work: Spread;
-  /** The longest task while the keys are typed, and when the long text is pasted; 0 when none took 50. */
+  /** The longest task while the keys are typed, and the longest task when the long text is pasted. 0 if no task took 50. */
   readonly typing: number;
   readonly pasting: number;
-  /** From the long paste to the first shaded word of it, and to the reach of all of it. */
+  /** Time from the long paste to its first shaded word, and to the reach of the whole text. */
   readonly shaded: number;
   readonly counted: number;
 }
 
-/** The middle and the 95th percentile. */
+/** The median and the 95th percentile. */
 export interface Spread {
   readonly median: number;
   readonly high: number;
@@ -27,8 +30,8 @@ const KEYS = 200;
 const WORK = ['ScriptDuration', 'LayoutDuration', 'RecalcStyleDuration'];
 
 /**
- * Types 200 keys into the middle of a passage of 5,000 words on the desk, in a real Chromium, then pastes 50,000 words. The desk's
- * thread is `slower` times as slow.
+ * Types 200 keys into the middle of a passage of 5,000 words on the desk, in a real Chromium. Then pastes 50,000 words.
+ * The desk's thread is `slower` times as slow.
  */
 export async function measureDeskTyping(slower = 1): Promise<TypingFigures> {
   const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
@@ -51,7 +54,8 @@ export async function measureDeskTyping(slower = 1): Promise<TypingFigures> {
     holder.keys = [];
     let began = 0;
     addEventListener('keydown', () => (began = performance.now()), { capture: true });
-    // Input, update and decoration are one task; a message comes after it and after what it left to do at once.
+    // Input, update and decoration are one task. A message arrives after this task, and after the work that the task
+    // left to do at once.
     const after = new MessageChannel();
     after.port1.onmessage = () => holder.keys.push(performance.now() - began);
     addEventListener('input', () => after.port2.postMessage(null), { capture: true });

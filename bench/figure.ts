@@ -6,25 +6,28 @@ export interface Figure {
   readonly ratio: number;
   /** The figures behind the ratio. */
   readonly note: string;
-  /** The most the ratio may be, or the least where it says how many times as fast we are; none where there is no bar. */
+  /**
+   * The highest ratio allowed, or the lowest if the ratio says how many times as fast we are. Absent if there is no
+   * bar.
+   */
   readonly most?: number;
   readonly least?: number;
 }
 
-/** Figures that are taken together, since they need the same browser or the same tables. */
+/** Figures that are measured together, since they need the same browser or the same tables. */
 export interface Section {
   readonly name: string;
   measure(): Promise<Figure[]>;
 }
 
-/** A figure over several runs: the run in the middle, and how far the others are from it. */
+/** A figure over several runs: the run in the middle, and the lowest and highest ratio of all runs. */
 export interface Spread {
   readonly figure: Figure;
   readonly least: number;
   readonly most: number;
 }
 
-/** The runs of a section, line by line; a line that a run does not have is left out of it. */
+/** Combines the runs of a section line by line. A run that does not have a line is left out of that line. */
 export function spreadOf(runs: readonly (readonly Figure[])[]): Spread[] {
   return (runs[0] ?? []).map(({ what }) => {
     const all = runs.flatMap((run) => run.filter((figure) => figure.what === what));
@@ -38,7 +41,7 @@ export function spreadOf(runs: readonly (readonly Figure[])[]): Spread[] {
   });
 }
 
-/** Whether a figure keeps to its bar; null where it has none. */
+/** Returns whether a figure keeps to its bar, or null if the figure has no bar. */
 export function keepsBar({ ratio, most, least }: Figure): boolean | null {
   if (most === undefined && least === undefined) return null;
   return ratio <= (most ?? Infinity) && ratio >= (least ?? -Infinity);

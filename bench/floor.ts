@@ -3,14 +3,14 @@ import type { BenchBrowser } from './open-bench-page.ts';
 import { measureThread } from './thread-time.ts';
 import { writePage } from './write-page.ts';
 
-/** Milliseconds a page's main thread works on a page of so many words, medians. */
+/** Medians of the milliseconds that a page's main thread works on a page of the given number of words. */
 export interface FloorTimes {
   readonly words: number;
   readonly floor: number;
   readonly ours: number;
   /** The browser's own time to draw the marks, shown beside ours. */
   readonly drawing: number;
-  /** The first time in a page, with the code not compiled yet. */
+  /** Time of the first run in a page, when the code is not compiled yet. */
   readonly first: number;
 }
 
@@ -28,7 +28,7 @@ export async function measureFloor(browser: BenchBrowser, words: number, runs: n
     () => engine.stop(),
   );
   await page.close();
-  // The first of all is the one in which the browser compiles the code.
+  // The browser compiles the code during the first run, which is left out.
   return {
     words,
     floor: median(floor.slice(1).map(({ work }) => work)),

@@ -9,14 +9,20 @@ interface HeapUsage {
 const bytesOf = ({ usedSize, embedderHeapUsedSize = 0, backingStorageSize = 0 }: HeapUsage): number =>
   usedSize + embedderHeapUsedSize + backingStorageSize;
 
-/** Bytes a page's renderer holds once all that can be thrown away is: its scripts' heap, what the browser keeps for them, buffers. */
+/**
+ * Returns the bytes that a page's renderer holds after garbage collection: the heap of its scripts, the browser's own
+ * data for the scripts, and buffers.
+ */
 export async function heapOfPage(session: CDPSession): Promise<number> {
   await session.send('HeapProfiler.enable');
   for (let n = 0; n < 3; n++) await session.send('HeapProfiler.collectGarbage');
   return bytesOf((await session.send('Runtime.getHeapUsage')) as HeapUsage);
 }
 
-/** The same of a service worker, by its address. It is no page, so it is asked by way of the browser's own session. */
+/**
+ * Returns the same figure for a service worker, by its address. A service worker is no page, so the browser's own
+ * session is used to ask.
+ */
 export async function heapOfWorker(browser: CDPSession, address: string): Promise<number> {
   const { targetInfos } = await browser.send('Target.getTargets');
   const target = targetInfos.find(({ type, url }) => type === 'service_worker' && url === address)!;

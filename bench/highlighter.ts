@@ -2,14 +2,14 @@ import { median } from './median.ts';
 import type { BenchBrowser } from './open-bench-page.ts';
 import { writePage } from './write-page.ts';
 
-/** Milliseconds of marking, and of marking anew; how many elements the page has more. */
+/** Milliseconds of marking and of marking again, and the number of elements added to the page. */
 export interface Highlighting {
   readonly shade: number;
   readonly reshade: number;
   readonly added: number;
 }
 
-/** Medians of our own highlighting, and of the library's by a list of words and by one pattern. */
+/** Medians for our own highlighting, and for the highlighting of the library by a list of words and by one pattern. */
 export interface HighlighterTimes {
   readonly ours: Highlighting;
   readonly list: Highlighting;
@@ -17,8 +17,9 @@ export interface HighlighterTimes {
 }
 
 /**
- * Marks the words a group cannot read yet on a page, with ours and with a general highlighter (mark.js, which is given the
- * very words we mark); then anew for a group six steps on. What the browser draws after that is in neither.
+ * Marks the words on a page that a group cannot read yet, with our code and with a general highlighter (mark.js, which
+ * gets exactly the words that we mark). Then marks again for a group that is six steps further on. Neither time
+ * includes the later drawing by the browser.
  */
 export async function measureHighlighter(
   browser: BenchBrowser,

@@ -4,10 +4,13 @@ import { hostilePages } from '../tests/e2e/hostile-pages.ts';
 import { longestTask, openSideWorld } from '../tests/e2e/main-thread.ts';
 import { servePages } from '../tests/e2e/page-server.ts';
 
-/** No task may take longer for us on such a page, in milliseconds of processor time. */
+/** The longest task that we may cause on such a page, in milliseconds of processor time. */
 export const HOSTILE_LIMIT = 200;
 
-/** The longest task that the built extension causes on each hostile page, from the press to its end, in milliseconds. */
+/**
+ * Measures the longest task that the built extension causes on each hostile page, from the press to its end, in
+ * milliseconds.
+ */
 export async function measureHostilePages(): Promise<{ what: string; longest: number }[]> {
   const server = await servePages();
   const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });

@@ -35,10 +35,10 @@ const met = createAnalyzer(lexicon);
 const judge = createJudge(met, compiled);
 tallyText(counts, judge);
 
-/** So little is done for a word met before that the interpreter's own start would show. */
+/** A word met before takes so little work that the interpreter's own start would show without repetition. */
 const OFTEN = 50;
 
-/** Each with how many words one run goes through. */
+/** Each loop, with the number of words that one run goes through. */
 const loops: Record<string, { readonly words: number; readonly run: () => unknown }> = {
   'cut a text into words': { words: keys.length, run: () => tokenize(text) },
   'judge words met before': {
@@ -64,7 +64,8 @@ const loops: Record<string, { readonly words: number; readonly run: () => unknow
     run: () => climbText(counts, createClimber(met, group, sequence)),
   },
 };
-// Opened only where it is counted: its model takes longer to decode than all else to run.
+// The guesser is opened only if its loop is counted, since decoding its model takes longer than running everything
+// else.
 if (name === 'guess words nobody listed') {
   const guesser = openGuesser(read('../public/data/guess.bin'));
   loops[name] = { words: madeUp.length, run: () => madeUp.map((word) => guesser.guess(word)) };

@@ -11,26 +11,30 @@ import { processorTime } from './processor-time.ts';
 import { sayByEspeak } from './say-by-espeak.ts';
 import { sayByPhonemize } from './say-by-phonemize.ts';
 
-/** How one system says words that our table and model never met. */
+/** Figures for one system that pronounces words our table and model never met. */
 export interface SoundFigures {
   readonly name: string;
-  /** Words a second of the processor, the median of some runs. */
+  /** Words per second of processor time, the median of several runs. */
   readonly speed: number;
-  /** The share of words, from 0 to 1, whose sounds no listed pronunciation has; counted as `npm run accuracy` does. */
+  /** The share of words, from 0 to 1, whose sounds match no listed pronunciation. Counted as in `npm run accuracy`. */
   readonly errors: number;
-  /** The same with AO as AA, IH and UH as AH: vowels that accents and dictionaries write differently. */
+  /**
+   * The same share, with AO counted as AA, and IH and UH counted as AH. Accents and dictionaries write these vowels
+   * differently.
+   */
   readonly looseErrors: number;
 }
 
-/** Every word's sounds in ARPAbet without stress, in the order of the words, and the processor's seconds they took. */
+/** The sounds of every word in ARPAbet without stress, in the order of the words, and the processor seconds used. */
 interface Spoken {
   readonly sounds: readonly string[];
   readonly seconds: number;
 }
 
 /**
- * Lets our guesser and two general packages say the tenth of CMUdict's headwords that our table and model are made
- * without. The packages may have met them: each has a list of exceptions, and phonemize took its from CMUdict.
+ * Lets our guesser and two general packages pronounce a tenth of CMUdict's headwords. Our table and model are made
+ * without this tenth. The packages may have met the words: each package has a list of exceptions, and phonemize took
+ * its list from CMUdict.
  */
 export async function measureLetterToSound(
   runs: number,
@@ -79,7 +83,10 @@ function listSystems(words: readonly string[]): Readonly<Record<string, () => Pr
   };
 }
 
-/** As the engine writes them and as CMUdict does (hurry with AH R or with ER), so that nobody is wrong by our way of writing. */
+/**
+ * Returns the pronunciations as the engine writes them and as CMUdict writes them (hurry with AH R or with ER), so that
+ * no system is wrong because of our notation.
+ */
 function pronunciations(word: string, listed: readonly (readonly string[])[]): string[] {
   return [...listedSounds(word, listed), ...listed.map((phones) => phones.join(' ').replaceAll(/\d/g, ''))];
 }

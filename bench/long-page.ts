@@ -6,12 +6,13 @@ import { findChromium } from '../src/tools/find-browser.ts';
 import { launchExtension } from '../src/tools/launch-extension.ts';
 import { untilRead } from './until-read.ts';
 
-/** Words on the page; the bar of the long page is that no task of the main thread takes 50 ms. */
+/** The number of words on the page. The bar of the long page is that no task of the main thread takes 50 ms. */
 const WORDS = 100_000;
 
 /**
- * Shades a page of 100,000 words in a real Chromium and gives the longest task of its main thread, in
- * milliseconds, while shading and while taking it away again; 0 when none took 50. */
+ * Shades a page of 100,000 words in a real Chromium. Returns the longest task of its main thread, in milliseconds,
+ * while shading and while removing the shading. 0 if no task took 50.
+ */
 export async function measureLongPage(): Promise<{
   longest: number;
   stopping: number;
@@ -35,7 +36,7 @@ export async function measureLongPage(): Promise<{
       holder.tasks.push(...list.getEntries().map(({ duration }) => duration)),
     ).observe({ entryTypes: ['longtask'] });
   });
-  // The page's own first drawing takes tasks too: what counts begins when it has come to rest.
+  // The page's own first drawing takes tasks too. Counting begins when the page has come to rest.
   await page.evaluate(async () => {
     for (let i = 0; i < 3; i++) await new Promise((rested) => requestIdleCallback(rested));
     (window as unknown as { tasks: number[] }).tasks.length = 0;
@@ -58,7 +59,7 @@ export async function measureLongPage(): Promise<{
   return { longest: Math.max(0, ...tasks), stopping: Math.max(0, ...stopping), marked, total, same };
 }
 
-/** Blocks the page on purpose, to see that it would have been noticed. */
+/** Blocks the page on purpose, to check that a long task would be noticed. */
 async function seesLongTasks(page: Page): Promise<boolean> {
   await page.evaluate(() => {
     setTimeout(() => {

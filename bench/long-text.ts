@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 
-/** The bundled article again and again, each paragraph a line; no two lines are alike, as in a text by hand. */
+/**
+ * Returns the bundled article again and again, with one line for each paragraph. No two lines are alike, as in a text
+ * written by hand.
+ */
 export function longText(words: number): string {
   const article = readFileSync(new URL('../tests/pages/article.html', import.meta.url), 'utf8');
   const lines = [

@@ -1,4 +1,4 @@
-/** The middle of some numbers; of an even number of them, the upper one of the two in the middle. */
+/** Returns the median of some numbers. For an even number of them, returns the upper of the two middle numbers. */
 export function median(numbers: readonly number[]): number {
   return numbers.toSorted((a, b) => a - b)[numbers.length >> 1]!;
 }

@@ -12,11 +12,11 @@ import { writePage } from './write-page.ts';
 
 /** Bytes. */
 export interface MemoryFigures {
-  /** The background that has answered for a page, above one without any code. */
+  /** Memory of a background that has answered for a page, above a background without any code. */
   readonly background: number;
-  /** A page of 10,000 words with its marks, above itself without. */
+  /** Memory of a page of 10,000 words with its marks, above the same page without marks. */
   readonly tab: number;
-  /** The same with a book of 1,000,000 words. */
+  /** The same memory for a book of 1,000,000 words. */
   readonly book: number;
   /** The memory that the same tab holds more after 100 pages than after 20. */
   readonly growth: number;
@@ -40,9 +40,9 @@ export async function measureMemory(): Promise<MemoryFigures> {
   };
   await page.goto(address);
   const plain = await heapOfPage(session);
-  // Not another page, since the browser keeps one that is left for whoever comes back.
+  // Opens no other page, since the browser keeps a page that was left in case somebody comes back.
   await shade();
-  // Wait until all of it is read: the background is asked for the last words then.
+  // Wait until the whole page is read. The background is then asked for the last words.
   await page.waitForTimeout(2000);
   const tab = (await heapOfPage(session)) - plain;
   const background = await heapOfWorker(control, browser.context.serviceWorkers()[0]!.url());

@@ -11,7 +11,7 @@ declare global {
   var engine: import('./in-page/whole-engine.ts').WholeEngine;
 }
 
-/** A real Chromium whose pages hold `in-page` as `wordreachBench`, with an engine opened as `engine`. */
+/** A real Chromium whose pages have `in-page` as `wordreachBench`, and an opened engine as `engine`. */
 export interface BenchBrowser {
   open(html: string): Promise<Page>;
   close(): Promise<void>;
@@ -62,7 +62,7 @@ async function bundle(script: string): Promise<string> {
     configFile: false,
     logLevel: 'silent',
     publicDir: false,
-    // A package of the engine's asks for it to know that it is bundled.
+    // A package of the engine checks `typeof require` to know that it is bundled.
     define: { 'typeof require': '"function"' },
     build: {
       write: false,

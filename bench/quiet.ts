@@ -1,11 +1,14 @@
 import { cpus } from 'node:os';
 
-/** So much of the machine's time may others take, as a share, so that times mean anything. */
+/** The largest share of the machine's time that other programs may take. With a larger share, times mean nothing. */
 export const QUIET = 0.1;
-/** How long the machine is looked at while nothing is measured, in milliseconds. */
+/** How long to observe the machine while nothing is measured, in milliseconds. */
 const LOOK = 1000;
 
-/** The share of the machine's time that others take now, from 0 to 1; ask while nothing is measured. */
+/**
+ * Returns the share of the machine's time that other programs take now, from 0 to 1. Call this function while nothing
+ * is measured.
+ */
 export async function lookAtOthers(): Promise<number> {
   const before = timesOfAll();
   await new Promise((resolve) => setTimeout(resolve, LOOK));

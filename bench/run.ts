@@ -5,11 +5,12 @@ import { lookAtOthers, QUIET } from './quiet.ts';
 import { SECTIONS } from './sections.ts';
 
 /**
- * Speed as ratios, so that one machine can be compared with another: each line is the median of five runs with their spread. A run beside
- * which the machine did other work is told of, and no bar is held against it.
+ * Measures speed as ratios, so that one machine can be compared with another. Each line is the median of five runs with
+ * their spread. A run during which the machine did other work is reported, and no bar is checked for that run.
  *
- * `--only WORD` runs the sections whose names have that word, `--runs N` so many runs; `--compare REF` runs this tree and another commit
- * in turn and prints what one is to the other; `--json` prints the figures of one run for that.
+ * `--only WORD` runs the sections whose names contain the word. `--runs N` sets the number of runs. `--compare REF`
+ * runs this tree and another commit in turn and prints the ratio of the two. `--json` prints the figures of one run for
+ * this comparison.
  */
 const { values } = parseArgs({
   options: {

@@ -2,14 +2,18 @@ import speak from 'espeak-ng';
 import { processorTime } from './processor-time.ts';
 import { soundsOfIpa } from './sounds-of-ipa.ts';
 
-/** Words a minute: the quickest it has, so that the speech it makes beside the sounds is short, and one to compare with. */
+/**
+ * Words per minute. The first is the quickest speed of espeak-ng, so that the speech made beside the sounds is short.
+ * The second is for comparison.
+ */
 const QUICK = 450;
 const SLOW = 150;
 
 /**
- * Words as espeak-ng says them (its build for WebAssembly, voice en-us), each by itself, and the processor's seconds it
- * took to find the sounds. Its command makes the speech as well, even where nobody asks for it; what that takes is
- * found by speaking some of the words slowly, and taken off like its start.
+ * Pronounces each word by itself as espeak-ng does (its build for WebAssembly, voice en-us). Returns the sounds, and
+ * the processor seconds needed to find the sounds. The command of espeak-ng makes the speech as well, even if nobody
+ * asks for it. The cost of the speech is found by speaking some of the words slowly. This cost and the cost of the
+ * start are subtracted.
  */
 export async function sayByEspeak(
   words: readonly string[],
@@ -34,7 +38,10 @@ async function sayAloud(
   return { seconds, samples: (await run(words, rate, ['-w', 'speech'])).bytes / 2 };
 }
 
-/** The package is its command: it reads a file of its own file system, runs once and leaves another there. */
+/**
+ * Runs the package, which is a command. The command reads a file of its own file system, runs once, and leaves another
+ * file there.
+ */
 async function run(
   words: readonly string[],
   rate: number,

@@ -5,12 +5,12 @@ interface Speaker {
   predict(word: string, language: 'en'): string | null;
 }
 
-// Its module for `import` reads JSON in a way that Node 20 refuses, and has no types.
+// The module of phonemize for `import` reads JSON in a way that Node 20 refuses, and has no types.
 const { EnglishG2P } = createRequire(import.meta.url)('phonemize/en-g2p') as {
   EnglishG2P: new (options: { readonly disableDict: boolean }) => Speaker;
 };
 
-/** Says a word as phonemize does: by its rules alone, or by its list of 57,000 words where the word is in it. */
+/** Pronounces a word as phonemize does: by its rules alone, or by its list of 57,000 words if the word is in the list. */
 export function sayByPhonemize(rulesOnly: boolean): (word: string) => string {
   const speaker = new EnglishG2P({ disableDict: rulesOnly });
   return (word) => soundsOfIpa(speaker.predict(word, 'en') ?? '');

@@ -26,7 +26,7 @@ import { measureSlowLaptop, SLOWER } from './slow-laptop.ts';
 import { measureLibraries } from './text-libraries.ts';
 import { FILE_SIZES, measureVetMany } from './vet-many.ts';
 
-/** All that the bench measures, in the order in which it is printed. */
+/** Everything that the bench measures, in the order of printing. */
 export const SECTIONS: readonly Section[] = [
   { name: 'engine', measure: measureEngine },
   { name: 'libraries', measure: measureBesideLibraries },

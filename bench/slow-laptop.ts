@@ -5,19 +5,19 @@ import { servePages } from '../tests/e2e/page-server.ts';
 import { median } from './median.ts';
 import { writePage } from './write-page.ts';
 
-/** So much slower than this machine is a laptop that a school hands out. */
+/** The factor by which a laptop that a school hands out is slower than this machine. */
 export const SLOWER = 6;
 
-/** Milliseconds, in a browser at a sixth of the speed. */
+/** Times in milliseconds, in a browser at a sixth of the speed. */
 export interface SlowFigures {
   readonly words: number;
   /** From the press of the button to the first marks. */
   readonly marked: number;
   /** From the press until all words are counted, as the panel asks for them. */
   readonly counted: number;
-  /** The longest task of the page's thread from the press until the page is marked as a whole; 0 when none took 50. */
+  /** The longest task of the page's thread from the press until the whole page is marked. 0 if no task took 50. */
   readonly longest: number;
-  /** Frames while the page is scrolled, before the press, and when it has been still for a while after it. */
+  /** Frames while the page is scrolled: before the press, and after the press when the page has been still for a while. */
   readonly plain: Frames;
   readonly shaded: Frames;
 }
@@ -65,7 +65,7 @@ export async function measureSlowLaptop(sizes: readonly number[]): Promise<SlowF
   return figures;
 }
 
-/** Asks the page in front for its words, as the panel does; a panel in a tab of its own would hide the page. */
+/** Asks the page in front for its words, as the panel does. A panel in a tab of its own would hide the page. */
 async function countWords({ context }: Awaited<ReturnType<typeof launchExtension>>): Promise<void> {
   await context.serviceWorkers()[0]!.evaluate(async () => {
     const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
@@ -73,7 +73,7 @@ async function countWords({ context }: Awaited<ReturnType<typeof launchExtension
   });
 }
 
-/** Waits until nothing has been done in the page for so many milliseconds. */
+/** Waits for the given milliseconds, and then until the page is idle. */
 async function rest(page: Page, milliseconds: number): Promise<void> {
   await page.evaluate(async (milliseconds) => {
     await new Promise((rested) => setTimeout(rested, milliseconds));
@@ -81,13 +81,13 @@ async function rest(page: Page, milliseconds: number): Promise<void> {
   }, milliseconds);
 }
 
-/** Scrolls a page from its top as a wheel does, and times its frames. */
+/** Scrolls a page from its top as a mouse wheel does, and measures the times of its frames. */
 async function scroll(page: Page, session: CDPSession): Promise<Frames> {
   await page.evaluate(() => {
     const frames: number[] = [];
     Object.assign(window, { frames });
     scrollTo(0, 0);
-    // A method, since the bundler names what functions are in constants by a helper that the page has not.
+    // `note` is a method, since the bundler names functions in constants with a helper that the page does not have.
     const clock = {
       last: performance.now(),
       note() {

@@ -6,7 +6,7 @@ import { findChromium } from '../src/tools/find-browser.ts';
 import { launchExtension } from '../src/tools/launch-extension.ts';
 import { heapOfPage, heapOfWorker } from './heap-of.ts';
 
-/** How much use is made of it: about an hour of a teacher's day, without the pauses. */
+/** The amount of use: about an hour of a teacher's day, without the pauses. */
 const VISITS = Number(process.env.VISITS ?? 500);
 const CHANGES = Number(process.env.CHANGES ?? 5000);
 /** Pages that are open and shaded at once. */
@@ -15,8 +15,9 @@ const PAGES = Number(process.env.PAGES ?? 50);
 const WARM = 0.2;
 
 /**
- * Uses the extension for long in a real Chromium and prints how much of it is left in memory: the page's after changes of the group while it
- * is shaded, the background's after visits and changes. Each once all that can be thrown away is. At the end many pages are shaded at once.
+ * Uses the extension for a long time in a real Chromium, and prints how much memory remains in use. For a page, this is
+ * measured after changes of the group while the page is shaded. For the background, this is measured after visits and
+ * changes. Each measurement follows garbage collection. At the end, many pages are shaded at once.
  */
 const story = readFileSync(new URL('../public/story/index.html', import.meta.url), 'utf8');
 const server = createServer((_request, response) =>
@@ -47,7 +48,7 @@ await shadeAtOnce(PAGES);
 await browser.close();
 server.close();
 
-/** Shades many pages at once, every tenth of which is closed meanwhile, and fails unless all the others end up shaded. */
+/** Shades many pages at once, and closes every tenth page meanwhile. Fails unless all other pages end up shaded. */
 async function shadeAtOnce(count: number): Promise<void> {
   const pages: Page[] = [];
   for (let n = 0; n < count; n++) {
@@ -72,7 +73,7 @@ async function shade(page: Page): Promise<void> {
   await page.waitForFunction(() => (CSS.highlights.get('wr-1')?.size ?? 0) > 0);
 }
 
-/** Puts the group one step on, and after its last step back to the first. */
+/** Moves the group one step on, and after its last step back to the first. */
 async function changeGroup(worker: Worker, n: number): Promise<void> {
   await worker.evaluate(
     async (step) => {

@@ -1,6 +1,6 @@
 import { measureLetterToSound } from './letter-to-sound.ts';
 
-/** Prints how fast and how right words are said that nobody listed: ours beside general packages. */
+/** Prints the speed and the errors of pronouncing words that nobody listed, for our guesser and for general packages. */
 const { words, figures } = await measureLetterToSound(3);
 const ours = figures[0]!;
 console.log(`${words.toLocaleString('en')} words that our table and model never met`);

@@ -1,6 +1,7 @@
 /**
  * The sounds of American English in the International Phonetic Alphabet, as espeak-ng (voice en-us) and phonemize write
- * them, and the ARPAbet names CMUdict has for them. The longest entry that fits is taken: `ɜːɹ` (hurry) is one sound, as in CMUdict.
+ * them, with their ARPAbet names in CMUdict. The longest entry that fits is taken: `ɜːɹ` (hurry) is one sound, as in
+ * CMUdict.
  */
 const NAMES: Readonly<Record<string, string>> = {
   i: 'IY',
@@ -25,7 +26,7 @@ const NAMES: Readonly<Record<string, string>> = {
   aʊ: 'AW',
   oʊ: 'OW',
   əʊ: 'OW',
-  // r's own vowel, and the o before it, which has no glide there.
+  // The vowel of r, and the o before r, which has no glide there.
   ɚ: 'ER',
   ɝ: 'ER',
   ɜ: 'ER',
@@ -33,7 +34,7 @@ const NAMES: Readonly<Record<string, string>> = {
   ɝɹ: 'ER',
   ɜɹ: 'ER',
   oɹ: 'AO R',
-  // A nasal vowel of a French name is said with an n.
+  // A nasal vowel of a French name is pronounced with an n.
   ɑ̃: 'AA N',
   ɔ̃: 'AO N',
   æ̃: 'AE N',
@@ -68,7 +69,7 @@ const NAMES: Readonly<Record<string, string>> = {
   j: 'Y',
   w: 'W',
   ʍ: 'W',
-  // The t of butter and of button; an n, m or l that is a syllable.
+  // The t of butter and of button, and an n, m or l that forms a syllable.
   ɾ: 'T',
   ʔ: 'T',
   n̩: 'AH N',
@@ -82,7 +83,10 @@ const SOUND = new RegExp(
   'gu',
 );
 
-/** ARPAbet without stress for a word in IPA (`ʃˈɪŋɡəl` is `SH IH NG G AH L`). Signs that are no sound (stress, length, separators) are left out. */
+/**
+ * Converts a word in IPA to ARPAbet without stress (`ʃˈɪŋɡəl` becomes `SH IH NG G AH L`). Signs that are no sound
+ * (stress, length, separators) are left out.
+ */
 export function soundsOfIpa(ipa: string): string {
   const plain = ipa.replaceAll(/\([^)]*\)|[ˈˌː_\s]/gu, '');
   return Array.from(plain.matchAll(SOUND), ([sound]) => NAMES[sound]).join(' ');

@@ -15,20 +15,20 @@ import {
 import { median } from './median.ts';
 import { writePage } from './write-page.ts';
 
-/** Running words a second, medians. */
+/** Running words per second, as medians. */
 export interface LibrarySpeeds {
-  /** Words with their readings in the sentence, and what each is to a group; the words analysed anew each time. */
+  /** Words with their readings in the sentence and their standings for a group. The words are analysed anew each time. */
   readonly ours: number;
   /** The same with words met before, as in any text after the first. */
   readonly warm: number;
   /** compromise and wink-nlp: tokens with parts of speech. */
   readonly compromise: number;
   readonly wink: number;
-  /** syllable: a count of syllables for each word, the words cut by us beforehand. */
+  /** syllable: a count of syllables for each word. The words are cut by our code beforehand. */
   readonly syllable: number;
 }
 
-/** Runs general text libraries on the same text, each at the lighter job it is there for. */
+/** Runs general text libraries on the same text. Each library does the lighter job that it is made for. */
 export function measureLibraries(words: number, runs: number): LibrarySpeeds {
   const text = writePage(words)
     .replace(/<\/(?:p|h2)>/g, '\n\n')

@@ -1,10 +1,13 @@
 import type { Page } from 'playwright-core';
 
-/** Milliseconds of processor time of a page's main thread: not the clock's, so that whatever else the machine does is left out. */
+/**
+ * Processor time of a page's main thread, in milliseconds. Clock time is not used, so that other work of the machine is
+ * left out.
+ */
 export interface ThreadTime {
-  /** Scripts, and what the browser has to find out for them. */
+  /** Time for scripts, and for the browser's calculations that the scripts need. */
   readonly work: number;
-  /** Frames drawn meanwhile. */
+  /** Time for frames drawn meanwhile. */
   readonly drawing: number;
 }
 
@@ -20,7 +23,8 @@ interface TraceEvent {
 const CATEGORIES = ['cc', 'blink.user_timing', 'disabled-by-default-devtools.timeline'];
 
 /**
- * Does something in a page so many times and says what each took. `prepare` runs before each and is not counted.
+ * Does work in a page the given number of times, and returns the time of each run. `prepare` runs before each run and
+ * is not counted.
  */
 export async function measureThread(
   page: Page,

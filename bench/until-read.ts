@@ -1,8 +1,8 @@
 import type { Page, Worker } from 'playwright-core';
 
-/** Waits until a page that is shaded has no more words from one rest of its to the next: all of it is read then. */
+/** Waits until a shaded page has no more words from one rest to the next. The whole page is read then. */
 export async function untilRead(page: Page, background: Worker): Promise<void> {
-  // As the panel does beside the page; a panel in a tab of its own would hide the page and make it draw again.
+  // Asks for the words as the panel does. A panel in a tab of its own would hide the page and make the page draw again.
   const countWords = (): Promise<number> =>
     background.evaluate(async () => {
       const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });

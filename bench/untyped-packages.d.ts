@@ -1,4 +1,7 @@
-/** espeak-ng compiled to WebAssembly: its command, run once with the arguments given, beside a file system in memory. */
+/**
+ * espeak-ng compiled to WebAssembly: its command, which runs once with the given arguments, and a file system in
+ * memory.
+ */
 declare module 'espeak-ng' {
   interface Run {
     readonly FS: {

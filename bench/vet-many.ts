@@ -6,34 +6,37 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-/** Signs in a file: a story for a lesson, a book. */
+/** Characters in a file: a story for a lesson, and a book. */
 export const FILE_SIZES = [2000, 2_000_000] as const;
-/** Signs in all files: enough that a thread's first second, in which its code is not compiled yet, is a small part. */
+/**
+ * Characters in all files. There are enough to make a thread's first second, in which its code is not compiled yet, a
+ * small part.
+ */
 const ALL = 24_000_000;
 
 /** The speed of vetting many files, in words a second. */
 export interface VetSpeed {
   readonly words: number;
   readonly megabytes: number;
-  /** From the start of the program to its end, with one thread and with two. */
+  /** Speed from the start of the program to its end, with one thread and with two. */
   readonly whole: readonly [one: number, two: number];
-  /** The same without the time the program takes for one file with a word in it. */
+  /** The same speed without the time that the program takes for one file with a word in it. */
   readonly running: readonly [one: number, two: number];
 }
 
-/** Vets plain text in files of so many signs, by the command itself. */
+/** Vets plain text in files of the given number of characters, with the command itself. */
 export async function measureVetMany(size: number): Promise<VetSpeed> {
   const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
   try {
     const write = createWriter();
     for (let n = 0; n < ALL / size; n++) writeFileSync(join(folder, `${n}.txt`), write(size));
     const single = [1, 2].map((n) => join(folder, `${n}.text`));
-    // A word, and so large that it goes to a thread by itself.
+    // Each file has one word, and is so large that it goes to a thread by itself.
     for (const file of single) writeFileSync(file, `Fog.${' '.repeat(20_000)}`);
     await run(process.execPath, [join(root, 'src/tools/bundle-commands.mjs')]);
     const times: { start: number; whole: number; words: number }[] = [];
     for (const jobs of [1, 2]) {
-      // One file for each thread, so that all of them start.
+      // One file for each thread, so that all threads start.
       const start = await vet(single, jobs);
       const whole = await vet([folder], jobs);
       times.push({ start: start.seconds, whole: whole.seconds, words: whole.words });
@@ -78,7 +81,10 @@ async function run(program: string, args: readonly string[]): Promise<string> {
   return out;
 }
 
-/** Texts of sentences from Tarn Quay and others of the commonest words, the common ones more often; the same each time. */
+/**
+ * Creates a writer of texts, which are the same each time. The texts have sentences from Tarn Quay, and sentences of
+ * the most common words, in which the commoner words come more often.
+ */
 function createWriter(): (length: number) => string {
   const common = JSON.parse(
     readFileSync(join(root, 'public/data/common-words.json'), 'utf8'),

@@ -1,6 +1,6 @@
 import { readFrequency } from '../src/data/read-frequency.ts';
 
-/** Words of a page are drawn from so many of the commonest. */
+/** The number of most common words from which the words of a page are drawn. */
 const VOCABULARY = 40_000;
 
 /**
@@ -17,7 +17,7 @@ export function writePage(words: number): string {
     state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
     return state / 2 ** 32;
   };
-  // The n-th root law: a rank drawn as size^x for even x falls off as 1/n.
+  // The n-th root law: a rank drawn as size^x, with x evenly distributed, falls off as 1/n.
   const word = (): string => vocabulary[Math.floor(vocabulary.length ** random()) - 1]!;
   const parts: string[] = [];
   for (let written = 0, n = 0; written < words; n++) {

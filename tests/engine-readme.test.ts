@@ -6,10 +6,13 @@ const given = new Map<string, unknown>(Object.entries(engine));
 const readme = readFileSync(new URL('../src/analyze/README.md', import.meta.url), 'utf8');
 const file = (path: string): Uint8Array => readFileSync(new URL(`../${path}`, import.meta.url));
 
-/** `expression; // value` becomes a pair of what it gives and what it is said to give; a remark in words is left out. */
+/**
+ * Matches `expression; // value`, which becomes a pair of the actual result and the result stated in the readme.
+ * Remarks in words are left out.
+ */
 const SHOWN = /^([a-z].*); \/\/ (['[\d].*)$/gm;
 
-test('what the engine’s readme shows is so', () => {
+test('the examples in the engine’s readme give the results that the readme states', () => {
   const code = [...readme.matchAll(/```ts\n([\s\S]*?)```/g)].map(([, block]) => block).join('\n');
   const imported = [...code.matchAll(/import \{(.*)\} from/g)].flatMap(([, names]) =>
     names!.split(',').map((name) => name.trim()),

@@ -26,7 +26,10 @@ const sequences = new Map(
   ]),
 );
 
-/** What a text, in the English its starter is for, is to a group at its step that knows these names. */
+/**
+ * Returns the report on a text for a group at the text's step that knows the given names. The text is converted to the
+ * English of its starter sequence.
+ */
 function report({ starter, step, text }: FirstText, names: readonly string[]): Report {
   const words = new Map<WordKey, number>();
   const sequence = sequences.get(starter)!;
@@ -38,12 +41,12 @@ function report({ starter, step, text }: FirstText, names: readonly string[]): R
   return vet({ words: settleCounts(words), skipped: 0 }, createJudge(loadAnalyzer(), group));
 }
 
-test('the first shelf has 48 texts, each with a title of its own', () => {
+test('the first shelf has 48 texts, each with its own title', () => {
   expect(firstTexts).toHaveLength(48);
   expect(new Set(firstTexts.map(({ title }) => title.toLowerCase())).size).toBe(48);
 });
 
-test('the first shelf has every kind of text, and no two for one step', () => {
+test('the first shelf has every kind of text, and at most one text for each step', () => {
   expect(new Set(firstTexts.map(({ kind }) => kind))).toEqual(new Set(KINDS));
   expect(new Set(firstTexts.map(({ starter, step }) => `${starter} ${step}`)).size).toBe(48);
 });
@@ -57,7 +60,7 @@ test.each(STARTERS)('%s has at least twelve texts, some in each half of its step
 });
 
 describe.each(firstTexts.map((text) => [text.name, text] as const))('%s', (_name, text) => {
-  test('has 60 to 220 words, of which a group at its step reads 98 in a hundred, whatever names it knows', () => {
+  test('has 60 to 220 words and a reach of at least 98% at its step, with or without known names', () => {
     for (const names of [TOWN, []]) {
       const { tally, words } = report(text, names);
       const beyond = words.filter(({ standing }) => standing === 'beyond' || standing === 'unsure');
@@ -67,14 +70,14 @@ describe.each(firstTexts.map((text) => [text.name, text] as const))('%s', (_name
     }
   });
 
-  test('practises its step in eight words, names aside', () => {
+  test('practises its step in at least eight words, not counting names', () => {
     const fresh = report(text, TOWN).words.filter(({ standing }) => standing === 'fresh');
     expect(fresh.length).toBeGreaterThanOrEqual(8);
   });
 });
 
-// Outside sources: npm naughty-words and profane-words, but for harmless words that the texts use.
-test('no text of the first shelf has a coarse word', () => {
+// Outside sources: npm naughty-words and profane-words. Harmless words that the texts use may be listed in `plain`.
+test('no text of the first shelf contains a coarse word', () => {
   const plain = new Set<string>();
   const unfit = readUnfitWords();
   const found = firstTexts.flatMap(({ title, text }) =>

@@ -5,8 +5,9 @@ import { readOwnSwaps } from '../src/data/swap/read-own-swaps.ts';
 
 const unfit = readUnfitWords();
 
-// Outside sources: npm naughty-words and profane-words, with the harmless words our own list uses (attack, naked) set aside.
-test('no list that is shipped with the swaps has a coarse word or an insult', () => {
+// Outside sources: npm naughty-words and profane-words. Harmless words that our own list uses (attack, naked) are left
+// out.
+test('no word list shipped with the swaps contains a coarse word or an insult', () => {
   const own = new Set(
     readOwnSwaps().flatMap(({ word, swaps, cues }) =>
       [word, ...swaps, ...cues].flatMap((text) => text.split(' ')),
@@ -18,11 +19,11 @@ test('no list that is shipped with the swaps has a coarse word or an insult', ()
   expect(listed.filter((word) => unfit.has(word) && !own.has(word))).toEqual([]);
 });
 
-test('the common words that are shown are fit too', () => {
+test('the common words shown to teachers contain no coarse word', () => {
   const common: string[] = JSON.parse(
     readFileSync(new URL('../public/data/common-words.json', import.meta.url), 'utf8'),
   );
-  // Plain words that the lists have for a second meaning.
+  // Ordinary words that the outside lists contain for a second meaning.
   const plain = new Set(
     'cause dish evidence general hole joint mark slow trial till beam bill ray van'.split(' '),
   );

@@ -1,7 +1,10 @@
 import type { TestProject } from 'vitest/node';
 import { getBrowser } from '../src/tools/get-browser.ts';
 
-/** Finds or gets the browser of a project before its first test; the tests then look no further. */
+/**
+ * Finds or downloads the browser of a project before the project's first test. The tests then use this browser without
+ * searching again.
+ */
 export async function setup({ name: project }: TestProject): Promise<void> {
   const name = project === 'firefox' ? 'firefox' : 'chromium';
   process.env[name.toUpperCase()] = await getBrowser(name);

@@ -3,26 +3,28 @@ import { describe, expect, test } from 'vitest';
 import { readGold, scoreGold } from './accuracy/score-gold.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 
-// gold-words: 187 words of all kinds, annotated by hand apart from the engine (units, base and affixes, syllables).
+// gold-words: 187 words of all kinds, annotated by hand, independently of the engine (units, base and affixes,
+// syllables).
 // gold-own: 626 words by kind, drafted with the engine's help, then read and corrected line by line.
-describe.each(['gold-words.tsv', 'gold-own.tsv'])('hand-made annotations, %s', (file) => {
+describe.each(['gold-words.tsv', 'gold-own.tsv'])('the hand-made annotations in %s', (file) => {
   const rows = readGold(readFileSync(new URL(`words/${file}`, import.meta.url), 'utf8'));
   const { wrong } = scoreGold(rows, loadAnalyzer());
 
-  // Exact, since a share would let a broken rule pass that few of the words need.
+  // All words must be right, since a required share would hide a broken rule that only few of the words need.
   test.each([
     ['units', wrong.units],
     ['base, affixes and changes', wrong.morph],
     ['division into syllables', wrong.division],
     ['types of syllables', wrong.types],
-  ])('%s are those annotated', (_, errors) => {
+  ])('agree with the engine: %s', (_, errors) => {
     expect(rows.length).toBeGreaterThan(150);
     expect(errors).toEqual([]);
   });
 });
 
-// A third of the words of all these files in British, drafted with the engine's help, then read and corrected line by line.
-test('a third of the annotated words are heard in British as annotated', () => {
+// A third of the words of all these files in British pronunciation, drafted with the engine's help, then read and
+// corrected line by line.
+test('a third of the annotated words have the annotated British units', () => {
   const british = loadAnalyzer().speaking({ accent: 'british', bath: 'father' });
   const rows = readFileSync(new URL('words/gold-british.tsv', import.meta.url), 'utf8')
     .trimEnd()
@@ -40,9 +42,10 @@ test('a third of the annotated words are heard in British as annotated', () => {
   expect(wrong).toEqual([]);
 });
 
-// 200 words of hard kinds, annotated apart from the engine; many ways of writing them down count as right.
-// Not right: umbrella, whose first vowel is weak in gold-words.tsv and full here; northern, since -ern is no ending of ours.
-test('of 200 more hard words at least 198 are wholly right', () => {
+// 200 words of difficult kinds, annotated independently of the engine; several notations count as right.
+// Two words are not right: umbrella, whose first vowel is weak in gold-words.tsv and full here, and northern, because
+// -ern is not one of our endings.
+test('at least 198 of 200 more difficult words are fully right', () => {
   const rows = readGold(readFileSync(new URL('words/gold-hard-3.tsv', import.meta.url), 'utf8'));
   const { wrong } = scoreGold(rows, loadAnalyzer());
   const words = new Set(

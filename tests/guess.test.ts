@@ -31,7 +31,7 @@ const show = (built: BuiltWord): string =>
     .map(({ spellings }) => spellings.map((one) => `${one.letters}:${one.sound}`).join(' '))
     .join(' + ');
 
-describe('the coder of bits', () => {
+describe('the bit coder', () => {
   test('gives back the bits that were written', () => {
     const bit = fc.record({ slot: fc.nat(20), bit: fc.constantFrom(0, 0, 0, 1), level: fc.nat(127) });
     fc.assert(
@@ -50,7 +50,7 @@ describe('the coder of bits', () => {
     );
   });
 
-  test('takes less room the surer a bit is', () => {
+  test('takes less space for a more predictable bit', () => {
     const room = (every: number): number => {
       const writer = createBitWriter(1);
       for (let i = 1; i <= 8000; i++) writer.bit(0, i % every === 0 ? 1 : 0);
@@ -78,11 +78,11 @@ describe('a small model', () => {
   const pronunciations = new Map<string, readonly (readonly string[])[]>();
   const bytes = buildGuesser(records, pronunciations);
 
-  test('is the same each time, whatever the order of the words', () => {
+  test('is the same for any order of the words', () => {
     expect(buildGuesser(new Map([...records].reverse()), pronunciations)).toEqual(bytes);
   });
 
-  test('shares out all that may follow among the tokens', () => {
+  test('assigns all probability to the tokens that may follow', () => {
     const model = openModel(bytes);
     const number = (text: string): number => model.tokens.findIndex((token) => token.text === text);
     const afterLl = model.step(model.start, number('ll'));
@@ -92,19 +92,20 @@ describe('a small model', () => {
         model.step(state, token);
         sum += Math.exp(-model.cost);
       }
-      // Chances and backoffs are told in eighths of a natural logarithm: both together are at most an eighth off.
+      // Probabilities and backoffs are rounded to eighths of a natural logarithm. Together, they are off by at most an
+      // eighth.
       expect(sum).toBeGreaterThan(Math.exp(-1 / 8));
       expect(sum).toBeLessThan(Math.exp(1 / 8));
     }
   });
 
-  test('reads a word it has not met from the parts of those it has', () => {
+  test('reads an unknown word from the parts of known words', () => {
     const { guess } = openGuesser(bytes);
     expect(show(guess('pell')!.built)).toBe('p:P e:EH ll:L');
     expect(guess('pox')).toBeNull();
   });
 
-  test('is refused when it is cut short', () => {
+  test('is refused when its data are cut short or damaged', () => {
     expect(() => openGuesser(bytes.subarray(0, 6)).guess('gull')).toThrow('npm run data');
     expect(() => openGuesser(Uint8Array.from({ length: 300 }, (_, i) => i % 7)).guess('gull')).toThrow(
       'npm run data',
@@ -112,8 +113,8 @@ describe('a small model', () => {
   });
 });
 
-describe('guessing', () => {
-  test('the model has its place in the package', () => {
+describe('the guesser', () => {
+  test('has a model of at most 600,000 bytes in the package', () => {
     expect(statSync(new URL('../public/data/guess.bin', import.meta.url)).size).toBeLessThanOrEqual(600_000);
   });
 
@@ -123,11 +124,11 @@ describe('guessing', () => {
     ['smeech', 's:S m:M ee:IY ch:CH'],
     ['sprindle', 's:S p:P r:R i:IH n:N d:D le:AX.L'],
     ['tarnation', 't:T ar:AA.R n:N a:EY tion:SH.AX.N'],
-  ])('%s', (word, units) => {
+  ])('reads %s with the expected units', (word, units) => {
     expect(show(guesser.guess(word)!.built)).toBe(units);
   });
 
-  test('any letters are read, spelling for spelling; other text is not', () => {
+  test('reads any letters, spelling by spelling, and refuses other text', () => {
     fc.assert(
       fc.property(letters, (word) => {
         const guess = guesser.guess(word);
@@ -139,7 +140,7 @@ describe('guessing', () => {
       expect(guesser.guess(other)).toBeNull();
   });
 
-  test('the cost of a guess is that of its reading', () => {
+  test('gives each guess the cost of its reading', () => {
     const common = [...readFrequency().keys()].slice(0, 20_000).filter((word) => /^[a-z]{2,25}$/.test(word));
     fc.assert(
       fc.property(fc.constantFrom(...common), (word) => {
@@ -150,7 +151,7 @@ describe('guessing', () => {
     );
   });
 
-  test('the search hardly ever misses a reading the model likes better', () => {
+  test('misses a reading that the model prefers in at most 0.5% of words', () => {
     const lexicon = loadLexicon();
     const words = [...readFrequency().keys()].slice(0, 20_000).filter((_, i) => i % 10 === 0);
     const missed = words.filter((word) => {
@@ -163,7 +164,7 @@ describe('guessing', () => {
     expect(missed.length, missed.join(' ')).toBeLessThanOrEqual(words.length * 0.005);
   });
 
-  test('tokens give back the word they were made from', () => {
+  test('gets back from tokens the word they were made from', () => {
     const base = { role: 'base' as const, spellings: [{ letters: 'h', sound: 'HH' }, { letters: 'o', sound: 'OW', spells: 'o_e' }, { letters: 'p', sound: 'P' }] }; // biome-ignore format: one word
     const ing = { role: 'suffix' as const, spellings: [{ letters: 'ing', sound: 'IH.NG' }] };
     const hoping: BuiltWord = {
@@ -176,7 +177,7 @@ describe('guessing', () => {
   });
 });
 
-describe('words nobody has listed', () => {
+describe('words in no word list', () => {
   test.each([
     ['tidepool', 'derived', 'tide', 'pool:none'],
     ['kayaked', 'derived', 'kayak', 'ed:none'],
@@ -186,19 +187,22 @@ describe('words nobody has listed', () => {
     ['droskiest', 'guess', 'drosky', 'est:y-to-i'],
     ['actuation', 'guess', 'actuate', 'ion:drop-e'],
     ['egression', 'guess', 'egress', 'ion:none'],
-    // Not coo + ties, however common both are.
+    // The word is not coo + ties, although both words are common.
     ['cooties', 'guess', 'cooty', 'es:y-to-i'],
     ['zorvane', 'guess', null, ''],
     ["zorvane's", 'guess', 'zorvane', "'s:none"],
     ['glonk', 'rule', null, ''],
-  ])('%s is %s', (word, source, base, affixes) => {
-    const reading = first(word);
-    expect(reading.source).toBe(source);
-    expect(reading.base).toBe(base);
-    expect(reading.affixes.map(({ text, change }) => `${text}:${change}`).join('+')).toBe(affixes);
-  });
+  ])(
+    '%s gets its reading from the source “%s”, with the right base and affixes',
+    (word, source, base, affixes) => {
+      const reading = first(word);
+      expect(reading.source).toBe(source);
+      expect(reading.base).toBe(base);
+      expect(reading.affixes.map(({ text, change }) => `${text}:${change}`).join('+')).toBe(affixes);
+    },
+  );
 
-  test('invented syllables are read by the first sound of each spelling', () => {
+  test('invented syllables are read with the first sound of each spelling', () => {
     const unlisted = nonsenseSyllables().filter(({ word }) => first(word).source !== 'dictionary');
     const odd = unlisted.filter(({ word, sounds }) => !sounds.includes(first(word).pronunciation));
     expect(unlisted.length).toBeGreaterThanOrEqual(5000);

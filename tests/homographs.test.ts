@@ -12,7 +12,7 @@ import { loadAnalyzer } from './load-analyzer.ts';
 
 const analyzer = loadAnalyzer();
 
-/** Sentences with one homograph between asterisks, and how it is said there. */
+/** Sentences with one homograph between asterisks, grouped by the homograph's pronunciation there. */
 const places: Readonly<Record<string, readonly string[]>> = {
   'R IY D': [
     'Can you *read* the name on the ferry?',
@@ -129,8 +129,8 @@ const table = Object.entries(places).flatMap(([said, sentences]) =>
   sentences.map((sentence) => [sentence, said] as const),
 );
 
-describe('each homograph is said as it is in its place', () => {
-  test.each(table)('%s %s', (sentence, said) => {
+describe('a homograph in a sentence', () => {
+  test.each(table)('in “%s” is pronounced %s', (sentence, said) => {
     const { word, reading } = read(sentence);
     expect(analyzer.analyze(word).readings[reading]?.pronunciation).toBe(said);
   });
@@ -143,7 +143,7 @@ function read(sentence: string): { word: string; reading: number; margin: number
   return { word, reading: -1, margin: 0, ...chooseReading(word, context.before, context.after) };
 }
 
-describe("sentences in the register of children's books", () => {
+describe('sentences as in children’s books', () => {
   const sentences = readFileSync(new URL('words/homograph-sentences.tsv', import.meta.url), 'utf8')
     .split('\n')
     .filter((line) => /^\d\t/.test(line))
@@ -159,7 +159,7 @@ describe("sentences in the register of children's books", () => {
       };
     });
 
-  test('both readings of each homograph are reached by a sentence', () => {
+  test('both readings of each homograph are chosen for some sentence', () => {
     const reached = new Set(
       sentences
         .filter(({ right, chosen, sure }) => sure && chosen.reading === right)
@@ -169,7 +169,7 @@ describe("sentences in the register of children's books", () => {
     expect(missing).toEqual([]);
   });
 
-  test('readings that are called sure are right in 98.5 of 100 sentences, and few are left unsure', () => {
+  test('at most 1.5% of the sure readings are wrong, and at most 3% of sentences are unsure', () => {
     const sure = sentences.filter((one) => one.sure);
     const wrong = sure.filter(({ chosen, right }) => chosen.reading !== right).map(({ line }) => line);
     expect(wrong.length / sure.length, wrong.join('\n')).toBeLessThanOrEqual(0.015);
@@ -190,7 +190,7 @@ describe('a text with both readings', () => {
   });
   const judge = createJudge(analyzer, compileGroup(knowsLongEa, null));
 
-  test('the key names the reading where it is plain, and has none where it is not', () => {
+  test('the key names the reading if the reading is clear, and no reading if it is unclear', () => {
     expect(keysOf('We can read. She read the map.')).toEqual('we can read#0 she read#1 the map'.split(' '));
     expect(keysOf('read')).toEqual(['read']);
     expect(keysOf('House')).toEqual(['house#0']);
@@ -204,7 +204,7 @@ describe('a text with both readings', () => {
     expect(judge('read').standing).toBe('unsure');
   });
 
-  test('readings are one word in the report unless they stand apart', () => {
+  test('readings are one word in the report unless their standings differ', () => {
     const counts = (text: string) => keysOf(text).map((key) => [key, 1] as const);
     const report = (text: string) =>
       vet({ words: counts(text), skipped: 0 }, judge).words.map(({ word, standing, count }) => [
@@ -221,28 +221,25 @@ describe('a text with both readings', () => {
     expect(report('We can read. Read the map. Can she read?')).toContainEqual(['read', 'reads', 3]);
   });
 
-  test('a mark no reading has is passed over', () => {
+  test('a reading number that does not exist is ignored', () => {
     expect(analyzer.analyze('read#7')).toEqual(analyzer.analyze('read'));
     expect(analyzer.analyze('boat#1').readings).toEqual(analyzer.analyze('boat').readings);
   });
 });
 
-// Wikipedia homograph data (Gorman, Mazovetskiy and Nikolaev 2018), training part, by cross-validation. Published on
-// the other part: majority 84.1%, part of speech alone 95.5% (from memory, read second hand).
+// Outside source: Wikipedia homograph data (Gorman, Mazovetskiy and Nikolaev 2018), training part, by cross-validation.
+// Published results on the other part: majority 84.1%, part of speech alone 95.5% (from memory, read second hand).
 const measured = measureHomographs();
-test.skipIf(!measured)(
-  'readings are chosen right in 98 of 100 places, and in 98.7 where a key names them',
-  () => {
-    expect(measured!.macro).toBeGreaterThanOrEqual(0.98);
-    expect(measured!.micro).toBeGreaterThanOrEqual(0.978);
-    expect(measured!.sureRight).toBeGreaterThanOrEqual(0.987);
-    expect(measured!.sure).toBeGreaterThanOrEqual(0.96);
-  },
-);
+test.skipIf(!measured)('98% of readings are chosen right, and 98.7% of the readings that a key names', () => {
+  expect(measured!.macro).toBeGreaterThanOrEqual(0.98);
+  expect(measured!.micro).toBeGreaterThanOrEqual(0.978);
+  expect(measured!.sureRight).toBeGreaterThanOrEqual(0.987);
+  expect(measured!.sure).toBeGreaterThanOrEqual(0.96);
+});
 
 const examples = readExamples();
 const more = readMoreExamples();
-test.skipIf(!examples || !more)('the weights are those the training gives', () => {
+test.skipIf(!examples || !more)('the stored weights are the weights that the training gives', () => {
   expect(fitWeights([...examples!, ...more!]), 'run npx tsx src/data/homographs/train.ts').toEqual(weights);
 });
 

@@ -10,7 +10,7 @@ import {
 
 let lexicon: Lexicon | undefined;
 
-/** The word table that `npm run data` made; one for all who ask. */
+/** Returns the word table that `npm run data` made. All callers share one table. */
 export function loadLexicon(): Lexicon {
   lexicon ??= openLexicon(readFileSync(new URL('../public/data/lexicon.bin', import.meta.url)));
   return lexicon;
@@ -18,7 +18,7 @@ export function loadLexicon(): Lexicon {
 
 let guesser: Guesser | undefined;
 
-/** The guessing model that `npm run data` made; one for all who ask, since decoding it takes a while. */
+/** Returns the guessing model that `npm run data` made. All callers share one model, since decoding it takes a while. */
 export function loadGuesser(): Guesser {
   guesser ??= openGuesser(readFileSync(new URL('../public/data/guess.bin', import.meta.url)));
   return guesser;
@@ -26,7 +26,7 @@ export function loadGuesser(): Guesser {
 
 let analyzer: Analyzer | undefined;
 
-/** An analyser over the real word table and guessing model; one for all who ask. */
+/** Returns an analyser with the real word table and guessing model. All callers share one analyser. */
 export function loadAnalyzer(): Analyzer {
   analyzer ??= createAnalyzer(loadLexicon(), loadGuesser());
   return analyzer;

@@ -8,7 +8,7 @@ import { readCapitalised, readFrequency } from '../src/data/read-frequency.ts';
 import { readWordnet } from '../src/data/read-wordnet.ts';
 import { measureMorphology, type Share } from './accuracy/measure-morphology.ts';
 
-describe('what words are made of, against outside forms and hand-checked lists', () => {
+describe('the parts of words, against outside forms and hand-checked lists', () => {
   const figures = measureMorphology();
   const atLeast = ({ right, of, wrong }: Share, bar: number): void => {
     expect(of).toBeGreaterThan(300);
@@ -24,16 +24,16 @@ describe('what words are made of, against outside forms and hand-checked lists',
     atLeast(figures.derivationRecall, 0.95));
   test('derivations, prefixes and compounds are right: precision', () =>
     atLeast(figures.derivationPrecision, 0.97));
-  test('words that only look built are taken whole', () => atLeast(figures.falseFriends, 1));
+  test('words that only look like derived words are left whole', () => atLeast(figures.falseFriends, 1));
 });
 
-describe('step by step', () => {
+describe('derivations followed step by step', () => {
   // Corrections may name words that pronunciations.tsv adds.
   const words = new Map([...readCmudict(), ...readHandMade().pronunciations]);
   const facts = { ...readWordnet(), rank: readFrequency(), capitalised: readCapitalised() };
   const found = findDerivations(words, facts, readCorrections());
 
-  /** `care + less + ness`: bases looked up again until one is whole. */
+  /** Splits a word as in `care + less + ness`. Looks up each base again until a base is whole. */
   const takeApart = (word: string): string => {
     const step = found.get(word);
     if (!step) return word;
@@ -59,7 +59,7 @@ describe('step by step', () => {
     expect(takeApart(word)).toBe(parts);
   });
 
-  test('every base and every second half is a word, and no chain runs in a circle', () => {
+  test('every base and every second half is a word, and no chain of bases runs in a circle', () => {
     for (const [word, { base, affix, kind }] of found) {
       expect(words.has(base), `${word}: ${base}`).toBe(true);
       if (kind === 'compound') expect(words.has(affix), `${word}: ${affix}`).toBe(true);
@@ -67,14 +67,14 @@ describe('step by step', () => {
     }
   });
 
-  test('the pronunciations named exist', () => {
+  test('the pronunciations that a derivation names exist', () => {
     for (const [word, { base, wordReading, baseReading }] of found) {
       expect(words.get(word)![wordReading], word).toBeDefined();
       if (baseReading !== -1) expect(words.get(base)![baseReading], word).toBeDefined();
     }
   });
 
-  test('the order of the dictionary does not matter', () => {
+  test('the order of the dictionary does not change the result', () => {
     const some = [...words].filter(([word]) => /^(care|luck|un|fire)/.test(word));
     const again: Map<string, Derivation> = findDerivations(new Map(some.reverse()), facts, readCorrections());
     expect(again.size).toBeGreaterThan(200);
@@ -83,7 +83,7 @@ describe('step by step', () => {
 });
 
 describe('corrections', () => {
-  test('every word denied has a pronunciation: others are put together where they are met', () => {
+  test('every denied word has a pronunciation, since words without one are composed where they occur', () => {
     const { pronunciations, homographs } = readHandMade();
     const said = new Set([...readCmudict().keys(), ...pronunciations.keys(), ...homographs.keys()]);
     expect(

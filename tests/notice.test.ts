@@ -5,7 +5,10 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { foldersOf, noticeOf, readPackage, writeNotice } from '../src/tools/write-notice.ts';
 
-/** The build writes who made the parts of the extension; here how it finds them. `bench/check-sizes.ts` looks at the built files. */
+/**
+ * The build lists the makers of the parts of the extension. These tests check how the build finds the makers.
+ * `bench/check-sizes.ts` checks the built files.
+ */
 
 const root = fileURLToPath(new URL('..', import.meta.url)).replace(/\/$/, '');
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
@@ -37,12 +40,12 @@ test.each([
   ],
   ['a helper of the bundler', '\0vite/preload-helper.js', ['vite']],
   ['our own', `${root}/src/ui/masthead.tsx`, []],
-])('the package of a module: %s', (_name, id, packages) => {
+])('finds the package of a module: %s', (_name, id, packages) => {
   expect(foldersOf(id, root)).toEqual(packages.map((name) => `${root}/node_modules/${name}`));
 });
 
 describe('a package', () => {
-  test('is named with version, licence and all its texts', () => {
+  test('is listed with its name, version, licence and all its licence texts', () => {
     const files = { 'LICENSE.md': 'Do as you like.\r\n', NOTICE: 'Made by Wilma.', 'readme.md': 'no' };
     expect(readPackage(packageOf('good', { license: 'Apache-2.0' }, files), own)).toEqual({
       name: 'good',
@@ -62,7 +65,7 @@ describe('a package', () => {
     },
   );
 
-  test('without the text of its licence stops the build, but for the one that is ours too', () => {
+  test('without the text of its licence stops the build, unless its licence is also ours', () => {
     expect(() => readPackage(packageOf('silent', { license: 'BSD-3-Clause' }), own)).toThrow(
       /without the text/,
     );
@@ -71,7 +74,7 @@ describe('a package', () => {
     expect(text.replace(/^Copyright .*$/m, '')).toBe(own.trim().replace(/^Copyright .*$/m, ''));
   });
 
-  test('under MPL 2.0 says where its source is, or stops the build', () => {
+  test('under MPL 2.0 gives the address of its source, or stops the build', () => {
     const about = { license: 'MPL-2.0', repository: { url: 'git+https://code.example/shared.git' } };
     const { text } = readPackage(packageOf('shared', about, { LICENSE: 'Its terms.' }), own);
     expect(text).toBe('Its source: https://code.example/shared, version 1.2.3.\n\nIts terms.');
@@ -80,14 +83,14 @@ describe('a package', () => {
   });
 });
 
-test('a notice is the same in whatever order the packages come, and begins with the data', () => {
+test('a notice is the same for every order of the packages, and begins with the data', () => {
   const [a, b] = ['a', 'b'].map((name) => ({ name, version: '1', licence: 'MIT', text: `Text of ${name}.` }));
   const notice = writeNotice('The data.\n', [b!, a!]);
   expect(notice).toBe(writeNotice('The data.\n', [a!, b!]));
   expect(notice).toMatch(/^The data\.\n.*a 1 \(MIT\).*Text of a\..*b 1 \(MIT\).*Text of b\.\n$/s);
 });
 
-test('packages that pages import now are all under a reviewed licence', () => {
+test('the packages that pages import today are all under a reviewed licence', () => {
   const { dependencies, devDependencies } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {
     dependencies: Record<string, string>;
     devDependencies: Record<string, string>;

@@ -5,13 +5,14 @@ import { readBritfone, scoreBritish } from './accuracy/score-british.ts';
 import { loadAnalyzer, loadLexicon } from './load-analyzer.ts';
 
 /**
- * Outside source: half of Britfone 3.0.1 (J. Llarena, MIT), a dictionary of southern British English; it may be measured with, not shipped.
- * The rules were mended by looking at this half, so that the other half is somewhat lower.
+ * Outside source: half of Britfone 3.0.1 (J. Llarena, MIT), a dictionary of southern British English. It may be used
+ * for measuring, but not shipped.
+ * The rules were corrected by looking at this half, so the result for the other half is somewhat lower.
  */
 const source = new URL('../../shared/data/britfone_dev.tsv', import.meta.url);
 
-describe.skipIf(!existsSync(source))('British readings beside Britfone', () => {
-  test('are one of its own, stress and weak vowels aside, for 97 in 100 common words and 94 of all', () => {
+describe.skipIf(!existsSync(source))('British readings compared with Britfone', () => {
+  test('agree for 97 in 100 common words and 94 in 100 of all, apart from stress and weak vowels', () => {
     const lexicon = loadLexicon();
     const { words, right, common, rightCommon } = scoreBritish(
       readBritfone(readFileSync(source, 'utf8')),
@@ -25,7 +26,7 @@ describe.skipIf(!existsSync(source))('British readings beside Britfone', () => {
     expect(right / words).toBeGreaterThan(0.94);
   });
 
-  test('are wrong where they are American', () => {
+  test('American readings agree for less than 75 in 100 words', () => {
     const lexicon = loadLexicon();
     const theirs = readBritfone(readFileSync(source, 'utf8'));
     const { words, right } = scoreBritish(

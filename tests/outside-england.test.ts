@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { loadAnalyzer } from './load-analyzer.ts';
 
 /**
- * Outside source: England's national curriculum 2013, English Appendix 1: Spelling (Open Government Licence), its
- * patterns with their example words, written down from memory. Each pattern is named by its first words there; each
- * example must need one of the catalogue rows beside it.
+ * Outside source: England's national curriculum 2013, English Appendix 1: Spelling (Open Government Licence). Its
+ * patterns and their example words were written down from memory. Each pattern is named by its first words in that
+ * document. Each example must need one of the catalogue rows beside its pattern.
  */
 const ROWS: readonly (readonly [pattern: string, ...ids: string[]])[] = [
   ['ff, ll, ss, zz, ck', 'ff', 'll', 'ss', 'zz', 'ck'],
@@ -133,7 +133,7 @@ const ROWS: readonly (readonly [pattern: string, ...ids: string[]])[] = [
   ['ei, eigh, ey', 'ei-long-a', 'eigh', 'ey-long-a'],
 ];
 
-/** Examples that do not carry the row they stand under, each with its reason. */
+/** Examples that do not need the row they are listed under, each with its reason. */
 const EXCEPTIONS: Readonly<Record<string, string>> = {
   antiseptic: 'septic is rare: taught as one word',
   autograph: 'graph is not its meaning: taught as one word',

@@ -8,7 +8,7 @@ import { loadAnalyzer } from './load-analyzer.ts';
 const analyzer = loadAnalyzer();
 const ranked = [...readFrequency().keys()].filter((word) => /^[a-z]{2,}$/.test(word));
 
-// T. Clymer 1963, from memory; each tolerance is argued beside it.
+// Source: T. Clymer 1963, from memory. The reason for each tolerance is given beside it.
 describe('generalisations hold about as often as Clymer found', () => {
   const lists = unitLists(ranked.slice(0, 3000), analyzer);
   test.each(generalisations)('$says: $clymer % within $within', ({ clymer, within, measure }) => {
@@ -16,8 +16,8 @@ describe('generalisations hold about as often as Clymer found', () => {
   });
 });
 
-// Orders of spellings as in P. R. Hanna and others 1966, repeated by E. Fry 2004, from memory: the leaders only,
-// because their list counts 17,000 words of all kinds and ours 20,000 common ones.
+// Orders of spellings as in P. R. Hanna and others 1966, repeated by E. Fry 2004, from memory. Only the leading
+// spellings are compared, because their list counts 17,000 words of all kinds and ours 20,000 common words.
 describe('the leading spellings of a sound are the same as in Hanna 1966 and Fry 2004', () => {
   const lists = unitLists(ranked.slice(0, 20_000), analyzer);
   test.each([
@@ -33,14 +33,14 @@ describe('the leading spellings of a sound are the same as in Hanna 1966 and Fry
     expect(order.slice(0, leaders.length)).toEqual(leaders);
   });
 
-  test('long e: y, ea and ee lead in both; ours sets a weak e apart, so that e comes after them', () => {
+  test('long e: y, ea and ee lead in both lists, and e comes after them in ours, which separates a weak e', () => {
     const order = [...spellingShares(lists, new Set(['IY'])).keys()];
     expect(new Set(order.slice(0, 5))).toEqual(new Set(['y', 'e', 'i', 'ea', 'ee']));
   });
 });
 
 // Outside source: US Common Core State Standards for English Language Arts (2010), Reading: Foundational Skills,
-// phonics and word recognition, paraphrased; the rows a sequence would teach for each.
+// phonics and word recognition, paraphrased. Each standard is followed by the rows that a sequence would teach for it.
 describe('each phonics standard of the Common Core has rows in the catalogue', () => {
   const families = new Set(catalogue.map(({ family }) => family));
   const ids = new Set(catalogue.map(({ id }) => id));

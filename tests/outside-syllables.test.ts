@@ -4,7 +4,7 @@ import { readFrequency } from '../src/data/read-frequency.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 
 // Outside source: npm `syllable` 5 (rules and a list of exceptions, independent of CMUdict).
-test('syllables are as many as the package syllable counts, in at least 95 of 100 common words', () => {
+test('the number of syllables is the same as in the package syllable for at least 95 of 100 common words', () => {
   const analyzer = loadAnalyzer();
   const common = [...readFrequency().keys()].slice(0, 10_000).filter((word) => /^[a-z]{2,}$/.test(word));
   const counted = common.flatMap((word) => {

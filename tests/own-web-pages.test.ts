@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 
-// The pages, their index and their expected texts: tests/pages/web/README.md.
+// The pages, their index and their expected texts are described in tests/pages/web/README.md.
 const FOLDER = new URL('pages/web/', import.meta.url);
 const read = (path: string): string => readFileSync(new URL(path, FOLDER), 'utf8');
 const namesIn = (folder: string, ending: string): string[] =>
@@ -18,7 +18,7 @@ const index = rows.map((row) => Object.fromEntries(head!.map((column, at) => [co
 const pages = namesIn('.', '.html');
 const expectedLines = (name: string): string[] => read(`expected/${name}.txt`).trimEnd().split('\n');
 
-test('each page has an expected text and a row of the index, and there are no others', () => {
+test('each page has an expected text and a row in the index, and every text and row has a page', () => {
   expect(pages.length).toBeGreaterThanOrEqual(40);
   expect(namesIn('expected', '.txt')).toEqual(pages);
   expect(index.map(({ name }) => name)).toEqual(pages);
@@ -34,7 +34,7 @@ test('no two expected texts share a sentence of four words or more', () => {
   expect([...homes].filter(([, names]) => names.size > 1).map(([key]) => key)).toEqual([]);
 });
 
-describe('a page in the manner of the web', () => {
+describe('a page in the style of the web matches its row in the index', () => {
   test.each(index)('$name', (row) => {
     const lines = expectedLines(row.name!);
     const running = lines.flatMap(wordsOf);
@@ -58,13 +58,16 @@ describe('a page in the manner of the web', () => {
   });
 });
 
-/** The source that holds the story: of the page, of a file beside it, or of its frame with a srcdoc. */
+/** Returns the source that holds the story: the page, a file beside the page, or the srcdoc of its frame. */
 function storySource(html: string, storyIn: string): string {
   if (storyIn === '') return html;
   return storyIn === 'srcdoc' ? decoded(/ srcdoc="([^"]*)"/.exec(html)![1]!) : read(storyIn);
 }
 
-/** The text of a source without a browser: inline elements join the letters around them, all others part them. */
+/**
+ * Returns the text of a source without using a browser. Inline elements join the letters around them, and all other
+ * elements separate these letters.
+ */
 function textOf(html: string): string {
   const inline = /<\/?(?:a|b|em|font|i|mark|small|span|strong|sub|sup|wbr)\b[^>]*>/gi;
   return decoded(
@@ -83,7 +86,7 @@ function decoded(text: string): string {
   });
 }
 
-/** Runs of letters, small; ligature characters as plain letters. */
+/** Returns the runs of letters in a text, in lower case, with ligature characters as plain letters. */
 function wordsOf(text: string): string[] {
   return (
     text

@@ -7,19 +7,19 @@ import { promisify } from 'node:util';
 import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 
-/** What others get: the packed package, installed in an empty folder without any network. */
+/** Tests the package as other people get it: packed, and installed in an empty folder without any network. */
 
 const run = promisify(execFile);
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-package-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-/** A test that npm runs would hand npm's settings down to its own commands. */
+/** The environment without npm's settings. A test started by npm would pass these settings on to its own commands. */
 const env = Object.fromEntries(
   Object.entries(process.env).filter(([name]) => !/^(?:npm_|INIT_CWD$)/.test(name)),
 );
 
 beforeAll(async () => {
-  // As `prepack` does, but for the word table, which is made before the tests.
+  // Does the same as `prepack`, except for the word table, which is made before the tests.
   await run('npx', ['tsx', 'src/tools/bundle-package.ts'], { cwd: root, env });
   const { stdout } = await run('npm', ['pack', '--ignore-scripts', '--json', '--pack-destination', folder], {
     cwd: root,
@@ -36,7 +36,7 @@ beforeAll(async () => {
 const command = (...args: string[]) =>
   run(join(folder, 'node_modules/.bin/wordreach'), args, { cwd: folder, env });
 
-test('the command of the installed package takes a word apart, lists patterns, vets a text and a PDF', async () => {
+test('the command of the installed package splits a word, lists patterns, and vets a text and a PDF', async () => {
   expect((await command('word', 'hopping')).stdout).toMatch(/built +hop \+ -ing/);
   expect((await command('patterns')).stdout).toMatch(/^ {2}short-a/m);
   writeFileSync(join(folder, 'tide.txt'), 'The tide is out. Otto sat in the mud.');
@@ -61,7 +61,7 @@ test('the command of the installed package takes a word apart, lists patterns, v
   expect(stderr).toBe('');
 });
 
-test('the command of the installed package says its own name where it is used wrongly', async () => {
+test('the command of the installed package explains its usage under its own name after a wrong call', async () => {
   await expect(command('vet')).rejects.toMatchObject({
     code: 2,
     stderr: expect.stringContaining('Usage: wordreach vet --group'),
@@ -72,7 +72,7 @@ test('the command of the installed package says its own name where it is used wr
   });
 });
 
-test('the engine of the installed package analyses words, with types', async () => {
+test('the engine of the installed package analyses words and has type declarations', async () => {
   const program = `import { readFileSync } from 'node:fs';
 import { createAnalyzer, openLexicon } from 'wordreach/analyze';
 import type { Reading } from '../node_modules/wordreach/.output/npm/types/types.js';

@@ -8,9 +8,9 @@ import { loadAnalyzer } from './load-analyzer.ts';
 interface PassageGold {
   readonly title: string;
   readonly text: string;
-  /** A group file. */
+  /** The content of a group file. */
   readonly group: unknown;
-  /** Word -> every pattern it needs that the group lacks. */
+  /** Each word that is beyond, with every pattern that the word needs and the group lacks. */
   readonly beyond: Readonly<Record<string, readonly string[]>>;
   /** Words on which teachers differ, with the reason. */
   readonly mayDiffer: Readonly<Record<string, string>>;
@@ -26,7 +26,7 @@ describe.each(passages)('$title', ({ text, group, beyond, mayDiffer }) => {
   const report = vetText(text, group);
   const found = report.words.filter(({ standing }) => standing === 'beyond');
 
-  test('every word judged not decodable is beyond, and no other', () => {
+  test('every word judged not decodable is beyond, and no other word is', () => {
     const settled = found.map(({ word }) => word).filter((word) => !(word in mayDiffer));
     expect(settled.toSorted()).toEqual(Object.keys(beyond).toSorted());
   });
@@ -35,7 +35,7 @@ describe.each(passages)('$title', ({ text, group, beyond, mayDiffer }) => {
     expect(report.words.filter(({ standing }) => standing === 'unsure')).toEqual([]);
   });
 
-  test('each lacks what the judges listed', () => {
+  test('each word that is beyond lacks the patterns the judges listed', () => {
     const missing = Object.fromEntries(
       found.filter(({ word }) => word in beyond).map(({ word, missing }) => [word, [...missing].toSorted()]),
     );

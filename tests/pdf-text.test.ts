@@ -4,10 +4,10 @@ import { readPdf } from '../src/cli/read-pdf.ts';
 import { pdfLayouts, wordsOf } from './desk/pdf-layouts.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 
-/** Of the words of a file, so many are read in their order. */
+/** The smallest share of the words of a file that must be read in their order. */
 const MOST = 0.995;
 
-describe('a PDF as pdf-lib makes it', () => {
+describe('a PDF made by pdf-lib', () => {
   test.each(pdfLayouts.map((layout) => [layout.name, layout] as const))('%s', async (_name, layout) => {
     const { text } = await readPdf(await layout.make(), loadAnalyzer());
     const found = wordsOf(text);

@@ -24,7 +24,7 @@ const sequences = readFolder('sequences').map(({ file, value }) => ({
 const groups = readFolder('groups').map(({ file, value }) => ({ file, value, group: parseGroup(value) }));
 const analyzer = loadAnalyzer();
 
-/** Rows of the catalogue no starter teaches, by the reason. */
+/** Rows of the catalogue that no starter sequence teaches, by reason. */
 const leftOut = {
   'learnt as whole words': ['irregular'],
   'spellings of words from Greek': ['eu', 'ps'],
@@ -60,10 +60,13 @@ const dolch = readFileSync(new URL('words/dolch-1936.tsv', import.meta.url), 'ut
  */
 const englandWords = readTable(new URL('words/england-2013.tsv', import.meta.url)).map(({ word }) => word!);
 
-/** What the curriculum of England asks for in years 1 to 4 besides its lists: two homophones no pattern covers. */
+/** Two homophones that no pattern covers. The curriculum of England asks for them in years 1 to 4, besides its lists. */
 const englandHomophones = ['two', 'their'];
 
-/** Where a starter follows a document: its words, and what the document has later or sooner than our own starters. */
+/**
+ * The documents that starters follow. Each has its words, and the patterns that come later or sooner in it than in our
+ * own starters.
+ */
 const documents: Readonly<Record<string, Readonly<Record<'words' | 'later' | 'sooner', readonly string[]>>>> =
   {
     'england-2013': {
@@ -101,14 +104,17 @@ describe('schemas', () => {
     return ajv.getSchema(`${name}.schema.json`)!;
   });
 
-  test.each([...sequences, ...groups])('$file fits', ({ file, value }) => {
+  test.each([...sequences, ...groups])('$file fits its schema', ({ file, value }) => {
     const check = file.startsWith('groups/') ? checkGroup! : checkSequence!;
     expect(check(value), ajv.errorsText(check.errors)).toBe(true);
   });
 
-  /** Said by the engine only, which knows the catalogue and compares the steps of a sequence. */
+  /** Messages of the engine only, which knows the catalogue and compares the steps of a sequence. */
   const BEYOND_SCHEMAS = /there is no pattern|is taught in/;
-  /** What the schemas ask of those who write a file, and is taken all the same: no word twice in a step, an id in plain letters. */
+  /**
+   * Rules that the schemas give to people who write a file: no word twice in a step, and an id in plain letters. Files
+   * that break these rules are accepted all the same.
+   */
   const ASKED_ONLY = ['bySight uniqueItems', 'id pattern'];
   const read = (value: unknown): unknown => readShareFile(JSON.stringify(value) ?? '');
   const group = {
@@ -149,7 +155,7 @@ describe('schemas', () => {
     ['sequence', checkSequence!, sequence, parseSequence],
     ['shared file', checkShare!, { wordreach: 1, groups: [group], sequences: [sequence] }, read],
   ])(
-    'a %s with anything else in any place of it is refused by its schema and its reader alike',
+    'a %s with a wrong value in any place is refused by both its schema and its reader',
     (_, check, whole, parse) => {
       for (const value of withOthers(whole)) {
         const says = refusal(() => parse(value));
@@ -165,13 +171,16 @@ describe('schemas', () => {
   );
 });
 
-/** What may be in a file where something else should be; a place that is undefined is left out. */
+/** Wrong values to put in a place of a file. With `undefined`, the place is left out. */
 const OTHERS: readonly unknown[] = [
   ...[undefined, null, true, 0, 1, -1, 1.5, '', ' ', 'ai', 'a b', '2026-11-25', 'free'],
   ...[[], {}, [''], ['ai'], ['ai', 'ai'], [7], [{}], { a: 1 }],
 ];
 
-/** A value with each of the others in each place, and with a key more in each object. */
+/**
+ * Yields copies of a value: a copy with each of the other values in each place, and a copy with an additional key in
+ * each object.
+ */
 function* withOthers(value: unknown): Generator<unknown> {
   yield* OTHERS;
   if (Array.isArray(value)) {
@@ -202,13 +211,13 @@ describe.each(sequences)('$file', ({ file, sequence }) => {
   const bySight = steps.flatMap((step) => step.bySight);
   const document = documents[sequence.id] ?? { words: dolch, later: [], sooner: [] };
 
-  test('is named by its id', () => {
+  test('has its id as its file name', () => {
     expect(basename(file, '.json')).toBe(sequence.id);
   });
 
-  test('teaches every pattern but those left out on purpose', () => {
+  test('teaches every pattern except those left out on purpose', () => {
     const taught = new Set(steps.flatMap((step) => step.teaches));
-    // A finer row counts only where a step names it, so that no sequence has to.
+    // A finer row counts only if a step names it, so a sequence need not name any.
     const untaught = coarseRows.map(({ id }) => id).filter((id) => !taught.has(id));
     const meant = [...Object.values(leftOut).flat(), ...document.later];
     expect(
@@ -217,12 +226,12 @@ describe.each(sequences)('$file', ({ file, sequence }) => {
     ).toEqual(meant.filter((id) => !document.sooner.includes(id)).toSorted());
   });
 
-  test('takes its by-sight words from Dolch, or from the document it follows, each once', () => {
+  test('takes its by-sight words from Dolch or from the document it follows, each word once', () => {
     expect(bySight.filter((word) => !document.words.includes(word))).toEqual([]);
     expect(bySight.filter((word, i) => bySight.indexOf(word) !== i)).toEqual([]);
   });
 
-  test('gives no word by sight that its letters would give by then', () => {
+  test('gives no word by sight that its patterns already make readable at that step', () => {
     const early = steps.flatMap((step, i) => {
       const reads = readerAt(withoutBySight(sequence), i + 1);
       return step.bySight.filter((word) => reads(word.toLowerCase())).map((word) => `${i + 1} ${word}`);
@@ -230,12 +239,12 @@ describe.each(sequences)('$file', ({ file, sequence }) => {
     expect(early).toEqual([]);
   });
 
-  test('makes all words of that list readable before it ends', () => {
+  test('makes all words of Dolch, or of the document it follows, readable by its last step', () => {
     const reads = readerAt(sequence, steps.length);
     expect(document.words.filter((word) => !reads(word.toLowerCase()))).toEqual([]);
   });
 
-  test('has words to practise at every step', () => {
+  test('has common words to practise at every step', () => {
     const idle = steps.filter((_, i) => {
       const judge = judgeAt(sequence, i + 1);
       return !commonWords.some((word) => judge(word).standing === 'fresh');
@@ -245,9 +254,9 @@ describe.each(sequences)('$file', ({ file, sequence }) => {
 });
 
 /**
- * Outside check: England's national curriculum 2013, English Appendix 1 (Open Government Licence), example
- * words by year, written down from memory. It is no order to follow, but what comes earlier there should not
- * come later here, and what the first years hold should be within reach.
+ * Outside check: England's national curriculum 2013, English Appendix 1 (Open Government Licence), example words by
+ * year, written down from memory. A sequence need not follow its order. But words that come earlier there should not
+ * come later here, and the words of the first years should be within reach.
  */
 const curriculum = new URL('../../shared/data/england_nc_appendix1.tsv', import.meta.url);
 
@@ -260,7 +269,7 @@ describe.skipIf(!existsSync(curriculum)).each(sequences)('$file beside a curricu
       .map(({ word }) => readers.findIndex((reads) => reads(word!.toLowerCase())) + 1);
   const years = ['Year 1', 'Year 2', 'Years 3-4'].map(stepsOf);
 
-  test('reads at its end at least 97 of 100 words of the first two years, 90 of the next two', () => {
+  test('reads at its end at least 97 of 100 words of the first two years and 90 of the next two', () => {
     const shares = years.map((steps) => steps.filter((step) => step > 0).length / steps.length);
     [0.97, 0.97, 0.9].forEach((least, i) => {
       expect(shares[i]).toBeGreaterThanOrEqual(least);
@@ -277,7 +286,7 @@ describe.skipIf(!existsSync(curriculum)).each(sequences)('$file beside a curricu
  * Outside source: the common exception words of years 1 and 2 and the word list of years 3 and 4 of the same curriculum, from memory,
  * checked against two public copies.
  */
-test('a British group reads at the end of a year at least 98 of 100 words that England lists for it', () => {
+test('at the end of a year, a British group reads at least 98 of 100 words that England lists for that year', () => {
   const { sequence } = sequences.find(({ sequence }) => sequence.id === 'england-2013')!;
   expect(sequence.accent).toBe('british');
   const listed = readTable(new URL('words/england-2013.tsv', import.meta.url));
@@ -290,7 +299,7 @@ test('a British group reads at the end of a year at least 98 of 100 words that E
   expect(unread.length / listed.length, unread.map(({ word }) => word).join(' ')).toBeLessThan(0.02);
 });
 
-test.each(groups)('$file names a starter and a step of it', ({ group }) => {
+test.each(groups)('$file names a starter sequence and one of its steps', ({ group }) => {
   const sequence = sequences.find(({ sequence }) => sequence.id === group.sequence)?.sequence;
   expect(sequence).toBeDefined();
   expect(() => compileGroup(group, sequence!)).not.toThrow();

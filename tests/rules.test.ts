@@ -22,6 +22,6 @@ describe.each(ruleTables)('$title', (table) => {
   );
 });
 
-test('the page of rules is what npm run rules writes', () => {
+test('the page of rules is the same as the output of npm run rules', () => {
   expect(readFileSync(RULES_PAGE, 'utf8')).toBe(writeRulesPage(ruleTables));
 });

@@ -16,9 +16,10 @@ import { loadAnalyzer } from './load-analyzer.ts';
 import { readAnnotated } from './sequences/annotated-text.ts';
 
 /**
- * Sequences in the styles schools write them, all written for this test in orders of our own, each with what a
- * teacher would say it means (`.tsv`: step, item, then pattern ids, `words: …` for by-sight words, `-` for nothing
- * to teach, `?` for what nobody could know, `missed` behind what we do not find yet). Common practice, no source.
+ * Sequences in the styles that schools use, all written for this test in orders of our own. Common practice, no source.
+ * Each sequence has a `.tsv` file with the meaning that a teacher would give it. A row has the step, the item, and then
+ * pattern ids, `words: …` for by-sight words, `-` for nothing to teach, or `?` for a meaning nobody could know. A row
+ * that we do not find yet ends in `missed`.
  */
 const folder = new URL('sequences/', import.meta.url);
 const styles = readdirSync(folder)
@@ -32,8 +33,8 @@ const styles = readdirSync(folder)
   }));
 
 /**
- * More sequences, in which each clause carries what its author, a teacher's stand-in, takes it for; each was written
- * before its reading was seen. Common practice, no source.
+ * More sequences, in which each clause carries the meaning given by its author, who acted as a teacher. Each sequence
+ * was written before its reading was seen. Common practice, no source.
  */
 const annotated = new URL('sequences/annotated/', import.meta.url);
 const engine = loadAnalyzer();
@@ -41,17 +42,20 @@ const clauses = readdirSync(annotated).flatMap((file) =>
   readAnnotated(readFileSync(new URL(file, annotated), 'utf8'), engine),
 );
 
-/** Bars for annotated clauses: the least share that is right, the most that are wrong and not asked about. */
+/**
+ * Bars for annotated clauses: the smallest share that is right, and the largest share that is wrong without being asked
+ * about.
+ */
 const LEAST_CLAUSES_RIGHT = 0.97;
 const MOST_WRONG_BUT_SURE = 0.005;
 
-/** The least share of items to be right without help, over all styles. */
+/** The smallest share of items that must be right without help, over all styles. */
 const LEAST_RIGHT = 0.95;
 const MISSED = '\tmissed';
 
 const seeded = { seed: 20_261_126, numRuns: 1000 };
 
-/** Pieces sequences are made of, and what else may be pasted. */
+/** Pieces of sequences, and other text that may be pasted. */
 const piece = fc.oneof(
   fc.constantFrom(...catalogue.map(({ label }) => label), ...catalogue.map(({ letters }) => letters)),
   fc.constantFrom(
@@ -102,11 +106,11 @@ const piece = fc.oneof(
 );
 const pastedText = fc.array(piece, { maxLength: 30, size: 'max' }).map((pieces) => pieces.join(' '));
 
-test('there are enough styles', () => {
+test('there are at least twelve styles', () => {
   expect(styles.length).toBeGreaterThanOrEqual(12);
 });
 
-test.each(styles)('reads $style', ({ pasted, expected }) => {
+test.each(styles)('reads a sequence in the style $style', ({ pasted, expected }) => {
   const missed = expected.map((row) => row.endsWith(MISSED));
   const rows = rowsOf(pasted).map((row, i) => (missed[i] === true ? `${row}${MISSED}` : row));
   const known = (row: string, i: number) =>
@@ -116,7 +120,7 @@ test.each(styles)('reads $style', ({ pasted, expected }) => {
   expect(found, 'found now: take the mark off').toEqual([]);
 });
 
-test.each(styles)('reads $style the same from a word processor', ({ pasted }) => {
+test.each(styles)('reads a sequence in the style $style the same way from a word processor', ({ pasted }) => {
   const meanings = (text: string) => rowsOf(text).map((row) => row.split('\t')[2]);
   const retyped = pasted
     .replaceAll('\n', '\r\n')
@@ -125,7 +129,7 @@ test.each(styles)('reads $style the same from a word processor', ({ pasted }) =>
   expect(meanings(retyped)).toEqual(meanings(pasted));
 });
 
-test('numbers under headings are no steps where they start anew, and are where they run on', () => {
+test('numbers under headings are steps if they run on, but not if they start anew', () => {
   const titles = (text: string) => importSequence(text).steps.map(({ title }) => title);
   expect(titles('Week 1\n1. sh\n2. ch\nWeek 2\n1. th\n2. ng')).toEqual(['Week 1', 'Week 2']);
   expect(titles('Week 1\n1. sh\n2. ch\nWeek 2\n3. th\n4. ng')).toHaveLength(4);
@@ -159,31 +163,31 @@ describe('example words', () => {
     if (shown.length > 0) expect(settled(`${letters} (${shown.join(', ')})`)[0]![0]).toContain(id);
   });
 
-  test('that need something else make a guess of what would be sure', () => {
+  test('that need other patterns turn a sure match into a guess', () => {
     expect(settled('a: hat, cap')).toEqual([['short-a', 'matched']]);
     expect(settled('a: hat, what')[0]![1]).not.toBe('matched');
     expect(settled('ng ropes (ring, long)')).toEqual([['ng', 'matched']]);
     expect(settled('ng ropes')).toEqual([['ng', 'guessed']]);
   });
 
-  test('change no text', () => {
+  test('change the text of no item', () => {
     const texts = (pasted: string, words?: typeof engine) =>
       importSequence(pasted, {}, [], words).steps.flatMap(({ items }) => items.map(({ text }) => text));
     for (const { pasted } of styles) expect(texts(pasted, engine)).toEqual(texts(pasted));
   });
 });
 
-describe('a table', () => {
+describe('a pasted table', () => {
   const head = 'Week\tFocus\tSpellings\tExamples';
   const read = (...rows: string[]) => importSequence([head, ...rows].join('\n')).steps;
 
-  test('has its steps titled by the focus column', () => {
+  test('takes the titles of its steps from the focus column', () => {
     expect(read('1\tShort a\tm, s\tam', '2\tInitial blends\tbl, cl\tclap').map(({ title }) => title)).toEqual(
       ['Week 1 · Short a', 'Week 2 · Initial blends'],
     );
   });
 
-  test('teaches the narrower of two columns that say the same', () => {
+  test('teaches only the narrower of two columns with the same meaning', () => {
     const [, blends, open] = read(
       '1\tShort a\tm\tam',
       '2\tInitial blends\tbl, cl\tclap',
@@ -193,7 +197,7 @@ describe('a table', () => {
     expect(open!.items.flatMap(({ patterns }) => patterns)).toEqual(['type-open', 'long-e', 'long-o']);
   });
 
-  test('is shown with its first rows, and read as the teacher says', () => {
+  test('is shown with its first rows, and is read by the column kinds that the teacher gives', () => {
     const pasted = 'A\tB\tC\n1\tsh\tship\n2\tch\tchop';
     const table = readColumns(pasted)!;
     expect(table.columns).toHaveLength(3);
@@ -222,7 +226,7 @@ describe('a table', () => {
 });
 
 describe('notations', () => {
-  // Each means the same in any sequence.
+  // Each notation means the same in any sequence.
   test.each<[string, string]>([
     ['a_e; a-e; a–e; a-consonant-e; aCe', 'a_e'],
     ['VCe; CVCe; v-e; silent e; final e; vowel-consonant-e', 'a_e e_e i_e o_e u_e-oo u_e-yoo'],
@@ -244,23 +248,23 @@ describe('notations', () => {
     for (const text of texts.split('; ')) expect([text, patternsOf(text)]).toEqual([text, patterns]);
   });
 
-  test('what has several meanings is a guess, unless what stands beside it decides', () => {
+  test('an item with several meanings is a guess, unless the item beside it decides', () => {
     expect(itemsOf('ow')).toMatchObject([{ status: 'guessed', patterns: ['ow-long-o', 'ow-ow'] }]);
     expect(itemsOf('oa, ow')[1]).toMatchObject({ status: 'matched', patterns: ['ow-long-o'] });
     expect(itemsOf('digraphs')).toMatchObject([{ status: 'guessed' }]);
   });
 
-  test('prose is not taken for letters', () => {
+  test('prose is not read as letters', () => {
     expect(itemsOf('visit a lighthouse or our harbour with Ines')).toMatchObject([
       { status: 'unknown', patterns: [] },
     ]);
   });
 });
 
-describe('what the teacher settled', () => {
+describe('a choice of the teacher', () => {
   const pasted = 'Week 1: sh, zzq, the marigold, constructor\nWeek 2: zzq';
 
-  test('goes for every item with that text, and changes no text', () => {
+  test('applies to every item with the same text, and changes no text', () => {
     const choices = {
       [choiceKey('ZZQ ')]: ['ch', 'no such pattern'],
       [choiceKey('the marigold')]: 'by-sight',
@@ -277,7 +281,7 @@ describe('what the teacher settled', () => {
     ]);
   });
 
-  test('never changes how the text is cut', () => {
+  test('never changes how the text is split', () => {
     fc.assert(
       fc.property(
         pastedText,
@@ -298,15 +302,15 @@ describe('what the teacher settled', () => {
     ['1. Ai – rain ', 'ai - rain'],
     ['“sh”', 'sh'],
     ['can’t', "can't"],
-  ])('%s is remembered as %s', (text, key) => {
+  ])('for %s is remembered as %s', (text, key) => {
     expect(choiceKey(text)).toBe(key);
   });
 });
 
 const about = { id: 'own', name: 'Our own', source: 'The school', licence: 'Its own' };
 
-describe('as a sequence', () => {
-  test('a pattern and a word stay in the first step that has them', () => {
+describe('conversion to a sequence', () => {
+  test('keeps a pattern and a word only in the first step that has them', () => {
     const sequence = toSequence(
       importSequence('Week 1: sh, ch\nSight words: the\nWeek 2: sh\nSight words: the, of'),
       about,
@@ -318,7 +322,7 @@ describe('as a sequence', () => {
   });
 
   test.each([...styles.map(({ pasted }) => pasted), '', 'Sight words', ' \n\t '])(
-    'is one the engine takes',
+    'gives a sequence that the engine accepts',
     (pasted) => {
       const sequence = toSequence(importSequence(pasted), about);
       expect(parseSequence(sequence)).toEqual(sequence);
@@ -326,8 +330,8 @@ describe('as a sequence', () => {
   );
 });
 
-describe('laws', () => {
-  test('nothing pasted is lost but what divides', () => {
+describe('laws of importing a sequence', () => {
+  test('nothing pasted is lost except separators', () => {
     fc.assert(
       fc.property(pastedText, (pasted) => {
         const { title, steps } = importSequence(pasted);
@@ -341,7 +345,7 @@ describe('laws', () => {
     );
   });
 
-  test.each(styles)('nothing of $style is lost', ({ pasted }) => {
+  test.each(styles)('nothing of the style $style is lost', ({ pasted }) => {
     const { title, steps } = importSequence(pasted);
     const kept = countPieces(
       [title, ...steps.flatMap((step) => [step.title, ...step.items.map(({ text }) => text)])].join('\n'),
@@ -352,7 +356,7 @@ describe('laws', () => {
     expect(lost).toEqual([]);
   });
 
-  test('every item has its text and only patterns of the catalogue; the result is a sequence', () => {
+  test('every item has a text and only patterns of the catalogue, and the result is a valid sequence', () => {
     const ids = new Set(catalogue.map(({ id }) => id));
     fc.assert(
       fc.property(pastedText, (pasted) => {

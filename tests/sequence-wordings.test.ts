@@ -25,7 +25,7 @@ function read(pasted: string): readonly (readonly ImportedItem[])[] {
   return importSequence(pasted, {}, [], engine).steps.map(({ items }) => items);
 }
 
-/** The fault of a reading; null where there is none. */
+/** Returns a description of the fault of a reading, or null if the reading has no fault. */
 function fault(items: readonly ImportedItem[], wordings: readonly Wording[]): string | null {
   const ids = [...new Set(items.flatMap(({ patterns }) => patterns))];
   const asked = items.filter(({ status }) => status === 'unknown').map(({ text }) => text);
@@ -34,12 +34,12 @@ function fault(items: readonly ImportedItem[], wordings: readonly Wording[]): st
   return `${wordings.map(({ text }) => text).join(' | ')} = ${[...ids, ...words].join(' ')}, asked ${asked.join(', ')}`;
 }
 
-/** Wordings drawn by chance: any row, then any of its wordings. */
+/** Wordings drawn at random: any row, and then any wording of that row. */
 const wording = fc
   .nat(rows.length - 1)
   .chain((row) => fc.nat(rows[row]!.length - 1).map((at) => rows[row]![at]!));
 
-test('what a teacher may write for any row of the catalogue is read as that row', () => {
+test('any wording that a teacher may use for a row of the catalogue is read as that row', () => {
   expect(rows.length).toBeGreaterThan(330);
   const drawn = fc.sample(wording, { seed: 20_261_130, numRuns: 1000 });
   const faults = drawn.flatMap((one) => fault(read(`Week 1: ${one.text}\nWeek 2: review`)[0]!, [one]) ?? []);
@@ -61,7 +61,7 @@ test.each(Object.entries(layOuts))(
   120_000,
 );
 
-/** How a teacher may join two things in a line. Common practice, no source. */
+/** Ways in which a teacher may join two things in a line. Common practice, no source. */
 const joints: Readonly<Record<string, (one: string, other: string) => string>> = {
   'a comma': (one, other) => `${one}, ${other}`,
   and: (one, other) => `${one} and ${other}`,
@@ -74,11 +74,11 @@ const joints: Readonly<Record<string, (one: string, other: string) => string>> =
   'a full stop': (one, other) => `${one}. ${other[0]!.toUpperCase()}${other.slice(1)}`,
 };
 
-/** So many of 200 may be read wrong and sure. */
+/** The highest number of pairs, out of 200, that may be read wrong and sure. */
 const MOST_SURE = 4;
 
 test.each(Object.entries(joints))(
-  'of two wordings joined by %s one is seldom lost unseen',
+  'of two wordings joined by %s, neither is often lost without a guess or a question',
   (_, join) => {
     const faults = fc
       .sample(fc.tuple(wording, wording), { seed: 20_261_201, numRuns: 200 })
@@ -94,7 +94,7 @@ test.each(Object.entries(joints))(
   60_000,
 );
 
-test('of what is said beside a list of by-sight words nothing is taught for sure', () => {
+test('remarks beside a list of by-sight words are never taught as sure words', () => {
   const words = 'said of they were come have there what one two who again your could people'.split(' ');
   const list = fc.shuffledSubarray(words, { minLength: 2, maxLength: 5 });
   const drawn = fc.sample(fc.record({ list, name: fc.constantFrom(...sightNames) }), {
@@ -114,7 +114,7 @@ test('of what is said beside a list of by-sight words nothing is taught for sure
   expect(faults).toEqual([]);
 });
 
-test('a line of examples below what they show is not asked about', () => {
+test('a line of examples below the pattern they show is not asked about', () => {
   const shown = catalogue.flatMap((row) => {
     const [wording] = wordingsOf(row);
     const words = row.examples.filter(

@@ -28,7 +28,7 @@ vi.mock('../src/host/browser.ts', () => import('./fakes/local-storage.ts'));
 const shapes = loadStoredShapes(1);
 const { signal } = new AbortController();
 
-/** Puts the shapes where the version that wrote them had them. */
+/** Stores the shapes in the places where the version that wrote them stored them. */
 beforeAll(async () => {
   for (const [key, value] of Object.entries(shapes.local)) kept.set(key, value);
   const desk = await openDB('desk', shapes.desk.version, {
@@ -50,8 +50,8 @@ beforeAll(async () => {
   shelf.close();
 });
 
-describe('what version 1 stored is read whole:', () => {
-  test('groups, the one that is chosen, and as it is what cannot be read', async () => {
+describe('the data that version 1 stored is read completely:', () => {
+  test('groups, the chosen group, and unreadable groups in their stored form', async () => {
     const { chosen, groups, unread } = await loadGroups();
     const { 'group-9': later, ...readable } = (shapes.local.groups as { groups: Record<string, object> })
       .groups;
@@ -71,7 +71,7 @@ describe('what version 1 stored is read whole:', () => {
     expect(await loadLesson({ group: 'herons', passage })).toEqual({ seed: 40, parts: {} });
   });
 
-  test('the look, the mark and the steps of the shelf, and how far copies went', async () => {
+  test('the look, the mark and the steps of the shelf, and the state of the copies', async () => {
     expect(await loadLook()).toBe('underline');
     expect(await loadMark()).toBe(97);
     expect(await loadSeen()).toEqual(shapes.local['shelf-seen']);
@@ -82,7 +82,7 @@ describe('what version 1 stored is read whole:', () => {
     expect(await loadPassages()).toEqual(shapes.desk.passages);
   });
 
-  test('beside a passage and a text that are damaged, which stay as they are and are told once', async () => {
+  test('also beside a damaged passage and text, which stay unchanged and are reported once', async () => {
     const [desk, shelf] = await Promise.all([openDB('desk'), openDB('shelf')]);
     const passage = { ...shapes.desk.passages[0], id: 'torn', versions: 7 };
     const text = { ...shapes.shelf.texts[0]!, id: 'torn', counts: 'none' };
@@ -130,7 +130,7 @@ describe('what version 1 stored is read whole:', () => {
   });
 });
 
-describe('a file that version 1 saved is read whole:', () => {
+describe('a file that version 1 saved is read completely:', () => {
   test('groups and sequences to share', () => {
     const { groups, sequences } = readShareFile(loadSavedFile('share-1.json'));
     expect(groups.map(({ name, names }) => [name, names])).toEqual([
@@ -142,7 +142,7 @@ describe('a file that version 1 saved is read whole:', () => {
     );
   });
 
-  test('groups, which are American where no accent was known yet', () => {
+  test('groups, which are American because no accent was known yet', () => {
     const { groups } = readShareFile(loadSavedFile('share-1.json'));
     expect(groups.map(accentOf)).toEqual(['american', 'american']);
   });
@@ -166,7 +166,7 @@ describe('a file that version 1 saved is read whole:', () => {
     expect(look.whole).toBe(true);
   });
 
-  test('the one kind of file there is now', async () => {
+  test('a file of the only kind that exists now', async () => {
     const look = await lookIntoFile(new Blob([loadSavedFile('file-1.jsonl')]), signal);
     expect(look).toEqual({
       whole: false,
@@ -176,14 +176,14 @@ describe('a file that version 1 saved is read whole:', () => {
   });
 
   test.each(['share-1.json', 'passages-1.json', 'shelf-1.jsonl', 'everything-1.jsonl'])(
-    '%s is known as a file to add, of which nothing here would change',
+    '%s is recognised as a file to add that would change nothing here',
     async (name) => {
       expect((await lookIntoFile(new Blob([loadSavedFile(name)]), signal)).clashes).toEqual([]);
     },
   );
 });
 
-describe('a file is taken', () => {
+describe('taking in a file', () => {
   const fileOf = async (items: Parameters<ReturnType<typeof beginFile>['add']>[0]): Promise<Blob> => {
     const file = beginFile({ whole: false });
     file.add(items);
@@ -192,7 +192,7 @@ describe('a file is taken', () => {
   const stepsOf = async () =>
     Object.values((await loadGroups()).groups).map(({ name, step, names }) => [name, step, names]);
 
-  test('merged: the group of its name is changed and keeps its names; added: it comes beside; undone: as before', async () => {
+  test('merging changes the group with that name but keeps its names, undo restores it, adding adds a group', async () => {
     const before = await stepsOf();
     const { herons } = (await loadGroups()).groups;
     const file = await fileOf([{ group: { ...herons!, step: 60, names: [] } }]);
@@ -222,8 +222,8 @@ describe('a file is taken', () => {
   });
 });
 
-describe('a file with accents is read whole:', () => {
-  test('a British and an American group, and the sequence of the one', () => {
+describe('a file with accents is read completely:', () => {
+  test('a British and an American group, and the sequence of the British group', () => {
     const text = loadSavedFile('share-2.json');
     const { groups, sequences } = readShareFile(text);
     expect(groups.map(({ name, accent, options }) => [name, accent, options])).toEqual([
@@ -235,7 +235,7 @@ describe('a file with accents is read whole:', () => {
 });
 
 describe('everything in one file', () => {
-  /** All that is kept, the fields of each thing in the order of their names. */
+  /** Returns all stored data, with the fields of each object in the order of their names. */
   async function readAll(): Promise<string> {
     const texts = [];
     for await (const slice of readShelf()) for (const { id } of slice) texts.push(await loadWhole(id));
@@ -250,7 +250,7 @@ describe('everything in one file', () => {
     for await (const slice of readShelf()) await deleteTexts(slice.map(({ id }) => id));
   }
 
-  test('comes back as it was when all is gone, but for how far copies went', async () => {
+  test('is restored as it was after all data is wiped, except for the state of the copies', async () => {
     const file = await packEverything();
     kept.delete('sync-state');
     const before = await readAll();
@@ -260,7 +260,7 @@ describe('everything in one file', () => {
     expect(await readAll()).toBe(before);
   });
 
-  test('takes the place of all that is here, and leaves what the account knows', async () => {
+  test('replaces all data that is here, except for the state of the copies', async () => {
     const file = await packEverything();
     const before = await readAll();
     await changeGroups((now) => ({ ...now, chosen: 'herons' }));

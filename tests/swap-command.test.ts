@@ -2,14 +2,14 @@ import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 
-/** The command as scripts call it; what it prints is a format others rely on. */
+/** Tests the command as scripts call it. Others rely on the format of its output. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const herons = 'profiles/groups/herons.json';
 const wave = '{"sentence":"It was an enormous wave.","start":10,"end":18}';
 
 describe('swap', () => {
-  test('one answer a line, in order; a line that is wrong says so and the others go on', () => {
+  test('prints one answer a line, in order, and goes on after a line with an error', () => {
     const { lines, code } = run(
       ['--json', '--all'],
       [wave, 'no JSON', '{"sentence":"Hi","start":0,"end":9}', '', wave],
@@ -26,14 +26,14 @@ describe('swap', () => {
     expect(last).toEqual(first);
   });
 
-  test('for a group, what it can read comes first', () => {
+  test('for a group, puts swaps that the group can read first', () => {
     const { lines } = run(['--json', '--group', herons], [wave]);
     const [answer] = lines;
     expect(answer.swaps[0]).toMatchObject({ text: 'big', reads: true });
     expect(answer.swaps.find((swap: { text: string }) => swap.text === 'huge').reads).toBe(false);
   });
 
-  test('without a group or --all there is one sentence to stderr and no answer', () => {
+  test('without a group or --all, prints one sentence to stderr and no answer', () => {
     const { lines, code, problem } = run(['--json'], [wave]);
     expect([lines, code]).toEqual([[], 2]);
     expect(problem).toContain('Give a group');

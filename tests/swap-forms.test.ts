@@ -10,7 +10,7 @@ const rows = readFileSync(new URL('words/swap-forms.tsv', import.meta.url), 'utf
   .filter((line) => line !== '' && !line.startsWith('#'))
   .map((line) => line.split('\t') as [string, PartOfSpeech, Form, string]);
 
-describe('the table writes a form as it is written', () => {
+describe('the table gives the written form of a word', () => {
   test.each(rows)('%s %s %s: %s', (lemma, part, form, written) => {
     expect(inflect(lemma, part, form, table) ?? '').toBe(written);
   });

@@ -19,24 +19,24 @@ test('the table is small enough to ship', () => {
   expect(bytes.length).toBeLessThan(2.1e6);
 });
 
-describe('on sentences of our own, of Tarn Quay and its news', () => {
+describe('on our own sentences about Tarn Quay and its news', () => {
   const asked = readSwapSentences('swap-test');
   const right = asked.map(({ sentence, start, end, right }) =>
     swapper.findSwaps(sentence, start, end).swaps.map(({ text }) => right.includes(text.toLowerCase())),
   );
-  test('there are 150 or more', () => {
+  test('there are at least 150 sentences', () => {
     expect(asked.length).toBeGreaterThanOrEqual(150);
   });
-  test('the first swap will do in 90 % or more', () => {
+  test('the first swap is good in at least 90 % of them', () => {
     expect(right.filter(([first]) => first).length / asked.length).toBeGreaterThanOrEqual(0.9);
   });
-  test('one of the first three in 95 % or more', () => {
+  test('one of the first three swaps is good in at least 95 % of them', () => {
     const good = right.filter((list) => list.slice(0, 3).includes(true));
     expect(good.length / asked.length).toBeGreaterThanOrEqual(0.95);
   });
 });
 
-describe('form', () => {
+describe('swaps take the form of the word', () => {
   test.each([
     ['They [purchased] a boat.', 'bought'],
     ['She is [purchasing] a boat.', 'buying'],
@@ -49,17 +49,17 @@ describe('form', () => {
     expect(texts(marked)).toContain(text);
   });
 
-  test('a pronoun does not follow a phrasal verb', () => {
+  test('a phrasal verb is not offered before a pronoun', () => {
     expect(texts('They [extinguished] it.')).not.toContain('put out');
   });
 
-  test('the article goes with the swap', () => {
+  test('the article changes together with the swap', () => {
     const huge = find('It was an [enormous] wave.').swaps.find(({ text }) => text === 'huge');
     expect(huge?.article).toEqual({ start: 7, end: 9, text: 'a' });
   });
 });
 
-describe('sense and part of speech', () => {
+describe('swaps fit the sense and the part of speech', () => {
   test.each([
     ['The prisoner was [charged] with theft by the police.', 'accused'],
     ['The film was [shot] in a small town.', 'filmed'],
@@ -71,7 +71,7 @@ describe('sense and part of speech', () => {
   });
 });
 
-describe('one construction only', () => {
+describe('swaps that fit only one construction', () => {
   const first = (marked: string): string => {
     const { swaps, best } = find(marked);
     return best > 0 ? swaps[0]!.text : '';
@@ -102,7 +102,7 @@ describe('one construction only', () => {
   ])('%s: %s Not: %s', (text, fits, doesNot) => {
     expect([texts(fits).includes(text), texts(doesNot).includes(text)]).toEqual([true, false]);
   });
-  test('a participle before its noun is not replaced, and one that is a noun is', () => {
+  test('a participle before its noun is not replaced, but a participle used as a noun is', () => {
     expect(offers('They helped the [injured] man.')).toEqual([]);
     expect(offers('They helped the [injured].')).toContain('hurt');
   });
@@ -124,23 +124,23 @@ describe('one construction only', () => {
   });
 });
 
-test('of two ways to read the word, the one that speaks more for a swap counts', () => {
+test('of two ways to read a word, the way that supports a swap more counts', () => {
   expect(texts('A small light [illuminated] the steps.')[0]).toBe('lit');
 });
 
-test('a helping verb further off makes no participle: it has to follow on', () => {
+test('a helping verb makes a participle only of a verb that follows directly', () => {
   expect(texts('The man had a boat and [selected] a rope.')).toContain('chose');
   expect(texts('The man had [selected] a rope.')).toContain('chosen');
 });
 
-describe('for a group', () => {
+describe('swaps for a group', () => {
   const judge = createJudge(
     loadEngine(),
     loadGroup(new URL('../profiles/groups/herons.json', import.meta.url).pathname).compiled,
   );
   const reach = reachFor(judge);
 
-  test('what it can read comes first, and only that is recommended', () => {
+  test('readable swaps come first, and only readable swaps are recommended', () => {
     let recommended = 0;
     let mixed = 0;
     for (const { sentence, start, end } of readSwapSentences('swap-tune')) {
@@ -158,14 +158,14 @@ describe('for a group', () => {
     expect(mixed).toBeGreaterThan(10);
   });
 
-  test('where nothing fits, the word may be taught or left', () => {
+  test('if no swap fits, the word may be taught or left', () => {
     const { best, alternatives } = find('The [lighthouse] is old.', { reach: () => 'not' });
     expect(best).toBe(0);
     expect(alternatives).toEqual(['teach', 'leave']);
   });
 });
 
-test('a capital in mid sentence is likely a name: nothing is recommended', () => {
+test('a word with a capital in mid sentence is likely a name, so nothing is recommended', () => {
   expect(find('The boat of [Grant] is old.').best).toBe(0);
   expect(find('They will [grant] a wish.').best).toBeGreaterThan(0);
   expect(find('[Grant] them a wish.').best).toBeGreaterThan(0);
@@ -183,6 +183,6 @@ test('an empty or impossible place has no swaps', () => {
   expect(swapper.findSwaps('', 0, 0).swaps).toEqual([]);
 });
 
-test('other bytes are no table', () => {
+test('bytes of another kind are refused as a table', () => {
   expect(() => openSwaps(new Uint8Array(64))).toThrow(RangeError);
 });

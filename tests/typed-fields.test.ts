@@ -5,8 +5,8 @@ import { expect, test } from 'vitest';
 import { editors } from './attack/editors.ts';
 
 /**
- * Nothing typed is lost: every field of a page that takes text is written down at least once a second while somebody types (`as`, an editor in
- * which a browser is killed, `tests/attack/editors.ts`), or is named here with the reason why it need not be.
+ * Nothing typed is lost. Every text field of a page is saved at least once a second while somebody types, or has a
+ * reason why it need not be. `as` names the editor in `tests/attack/editors.ts` in which a browser is killed.
  */
 type Kept = { readonly as: string } | { readonly reason: string };
 
@@ -16,7 +16,7 @@ const FIELDS: Readonly<Record<string, readonly Kept[]>> = {
   'pages/desk/intake-view.tsx': [{ as: 'a text for the desk' }],
   // The title, and the source.
   'pages/desk/source-fields.tsx': [{ as: 'the title of a passage' }, { as: 'the title of a passage' }],
-  // A meaning is a part of the passage, and kept with it.
+  // A meaning is a part of the passage, and is saved with the passage.
   'pages/desk/story-words.tsx': [{ as: 'the title of a passage' }],
   'pages/groups/paste-view.tsx': [{ as: 'a pasted sequence' }],
   'pages/groups/pattern-picker.tsx': [{ reason: 'a search: what is found is added by a press, and kept' }],
@@ -42,7 +42,7 @@ const FIELDS: Readonly<Record<string, readonly Kept[]>> = {
   'pages/welcome/group-step.tsx': [{ as: 'the name of a first group' }],
 };
 
-/** The fields of each file that take more than a tick, a slide or a file. */
+/** Returns the number of fields in each file, without checkboxes, radio buttons, sliders and file fields. */
 function listFields(): Record<string, number> {
   const root = fileURLToPath(new URL('../src/', import.meta.url));
   const found: Record<string, number> = {};
@@ -56,12 +56,12 @@ function listFields(): Record<string, number> {
   return found;
 }
 
-test('each field that takes text is written down while somebody types, or has a reason not to be', () => {
+test('each text field is saved while somebody types, or has a reason not to be', () => {
   const named = Object.fromEntries(Object.entries(FIELDS).map(([file, fields]) => [file, fields.length]));
   expect(listFields(), 'name the field in FIELDS of this test').toEqual(named);
 });
 
-test('in each of them a browser is killed', () => {
+test('each text field that is saved has an editor in which a browser is killed', () => {
   const killed = new Set(editors.map(({ name }) => name));
   const named = Object.values(FIELDS)
     .flat()

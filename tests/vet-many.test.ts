@@ -11,7 +11,7 @@ import { afterAll, describe, expect, test, vi } from 'vitest';
 import { english } from '../src/wording/en.ts';
 import { makeDocx, makeEpub, makePdf } from './desk/make-files.ts';
 
-/** Many texts at once, as scripts and job queues call for them; the output is a format others rely on. */
+/** Tests many texts at once, as scripts and job queues send them. Others rely on the format of the output. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
@@ -51,8 +51,8 @@ save('quay/notes.log', 'fish');
 
 const group = ['--group', 'herons.json'];
 
-describe('a table, records and rows', () => {
-  test('csv: a line for each text and group, exactly', async () => {
+describe('output as a table, as records and as rows', () => {
+  test('csv has exactly one line for each text and group', async () => {
     const { out, err, code } = await vet([...group, '--group', 'plovers.json', '--out', 'csv', 'quay']);
     expect(out).toBe(
       `\ufeff${[
@@ -73,7 +73,7 @@ describe('a table, records and rows', () => {
     expect(code).toBe(1);
   });
 
-  test('json: the files of a pattern and one by itself, in that order and none twice, exactly', async () => {
+  test('json has exactly the single file and the files of a pattern, in that order and none twice', async () => {
     const { out, err, code } = await vet([
       ...group,
       '--out',
@@ -154,7 +154,7 @@ describe('a table, records and rows', () => {
     expect(out).not.toMatch(/<script|\ssrc=|\shref=|@import|url\(/);
   });
 
-  test('several texts without --out have a line each', async () => {
+  test('several texts without --out get one line each', async () => {
     const { out, err, code } = await vet([...group, 'quay/fog.txt', 'quay/market/wait.html']);
     expect({ err, code }).toEqual({ err: '', code: 0 });
     const [head, first, second] = out.split('\n');
@@ -164,14 +164,14 @@ describe('a table, records and rows', () => {
     expect(out).not.toContain('\u001b');
   });
 
-  test('a damaged file is told in the sentence the extension has for it', async () => {
+  test('a damaged file is reported with the same sentence as in the extension', async () => {
     writeFileSync(join(folder, 'cut-off.docx'), 'PK\x03\x04 and no more');
     const { err, code } = await vet([...group, '--out', 'json', 'cut-off.docx']);
     expect(err).toBe(`cut-off.docx: ${english.files.damaged}\n`);
     expect(code).toBe(1);
   });
 
-  test('documents, PDF and books are read', async () => {
+  test('documents, PDFs and books are read', async () => {
     writeFileSync(join(folder, 'a.docx'), await makeDocx());
     writeFileSync(join(folder, 'b.pdf'), await makePdf());
     writeFileSync(join(folder, 'c.epub'), makeEpub([{ name: 'one', body: '<h1>One</h1><p>The fog.</p>' }]));
@@ -182,7 +182,7 @@ describe('a table, records and rows', () => {
       record.reports[0]!.words.map(({ word }) => word);
     expect(docx.title).toBe('The Marigold at Rest');
     expect(wordsOf(docx)).toEqual(expect.arrayContaining(['ferry', 'scrub']));
-    // That is in its footnote.
+    // This word is in the footnote of the document.
     expect(wordsOf(docx)).not.toContain('says');
     expect(pdf.title).toBe('A Wild Night');
     expect(wordsOf(pdf)).toContain('night');
@@ -198,7 +198,7 @@ describe('a table, records and rows', () => {
     expect(code).toBe(1);
   });
 
-  test('--help says how to call it and what the exit codes mean', async () => {
+  test('--help explains how to call the command and what the exit codes mean', async () => {
     const { out, code } = await vet(['--help']);
     expect(code).toBe(0);
     expect(out).toMatch(/--jsonl.*Exit code: 0 /s);
@@ -258,13 +258,13 @@ describe('JSON lines', () => {
     expect(await once(child, 'close')).toEqual([130, null]);
   });
 
-  test('the memory does not grow with the number of lines', async () => {
+  test('the memory use does not grow with the number of lines', async () => {
     const [few, many] = [await mostMemory(2_000), await mostMemory(10_000)];
     // What the others would take if they were kept: 8,000 lines of 8 kB.
     expect(many - few).toBeLessThan(40);
   });
 
-  test('the number of threads changes nothing', async () => {
+  test('the number of threads does not change the output', async () => {
     const texts = fc.sample(
       fc.array(
         fc.constantFrom('fog', 'Fish', 'wait', 'Ines', 'the', 'read', '12', '.', '“', '\n\n', 'é', 'zzyx'),
@@ -288,7 +288,7 @@ function save(name: string, content: unknown): void {
   writeFileSync(join(folder, name), typeof content === 'string' ? content : JSON.stringify(content));
 }
 
-/** The most memory a run over so many lines had, in megabytes. */
+/** Returns the highest memory use of a run over the given number of lines, in megabytes. */
 async function mostMemory(lines: number): Promise<number> {
   const tell = `process.on('exit', () => process.stderr.write(String(process.resourceUsage().maxRSS / 1024)))`;
   const child = start([...group, '--jsonl', '--jobs', '2'], ['--import', `data:text/javascript,${tell}`]);

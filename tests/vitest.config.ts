@@ -14,7 +14,10 @@ const all = globSync(unit, { cwd: root }).map((file) => ({
   file,
   text: readFileSync(`${root}${file}`, 'utf8'),
 }));
-/** Tests that replace a part of ours or of the machine, or start others: each file has a process of its own. */
+/**
+ * Tests that replace a part of our code or of the machine, or start other programs. Each of these files has a process
+ * of its own.
+ */
 const apart = all
   .filter(({ text }) =>
     /\bvi\.|fake-indexeddb|fakes\/(?:local-storage|extension)|\bprocess\.|\bglobalThis\b|node:child_process|happy-dom/.test(
@@ -24,8 +27,8 @@ const apart = all
   .map(({ file }) => file);
 
 /**
- * The build that tests without a browser see is Chromium's. The path of a browser may be in FIREFOX too, by hand or from
- * `get-browsers.ts`, and Vitest gives the environment to `import.meta.env`.
+ * Tests without a browser see the build for Chromium. FIREFOX may also hold the path of a browser, set by hand or by
+ * `get-browsers.ts`, and Vitest passes the environment to `import.meta.env`.
  */
 const env = { FIREFOX: '' };
 
@@ -38,16 +41,19 @@ function specsOf(browser: keyof typeof journeys, all: string[], not: string[] = 
   return { include: all, exclude: [...not, ...(JOURNEYS === 'done' ? [journeys[browser]] : [])] };
 }
 
-/** In milliseconds. Whole tables are gone through, which takes some seconds, and minutes on a machine that is busy with much else. */
+/**
+ * In milliseconds. The tests go through whole tables. This takes some seconds, or minutes on a machine that is busy
+ * with much else.
+ */
 const PATIENCE = 240_000;
 
 const inBrowsers = {
   globalSetup: 'tests/get-browsers.ts',
   testTimeout: 60_000,
   hookTimeout: 60_000,
-  // A busy machine is slow to answer; what holds is seen at once anyway.
+  // A busy machine is slow to answer. A condition that holds is seen at once anyway.
   expect: { poll: { timeout: 10_000 } },
-  // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
+  // A browser may fail by chance. .ci/run names each test that needed a second try, so that its cause is looked for.
   retry: 1,
   // Two browsers at once, each for all the files of its worker, which it forgets between them. They come after the tests without one, which use
   // all of the machine; Firefox begins as soon as a worker is free.

@@ -20,7 +20,7 @@ const told = [...readme.matchAll(/^\| `([^`]+)` \| ([^|]+)/gm)].map(([, file, fo
 }));
 const engineFiles = Object.keys(schema.properties) as (keyof typeof schema.properties)[];
 
-test('the README tells of every file of words, and of no other', () => {
+test('the README describes every file of words, and no other file', () => {
   expect(told.map(({ file }) => file).sort()).toEqual([...files, ...engineFiles].sort());
 });
 
@@ -31,7 +31,7 @@ test('the README names the columns of each table', () => {
     );
 });
 
-test('no list of words of the engine is without its form', () => {
+test('every list of words of the engine has a defined form', () => {
   const json = ['analyze', 'swap', 'variety', 'lesson'].flatMap((folder) =>
     readdirSync(new URL(`../src/${folder}`, import.meta.url), { recursive: true, encoding: 'utf8' })
       .filter((file) => file.endsWith('.json'))
@@ -43,14 +43,14 @@ test('no list of words of the engine is without its form', () => {
 });
 
 describe.each(files)('%s', (file) => {
-  test('each line is well formed, in order and there once', () => {
+  test('each line is well formed, in order and not repeated', () => {
     if (file === 'swaps.tsv') expect(readOwnSwaps().length).toBeGreaterThan(10_000);
     else if (file.endsWith('.tsv')) expect(readSourceRows(file).length).toBeGreaterThan(5);
     else if (file === 'phrases.txt') expect(readPhrases(file).size).toBeGreaterThan(5);
     else expect(readWordList(file).size).toBeGreaterThan(5);
   });
 
-  test('ends with one new line, and has no space at the end of a line', () => {
+  test('ends with one newline, and has no space at the end of a line', () => {
     expect(read(`src/data/source/${file}`)).toMatch(/\S\n$/);
     expect(read(`src/data/source/${file}`)).not.toMatch(/[ \t\r]$/m);
   });
@@ -62,7 +62,7 @@ test.each([
   ['word\treason\nSofa\tnone\n', 'line 2: word is one word in small letters, not: Sofa'],
   ['word\treason\nsofa\tnone\nsofa\tnone\n', 'line 3: sofa is there twice'],
   ['word\treason\nsofa\tnone\nchair\tnone\n', 'line 3: chair comes before sofa in the alphabet'],
-])('a bad table is told by line and reason: %j', (content, message) => {
+])('a bad table is reported with its line and the reason: %j', (content, message) => {
   const table = sourceTables['morphology-deny.tsv']!;
   expect(() => checkRows('morphology-deny.tsv', content, table)).toThrow(`morphology-deny.tsv, ${message}`);
 });
@@ -71,14 +71,14 @@ test.each([
   ['# one\nb a\n', 'line 2: a comes before b in the alphabet'],
   ['a\n# two\na\n', 'line 3: a is there twice'],
   ['a B\n', 'line 1: "B" is not in small letters with single spaces'],
-])('a bad list is told by line and reason: %j', (content, message) => {
+])('a bad list is reported with its line and the reason: %j', (content, message) => {
   expect(() => checkList('list.txt', content, /^[a-z]+$/, (line) => line.split(' '))).toThrow(message);
 });
 
 describe.each(engineFiles)('%s', (file) => {
   const content: unknown = JSON.parse(read(file));
 
-  test('has its form', () => {
+  test('has its defined form', () => {
     const ajv = new Ajv({ strict: false, validateFormats: false });
     const validate = ajv.compile({ $defs: schema.$defs, ...schema.properties[file] });
     validate(content);
@@ -87,8 +87,8 @@ describe.each(engineFiles)('%s', (file) => {
     ).toBeUndefined();
   });
 
-  test('its lists are in order of the alphabet', () => {
-    // Of these the order counts: a rule or form before another, and the likelier first.
+  test('has its lists in alphabetical order', () => {
+    // The order matters in these files: a rule or form comes before another, and the likelier comes first.
     if (/reading-rules|irregular-|affix|rule-sounds|sentences|begin-passage|first-names|clues/.test(file))
       return;
     const lines = /topic-words|word-parts|late-words|plain-words|opaque-words|name-parts/.test(file);
@@ -96,12 +96,13 @@ describe.each(engineFiles)('%s', (file) => {
   });
 });
 
-test('a list in disorder is found', () => {
+test('a list that is out of order is found', () => {
   expect(unsortedIn({ kind: ['b', 'a'], other: [['a', 'b']] }, '', false)).toEqual(['/kind: a']);
   expect(unsortedIn({ kind: 'b a c' }, '', true)).toEqual(['/kind: a']);
 });
 
-// Outside sources: npm naughty-words and profane-words. Plain words that they have for a second meaning are named here.
+// Outside sources: npm naughty-words and profane-words. Plain words that these lists contain for a second meaning are
+// named here.
 test('words of the word data that pupils may see are fit for a primary school', () => {
   const plain = new Set(['chug', 'snatch']);
   const unfit = readUnfitWords();
@@ -117,7 +118,10 @@ test('words of the word data that pupils may see are fit for a primary school', 
   expect([...new Set(shown)].filter((word) => unfit.has(word) && !plain.has(word)).sort()).toEqual([]);
 });
 
-/** Where a list is not in order: the path, and the first word that is out of it. `lines`: words parted by spaces are a list. */
+/**
+ * Returns the path of each list that is not in order, with the first word that is out of order. With `lines`, words
+ * separated by spaces are a list.
+ */
 function unsortedIn(value: unknown, path: string, lines: boolean): string[] {
   const words = lines && typeof value === 'string' ? value.split(' ') : value;
   if (
@@ -131,7 +135,7 @@ function unsortedIn(value: unknown, path: string, lines: boolean): string[] {
   return Object.entries(value).flatMap(([key, one]) => unsortedIn(one, `${path}/${key}`, lines));
 }
 
-test('the divisions by hand are in order of the alphabet, each word once', () => {
+test('the divisions by hand are in alphabetical order, each word once', () => {
   const words = divisions.map(({ division }) => division.replaceAll('.', ''));
   expect(words).toEqual([...new Set(words)].sort());
 });

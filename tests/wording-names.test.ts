@@ -8,7 +8,7 @@ import { avoided, names } from '../src/wording/names.ts';
 type Language = 'en' | 'es';
 type Texts = ReadonlyMap<string, string>;
 
-// The words that steps teach are no words of the interface; the titles are looked at where the sequences are.
+// Words that steps teach are not words of the interface. The titles of steps are checked where the sequences are.
 const { steps: _, ...spoken } = english;
 const interfaces: Readonly<Record<Language, Texts>> = {
   en: interfaceTexts('en', spoken),
@@ -28,14 +28,14 @@ describe.each(['en', 'es'] as const)('texts in %s', (language) => {
     expect(findAll(phrase, interfaces[language])).toEqual([]);
   });
 
-  test('say the names of the table', () => {
+  test('use all names of the table', () => {
     const all = [...texts[language].values()].join('\n').toLowerCase();
     const unsaid = Object.values(names).filter((name) => !all.includes(name[language].toLowerCase()));
     expect(unsaid.map((name) => name[language])).toEqual([]);
   });
 });
 
-// One sentence that has each former name: a pattern that finds nothing would let the name back in.
+// A sentence for each former name. A pattern that finds nothing would let the name come back.
 test.each([
   ['en', 'reach', 'It reaches 95%.'],
   ['en', 'gap', 'Gaps between letters'],
@@ -45,12 +45,15 @@ test.each([
   ['en', 'weakly', 'Last syllables said weakly'],
   ['es', 'descodificar', 'Lo que se puede descodificar.'],
   ['es', 'débil', 'Vocales débiles'],
-] as const)('%s: %s is found where it is', (language, _what, sentence) => {
-  const found = formerNames(language).filter(
-    (former) => findAll(former, new Map([['it', sentence]])).length > 0,
-  );
-  expect(found).not.toEqual([]);
-});
+] as const)(
+  'in %s, the former name %s is found in a sentence that contains it',
+  (language, _what, sentence) => {
+    const found = formerNames(language).filter(
+      (former) => findAll(former, new Map([['it', sentence]])).length > 0,
+    );
+    expect(found).not.toEqual([]);
+  },
+);
 
 function formerNames(language: Language): readonly string[] {
   const was = Object.values(names).flatMap((name) => {
@@ -67,11 +70,14 @@ function findAll(former: string, where: Texts): string[] {
 
 function interfaceTexts(language: Language, parts: Parameters<typeof listMessages>[1]): Texts {
   const messages = Object.entries(listMessages(language, parts));
-  // Holes have names of the code.
+  // Placeholders have names from the code, so they are not checked.
   return new Map(messages.map(([id, { message }]) => [id, message.replace(/\{(?!count\})\w+\}/g, '…')]));
 }
 
-/** What the starters say of themselves and of their steps. England's keeps the words of its document. */
+/**
+ * Returns the texts of the starters about themselves and their steps. England's starter keeps the words of its
+ * document.
+ */
 function sequenceTexts(): [string, string][] {
   const folder = new URL('../profiles/sequences/', import.meta.url);
   return readdirSync(folder).flatMap((file) => {
@@ -88,7 +94,7 @@ function sequenceTexts(): [string, string][] {
   });
 }
 
-/** The readme without its commands and links, which keep the names of files and fields. */
+/** Returns the lines of the readme without its commands and links, which keep the names of files and fields. */
 function readmeLines(): [string, string][] {
   const readme = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
   return readme

@@ -29,14 +29,14 @@ test('the first language is English', () => expect(en).toBe(english));
 describe.each(Object.entries(others))('the interface in %s', (_language, texts) => {
   const other = flatten(texts);
 
-  test('has every text, and none besides', () => {
+  test('has every text of the English interface, and no others', () => {
     expect([...other.keys()].sort()).toEqual([...all.keys()].sort());
   });
 
-  test('has the same holes in every form', () => {
+  test('has the same placeholders in every form', () => {
     const differing = [...all].filter(([id, text]) => {
       const wanted = holesOf(formsOf(text).other!).join();
-      // A form for one may say "one" in letters.
+      // A form for the number one may say "one" in letters.
       return Object.entries(formsOf(other.get(id)!)).some(([form, said]) => {
         const found = holesOf(said).join();
         return found !== wanted && !(form === 'one' && holesOf(`${said}{count}`).join() === wanted);
@@ -45,12 +45,12 @@ describe.each(Object.entries(others))('the interface in %s', (_language, texts) 
     expect(differing).toEqual([]);
   });
 
-  test('counts wherever the English counts', () => {
+  test('has counted forms wherever the English has them', () => {
     const differing = [...all].filter(([id, text]) => isCounted(text) !== isCounted(other.get(id)!));
     expect(differing.map(([id]) => id)).toEqual([]);
   });
 
-  test('is not English', () => {
+  test('has no phrase that is the same as in English', () => {
     const same = [...all].filter(
       ([id, text]) =>
         formsOf(text).other === formsOf(other.get(id)!).other &&
@@ -61,17 +61,17 @@ describe.each(Object.entries(others))('the interface in %s', (_language, texts) 
 });
 
 // developer.chrome.com, extensions reference, manifest "description": no more than 132 characters.
-test.each(Object.entries(languages))('browsers take the description in %s', (language, texts) => {
+test.each(Object.entries(languages))('browsers accept the description in %s', (language, texts) => {
   const { message } = listMessages(language, texts).manifest_description!;
   expect(message.length).toBeLessThanOrEqual(132);
 });
 
-test('no text has a dollar: browsers take it for a hole of their own', () => {
+test('no text has a dollar sign, which browsers read as a placeholder of their own', () => {
   const all = Object.values(languages).flatMap((parts) => Object.values(listMessages('en', parts)));
   expect(all.filter(({ message }) => message.includes('$'))).toEqual([]);
 });
 
-test('no two texts have a name that differs in capitals only: browsers take them for one', () => {
+test('no two texts have names that differ only in capitals, since browsers treat such names as one', () => {
   const names = Object.keys(listMessages('en', english)).map((name) => name.toLowerCase());
   expect(new Set(names).size).toBe(names.length);
   expect(names.filter((name) => !/^[a-z0-9_@]+$/.test(name))).toEqual([]);

@@ -1,6 +1,9 @@
 const segmenter = new Intl.Segmenter('en', { granularity: 'word' });
 
-/** The least any checker of a page does: every text node cut into words by the browser, and nothing else. In milliseconds. */
+/**
+ * Does the least work of any checker of a page: the browser cuts every text node into words, and nothing else happens.
+ * The time is in milliseconds.
+ */
 export function walkAndCut(): { time: number; words: number } {
   const start = performance.now();
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);

@@ -1,6 +1,6 @@
 import Mark from 'mark.js';
 
-/** The library goes from one word of a list to the next by calling itself, and runs out of stack at some thousands. */
+/** The library goes from one word of a list to the next by recursion, and runs out of stack at some thousands of words. */
 const AT_ONCE = 200;
 
 /**
@@ -27,7 +27,7 @@ export async function markWords(words: readonly string[], by: 'list' | 'pattern'
   return performance.now() - start;
 }
 
-/** Takes them away again; in milliseconds. */
+/** Removes the marks again. Returns the time in milliseconds. */
 export async function unmarkWords(): Promise<number> {
   const start = performance.now();
   await new Promise<void>((done) => new Mark(document.body).unmark({ done: () => done() }));

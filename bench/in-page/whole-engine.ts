@@ -6,13 +6,13 @@ import { openJudges } from './open-judges.ts';
 
 /** The overlay in a page, and the engine on another thread, asked by messages, as page and background are in the extension. */
 export interface WholeEngine {
-  /** Shades the whole page for a group at a step of the sequence; gives the milliseconds it took. */
+  /** Shades the whole page for a group at a step of the sequence. Returns the time in milliseconds. */
   shade(): Promise<number>;
   /** Shades again for a group that was taught something else. */
   reshade(step: number): Promise<number>;
-  /** Words of the page and how many of them are marked. */
+  /** Returns the number of words of the page, and the number of marked words. */
   count(): { words: number; marked: number };
-  /** The distinct words that have a mark anywhere on the page, near the view or not, as they are written in keys. */
+  /** Returns the distinct words that have a mark anywhere on the page, near the view or not, in the spelling of keys. */
   markedWords(): string[];
   stop(): Promise<void>;
 }

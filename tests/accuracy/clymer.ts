@@ -3,9 +3,12 @@ import { type UnitLists, utility } from './spelling-shares.ts';
 
 export interface Generalisation {
   readonly says: string;
-  /** T. Clymer, "The utility of phonic generalizations in the primary grades", The Reading Teacher 16 (1963): percent, from memory. */
+  /**
+   * The percentage in T. Clymer, "The utility of phonic generalizations in the primary grades", The Reading Teacher 16
+   * (1963), from memory.
+   */
   readonly clymer: number;
-  /** How far ours may lie from it, and why. */
+  /** How far our figure may differ from Clymer's. `why` gives the reason. */
   readonly within: number;
   readonly why: string;
   readonly measure: (lists: UnitLists) => number;
@@ -22,7 +25,10 @@ const oneBeat = (units: readonly Unit[]): boolean =>
   units.filter(({ sound }) => /[AEIOU]/.test(sound)).length === 1;
 const before = (units: readonly Unit[], unit: Unit): string => units[units.indexOf(unit) + 1]?.letters ?? '';
 
-/** Ours are types among the commonest 3,000 words, inflected forms included; his are words of four primers. */
+/**
+ * Our figures count distinct words among the commonest 3,000, including inflected forms. Clymer's figures count words
+ * of four primers.
+ */
 export const generalisations: readonly Generalisation[] = [
   {
     says: 'ay says long a',

@@ -1,13 +1,13 @@
 import compromise from 'compromise';
 import { type Facts, isLemma, rankOf } from '../../src/data/morphology/lexical-facts.ts';
 
-/** One inflected form with the base form it was made from: `hoped`, of `hope`. */
+/** One inflected form with its base form: `hoped`, of `hope`. */
 export interface Inflected {
   readonly form: string;
   readonly base: string;
 }
 
-/** The part of the library's `methods()` used here; its own types say only `object`. */
+/** The part of the library's `methods()` that is used here. The library's own types say only `object`. */
 interface Transforms {
   readonly two: {
     readonly transform: {
@@ -29,11 +29,12 @@ interface Transforms {
 }
 
 /**
- * Regular inflected forms as an outside library makes them (npm `compromise`: plural, conjugation,
- * comparison) of every WordNet base form. Both form and base are in `words` and among the `commonest` words.
+ * Returns the regular inflected forms that an outside library makes (npm `compromise`: plural, conjugation, comparison)
+ * from every WordNet base form. Both form and base are in `words` and among the `commonest` words.
  *
- * Irregular forms are left out (went, lives of life), and so are those that are base forms themselves with no
- * pointer to the base: an outside list cannot tell whether `bother` compares `both` or `wicked` is past.
+ * Irregular forms are left out (went, lives of life). Forms that are base forms themselves, without a pointer to the
+ * base, are left out too: an outside list cannot tell whether `bother` compares `both` or whether `wicked` is a past
+ * form.
  */
 export function generateInflections(
   words: ReadonlyMap<string, unknown>,
@@ -68,7 +69,7 @@ function inflect(base: string, parts: ReadonlySet<string>): string[] {
   return forms.filter((form) => form !== undefined);
 }
 
-/** What the same library takes for the base of an inflected form, in each part of speech its ending allows. */
+/** Returns the bases that the same library finds for an inflected form, for each part of speech that its ending allows. */
 export function undoInflection(form: string): string[] {
   const { noun, verb, adjective } = (compromise.methods() as Transforms).two.transform;
   const model = compromise.model();

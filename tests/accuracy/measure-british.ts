@@ -6,8 +6,9 @@ import { loadAnalyzer, loadLexicon } from '../load-analyzer.ts';
 import { readBritfone, scoreBritish } from './score-british.ts';
 
 /**
- * Says how many words are read in British as Britfone (MIT, J. Llarena) has them: `npx tsx tests/accuracy/measure-british.ts FOLDER`, for each
- * file `britfone*.tsv` of the folder; `--misses` lists the others, * before a common one.
+ * Prints how many words have the same British reading as in Britfone (MIT, J. Llarena): `npx tsx
+ * tests/accuracy/measure-british.ts FOLDER`. There is one figure for each file `britfone*.tsv` of the folder.
+ * `--misses` lists the other words, with * before a common word.
  */
 const { positionals, values } = parseArgs({
   allowPositionals: true,

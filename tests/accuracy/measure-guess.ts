@@ -9,27 +9,30 @@ import { cleanPronunciation } from '../../src/data/lexicon/clean-pronunciation.t
 import { readCmudict } from '../../src/data/read-cmudict.ts';
 import { readCapitalised, readFrequency } from '../../src/data/read-frequency.ts';
 
-/** How well words are read that were kept from the table and the model; shares from 0 to 1. */
+/** How well words are read that were left out of the table and the model. Shares are from 0 to 1. */
 export interface GuessScore {
-  /** Held-out headwords; those nobody could align (mr, tv) count as wrong. */
+  /** The held-out headwords. Words that could not be aligned (mr, tv) count as wrong. */
   readonly words: number;
   /** Words whose sounds agree with no listed pronunciation: by the model alone, and by the whole analysis. */
   readonly modelErrors: number;
   readonly errors: number;
-  /** Held-out words the frequency list writes in lower case. */
+  /** Held-out words that the frequency list writes in lower case. */
   readonly common: number;
   readonly commonErrors: number;
-  /** Common words that require exactly the patterns of the full table's reading: spellings, affixes, syllables and all. */
+  /**
+   * Common words that require exactly the patterns of the full table's reading: spellings, affixes, syllables and all
+   * others.
+   */
   readonly patternsRight: number;
   /** Common words whose spellings and sounds agree with the full table. */
   readonly spellingsRight: number;
-  /** Size of the model made from nine tenths. */
+  /** The size of the model made from nine tenths of the words. */
   readonly bytes: number;
 }
 
 /**
- * Reads a tenth of CMUdict's headwords (a-z, two letters and more) with a table and a model made from the rest.
- * Stress is ignored, schwa equals AH and the weak i IH; a word is right when it has any pronunciation listed.
+ * Reads a tenth of CMUdict's headwords (a-z, two or more letters) with a table and a model made from the rest. Stress
+ * is ignored. Schwa equals AH, and the weak i equals IH. A word is right if it matches any listed pronunciation.
  */
 export function measureGuess(): GuessScore {
   const built = buildLexicon(
@@ -83,7 +86,7 @@ function spellingsOf({
   return [...new Set(units.map(({ letters, sound }) => `${letters}:${mergeWeak(sound)}`))].sort().join(' ');
 }
 
-/** How a word of CMUdict may be said: its pronunciations as the engine writes sounds, weak vowels merged. */
+/** Returns the pronunciations of a CMUdict word in the sounds of the engine, with weak vowels merged. */
 export function listedSounds(word: string, pronunciations: readonly (readonly string[])[]): Set<string> {
   return new Set(pronunciations.map((phones) => mergeWeak(cleanPronunciation(word, phones).join(' '))));
 }

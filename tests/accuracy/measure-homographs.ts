@@ -2,19 +2,19 @@ import { type Chooser, createChooser, SURE } from '../../src/analyze/homographs/
 import { fitWeights } from '../../src/data/homographs/fit-weights.ts';
 import { type Example, readExamples, readMoreExamples } from '../../src/data/homographs/read-examples.ts';
 
-/** Shares from 0 to 1 over places of homographs whose readings are both in the word table. */
+/** Scores for occurrences of homographs whose readings are both in the word table. Shares are from 0 to 1. */
 export interface HomographScore {
   readonly words: number;
   readonly places: number;
   readonly micro: number;
-  /** Mean of the words' own shares. */
+  /** The mean of the shares of the words. */
   readonly macro: number;
-  /** Always the commoner reading: what there is to beat. */
+  /** The share if the commoner reading is always chosen: the baseline. */
   readonly majority: number;
-  /** Places chosen with a margin of at least SURE, and how many of them are right. */
+  /** The share of places chosen with a margin of at least SURE. `sureRight` tells how many of these are right. */
   readonly sure: number;
   readonly sureRight: number;
-  /** The words least often right, worst first. */
+  /** The words with the lowest shares, lowest first. */
   readonly worst: readonly (readonly [word: string, right: number])[];
 }
 
@@ -28,9 +28,9 @@ interface Tried {
 const FOLDS = 5;
 
 /**
- * Cross-validation on the Wikipedia homograph data (Gorman, Mazovetskiy and Nikolaev 2018, training part): each
- * place is read with weights learnt without its fifth of the places; the Brown corpus is learnt from as well. Null where
- * the data is not on this machine.
+ * Cross-validates on the Wikipedia homograph data (Gorman, Mazovetskiy and Nikolaev 2018, training part). Each place is
+ * read with weights learnt without its fifth of the places. The Brown corpus is used for training too. Null if the data
+ * is not on this machine.
  */
 export function measureHomographs(): HomographScore | null {
   const examples = readExamples();
@@ -46,7 +46,7 @@ export function measureHomographs(): HomographScore | null {
   return scoreOf(tried, majorityOf(examples));
 }
 
-/** The same number of places of each reading in every fold, as far as it goes. */
+/** Assigns places to folds so that each fold has, as far as possible, the same number of places of each reading. */
 function foldsOf(examples: readonly Example[]): number[] {
   const seen = new Map<string, number>();
   return examples.map(({ word, reading }) => {

@@ -1,6 +1,7 @@
 /**
- * How right the importer is on annotated sequences: `npx tsx tests/accuracy/measure-import.ts FOLDER [--misses]`. Prints
- * the share of clauses that are right, asked about, guessed wrong and wrong but sure, and of steps that are found.
+ * Measures how accurate the importer is on annotated sequences: `npx tsx tests/accuracy/measure-import.ts FOLDER
+ * [--misses]`. Prints the share of clauses that are right, asked about, guessed wrong, and wrong but sure. Also prints
+ * the share of steps that are found.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { loadAnalyzer } from '../load-analyzer.ts';

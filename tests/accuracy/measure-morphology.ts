@@ -29,7 +29,7 @@ export interface MorphologyFigures {
   readonly falseFriends: Share;
 }
 
-/** Forms are judged among the commonest words: rarer ones are mostly surnames. */
+/** Inflected forms are measured among the commonest words only, since rarer forms are mostly surnames. */
 const COMMONEST = 20_000;
 const INFLECTIONS = new Set(['s', 'es', 'ed', 'ing', 'est']);
 

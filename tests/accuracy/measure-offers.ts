@@ -18,10 +18,13 @@ import { reachFor } from '../../src/swap/index.ts';
 import type { SwapResult } from '../../src/swap/types.ts';
 
 /**
- * For how many of the words beyond a group a swap is recommended, for groups at a third and at two thirds of each starter
- * sequence: `npx tsx tests/accuracy/measure-offers.ts [--unseen] [--brown] [--file TEXT] [--misses 300] [--draw 60 SEED]`. The texts are the stories of
- * `../shared/pages/expected`, half of them kept apart (`--unseen`), the Brown corpus, or a file. `--misses`: the words without an offer, the commonest first;
- * `--draw`: places by chance of those with an offer, for a reader.
+ * Measures how many words beyond a group get a recommended swap, for groups at a third and at two thirds of each
+ * starter sequence: `npx tsx tests/accuracy/measure-offers.ts [--unseen] [--brown] [--file TEXT] [--misses 300] [--draw
+ * 60 SEED]`.
+ * - The texts are the stories of `../shared/pages/expected`, the held-out half of them (`--unseen`), the Brown corpus,
+ * or a file.
+ * - `--misses`: prints the words without an offer, the commonest first.
+ * - `--draw`: prints random places with an offer, for a reader.
  */
 const flags = process.argv.slice(2);
 const number = (flag: string): number | null =>
@@ -49,7 +52,10 @@ function measure(name: string, step: number, judge: Judge): void {
   const reach = reachFor(judge);
   let beyond = 0;
   let offered = 0;
-  /** Those for which the table has anything that the group reads, right there or not: no more can be offered. */
+  /**
+   * The number of words for which the table has any swap that the group reads, whether or not it fits the place. No
+   * more words can get an offer.
+   */
   let possible = 0;
   const misses = new Map<string, number>();
   const places: { order: number; line: string }[] = [];
@@ -95,7 +101,7 @@ function measure(name: string, step: number, judge: Judge): void {
   }
 }
 
-/** The sentence with the word marked, and with the first swap in its place. */
+/** Returns the sentence with the word marked, and the sentence with the first swap in place of the word. */
 function showSwap(sentence: string, start: number, end: number, { swaps }: SwapResult): string {
   const { text, article, span = { start, end } } = swaps[0]!;
   const before = article
@@ -113,7 +119,7 @@ function storyTexts(): string[] {
     .map((file) => readFileSync(new URL(file, folder), 'utf8'));
 }
 
-/** Every fifth sentence, put together as texts. */
+/** Returns every fifth sentence of the Brown corpus as a text. */
 function brownTexts(): string[] {
   const sentences = (readBrown() ?? []).filter((_, i) => i % 5 === 0);
   return sentences.map((words) =>

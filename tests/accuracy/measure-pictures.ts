@@ -9,9 +9,12 @@ import { openPictureBench } from './read-pictures.ts';
 import { scorePicture } from './score-picture.ts';
 
 /**
- * How well pictures of text are read: `npx tsx tests/accuracy/measure-pictures.ts [KIND…] [--every N] [--misses] [--keep FOLDER]`. Kinds: screen
- * (14 to 20 px), fine (the same on a screen of two dots a pixel), scan (200 dpi, turned, noise), columns, web (../shared/pages). The own text is
- * that of the first shelf. A word is right when it is there with the same letters, in order; signs around it do not count.
+ * Measures how well pictures of text are read: `npx tsx tests/accuracy/measure-pictures.ts [KIND…] [--every N]
+ * [--misses] [--keep FOLDER]`.
+ * - Kinds: screen (14 to 20 px), fine (the same at two dots a pixel), scan (200 dpi, turned, noise), columns, web
+ * (../shared/pages).
+ * - Our own text is the text of the first shelf.
+ * - A word is right if it occurs with the same letters, in order. Punctuation around it does not count.
  */
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -32,7 +35,7 @@ interface Sum {
 }
 
 const sums = new Map<string, Sum>();
-/** Sureness of right and of wrong words, in hundredths, of words the engine knows and of others. */
+/** The sureness of right and wrong words, in hundredths, for words that the engine knows and for other words. */
 const sureness = {
   known: { right: [] as number[], wrong: [] as number[] },
   other: { right: [] as number[], wrong: [] as number[] },

@@ -8,10 +8,14 @@ import { createShortener, type Shortening } from '../../src/shorten/index.ts';
 import { openSwaps } from '../../src/swap/index.ts';
 
 /**
- * How many sentences with words beyond a group get a shorter one, by rule, for groups at a third and two thirds of each starter
- * sequence: `npx tsx tests/accuracy/measure-shorten.ts [--draw 60 SEED] [--safe] [--rule NAME] [--far] [--longest 12] [--file TEXT]`. The
- * texts are the stories of `../shared/pages/expected`, or a file. `--draw`: that many sentences by chance with what they become, for a reader; each sentence
- * once over all groups. `--far`: groups at a third only; `--near`: at two thirds only. `--longest`: longer sentences are parted (12).
+ * Measures how many sentences with words beyond a group get a shorter version, by rule, for groups at a third and two
+ * thirds of each starter sequence: `npx tsx tests/accuracy/measure-shorten.ts [--draw 60 SEED] [--safe] [--rule NAME]
+ * [--far] [--longest 12] [--file TEXT]`.
+ * - The texts are the stories of `../shared/pages/expected`, or a file.
+ * - `--draw`: prints that many random sentences with their shorter versions, for a reader. Each sentence occurs once
+ * over all groups.
+ * - `--far`: only groups at a third. `--near`: only groups at two thirds.
+ * - `--longest`: longer sentences are split (12).
  */
 const flags = process.argv.slice(2);
 const flagValue = (flag: string): string | undefined =>

@@ -13,7 +13,7 @@ const sentences = readSwapSentences(flags.has('--tune') ? 'swap-tune' : 'swap-te
 const others = SOURCES.filter((each) => each !== 'own');
 const tables: [string, ReadonlySet<Source>][] = [['all sources', new Set()]];
 if (flags.has('--ablate')) {
-  // Our own list has nearly all words of these sentences, so the others are measured without it.
+  // Our own list contains nearly all words of these sentences, so the other sources are measured without it.
   tables.push(['own alone', new Set(others)], ['without own', new Set(['own'])]);
   for (const source of others) tables.push([`without own and ${source}`, new Set(['own', source])]);
 }

@@ -1,17 +1,17 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-/** A page that is rendered and read: its text is known. */
+/** A page with known text that is rendered and read. */
 export interface PictureCase {
   readonly name: string;
   readonly kind: 'screen' | 'fine' | 'scan' | 'columns' | 'web';
   readonly html: string;
   readonly words: readonly string[];
-  /** Its text, a paragraph a line. */
+  /** The text of the page, with one paragraph on each line. */
   readonly text: string;
-  /** Dots of the screen for each pixel of the page. */
+  /** The number of screen dots for each pixel of the page. */
   readonly density: number;
-  /** How a scanner takes it: turned by so many degrees, with noise and a grey cast; null for a screen. */
+  /** The effect of a scanner: the page is turned by this many degrees, with noise and a grey cast. Null for a screen. */
   readonly scan: { readonly turn: number; readonly noise: number } | null;
 }
 
@@ -34,7 +34,7 @@ const GROUNDS = [
 ];
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-/** The cases of one kind, or all; `every` takes each so-manyth. */
+/** Returns the cases of the given kinds, or all cases. `every` takes every nth case. */
 export function listPictureCases(kinds: readonly string[], every = 1): PictureCase[] {
   const cases = [...screens(1), ...screens(2), ...scans(), ...columns(), ...web()];
   return cases
@@ -42,7 +42,7 @@ export function listPictureCases(kinds: readonly string[], every = 1): PictureCa
     .filter((_, n) => n % every === 0);
 }
 
-/** Paragraphs of the texts of the first shelf, some 240 words from the given place on. */
+/** Returns paragraphs from the texts of the first shelf, some 240 words from a given place on. */
 export function takeText(from: number, words = 240): string[] {
   const all = paragraphs();
   const taken: string[] = [];
@@ -68,7 +68,7 @@ function paragraphs(): string[] {
   return kept;
 }
 
-/** A page in a typeface; `style` is that of the body. */
+/** Writes a page in a typeface. `style` is the style of the body. */
 export function writePage(
   font: string,
   size: number,
@@ -101,7 +101,7 @@ function screens(density: number): PictureCase[] {
   );
 }
 
-/** 200 dots an inch: a page of 96 pixels an inch, drawn with 2.083 dots for each. */
+/** Returns scans of 200 dots an inch. A page of 96 pixels an inch is drawn with 2.083 dots for each pixel. */
 function scans(): PictureCase[] {
   return FONTS.flatMap((font, f) =>
     [-1.2, 0.6].map((turn, n) => {
@@ -139,7 +139,7 @@ function columns(): PictureCase[] {
   });
 }
 
-/** The beginnings of ten stories that others wrote, where they are at hand. */
+/** Returns the beginnings of ten stories by other authors, if their files are available. */
 function web(): PictureCase[] {
   const folder = `${root}/../shared/pages/expected`;
   let files: string[];
@@ -181,7 +181,10 @@ function textOf(lines: readonly string[]): { readonly words: string[]; readonly 
   return { words: lines.flatMap(listWords), text: lines.join('\n') };
 }
 
-/** The words of a text as they are compared: quotes made straight, signs around words and between them left out, capitals kept. */
+/**
+ * Returns the words of a text in the form used for comparison. Quotes are made straight, signs around words and between
+ * them are left out, and capitals are kept.
+ */
 export function listWords(text: string): string[] {
   return text
     .normalize('NFKC')

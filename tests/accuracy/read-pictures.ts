@@ -15,7 +15,7 @@ const READER: Readonly<Record<string, string>> = {
 };
 const TYPES: Readonly<Record<string, string>> = { js: 'text/javascript', wasm: 'application/wasm' };
 
-/** A browser that renders pages and reads their pictures, with the reader of the sources. */
+/** A browser that renders pages and reads their pictures with the picture reader of the sources. */
 export interface PictureBench {
   render(one: PictureCase): Promise<Buffer>;
   /** The reading of a picture, and the milliseconds it took. */
@@ -102,7 +102,7 @@ async function renderCase(browser: Browser, reader: Page, one: PictureCase): Pro
   }
 }
 
-/** As a scanner takes a page: turned, a little soft, with noise, on grey paper, saved as JPEG. */
+/** Simulates a scanner: turns the page, softens it a little, adds noise and a grey background, and saves it as JPEG. */
 async function scan(reader: Page, picture: Buffer, how: NonNullable<PictureCase['scan']>): Promise<Buffer> {
   const data = await reader.evaluate(
     async ([png, { turn, noise }]) => {

@@ -2,7 +2,7 @@ import { chooseScope } from '../../src/overlay/choose-scope.ts';
 import { findArticle } from '../../src/overlay/find-article.ts';
 import { findTextBlocks } from '../../src/overlay/text-blocks.ts';
 
-/** What the overlay reads of a page, run in the page itself. */
+/** The text that the overlay reads on a page. The overlay code runs in the page itself. */
 export interface ReadStory {
   readonly scope: string;
   /** Every block of the page in order, and the part of it that is read; empty where none is. */

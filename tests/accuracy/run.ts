@@ -12,7 +12,10 @@ import { readGold, scoreGold } from './score-gold.ts';
 import { readNettalk, scoreNettalk } from './score-nettalk.ts';
 import { unitLists } from './spelling-shares.ts';
 
-/** Prints how right the word analysis is, each figure with its source. Data that may not ship is read from ../shared. */
+/**
+ * Prints how accurate the word analysis is. Each figure has its source. Data that may not be shipped is read from
+ * ../shared.
+ */
 const analyzer = loadAnalyzer();
 const lexicon = loadLexicon();
 const shared = new URL('../../../shared/data/', import.meta.url);

@@ -2,8 +2,8 @@ import type { Analyzer } from '../../src/analyze/index.ts';
 import type { Reading } from '../../src/analyze/types.ts';
 
 /**
- * Britfone's symbols and ours, vowels first. Its ʌ is ɐ; `R`, `Y` and the like are the ARPAbet of the table. Ours has one sound
- * (`AYA`, `AWA`) where Britfone writes two (aɪ ə, aʊ ə).
+ * Britfone's symbols and our sounds, vowels first. Britfone's ʌ is ɐ. `R`, `Y` and similar names are the ARPAbet of the
+ * table. We have one sound (`AYA`, `AWA`) where Britfone writes two (aɪ ə, aʊ ə).
  */
 const SOUNDS: Readonly<Record<string, string>> = {
   ...{
@@ -63,13 +63,16 @@ const SOUNDS: Readonly<Record<string, string>> = {
   },
 };
 
-/** A sound of Britfone, and whether it is a vowel that may be weak: ə, ɪ, i, ʊ and ɐ without stress. */
+/** A sound of Britfone. `weak`: whether it is a vowel that may be weak: ə, ɪ, i, ʊ and ɐ without stress. */
 interface Heard {
   readonly sound: string;
   readonly weak: boolean;
 }
 
-/** Words with their pronunciations from a file of Britfone: a head, then word, tab, sounds with spaces; several rows of a word are several ways. */
+/**
+ * Reads words with their pronunciations from a Britfone file. The file has a header, then a line for each
+ * pronunciation: word, tab, sounds separated by spaces. Several lines of a word are several pronunciations.
+ */
 export function readBritfone(file: string): Map<string, Heard[][]> {
   const words = new Map<string, Heard[][]>();
   for (const line of file.trim().split('\n').slice(1)) {
@@ -95,12 +98,13 @@ export interface BritishScore {
   readonly wrong: readonly string[];
 }
 
-/** The commonest words that are counted apart. */
+/** How many of the commonest words are counted separately. */
 const COMMON = 5000;
 
 /**
- * How many words of Britfone that the table has are read as in one of its ways, stress and weak vowels aside: a vowel that is weak on one
- * side may be any short one on the other, and may be left out before l, m, n and r. Of two readings of ours (either, a homograph) one counts.
+ * Counts the Britfone words in the table that are read like one of Britfone's pronunciations, ignoring stress and weak
+ * vowels. A vowel that is weak on one side may be any short vowel on the other, and may be left out before l, m, n and
+ * r. If we have two readings (either, a homograph), one match is enough.
  */
 export function scoreBritish(
   theirs: ReadonlyMap<string, readonly (readonly Heard[])[]>,
@@ -146,9 +150,9 @@ function agree(ours: readonly string[], theirs: readonly Heard[], i = 0, j = 0):
   if (their) {
     if (our === their.sound && goOn(1, 1)) return true;
     if (their.weak && SHORT.test(our) && goOn(1, 1)) return true;
-    // The u of regular and individual: j ʊ, or ʊ where ours is long.
+    // The u of regular and individual: j ʊ, or ʊ where our vowel is long.
     if (their.weak && their.sound === 'UH' && our === 'UW' && goOn(1, 1)) return true;
-    // Two vowels that run together in Britfone: idea, usual, material.
+    // Two vowels that Britfone merges into one: idea, usual, material.
     const next = ours[i + 1] ?? '';
     if (their.sound === 'IA' && /^(I[YHX]|Y)$/.test(our) && WEAK.test(next) && goOn(2, 1)) return true;
     if (their.sound === 'UA' && our === 'UW' && WEAK.test(next) && goOn(2, 1)) return true;

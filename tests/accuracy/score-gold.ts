@@ -1,7 +1,7 @@
 import type { Analyzer } from '../../src/analyze/index.ts';
 import type { Reading } from '../../src/analyze/types.ts';
 
-/** One line of a gold file: the columns word, pron, seg, morph, syl, notes. */
+/** One line of a gold file, with the columns word, pron, seg, morph, syl, notes. */
 export interface GoldRow {
   readonly word: string;
   /** Unit notations that count as right. */
@@ -31,7 +31,10 @@ const TYPE_LETTERS: Readonly<Record<string, string>> = {
   other: 'x',
 };
 
-/** Reads a gold file: tab-separated with a header line; `alt=… || …`, `morph-alt=…` and `syl-alt=…` in the notes are as good. */
+/**
+ * Reads a gold file: tab-separated with a header line. `alt=… || …`, `morph-alt=…` and `syl-alt=…` in the notes give
+ * alternatives that also count as right.
+ */
 export function readGold(text: string): GoldRow[] {
   const [, ...lines] = text.trimEnd().split('\n');
   return lines.map((line) => {
@@ -72,12 +75,12 @@ export function scoreGold(rows: readonly GoldRow[], analyzer: Analyzer): GoldSco
   return { rows: rows.length, wrong };
 }
 
-/** The owners' ending written as one unit is written as two, like ours: girl + s'. */
+/** Splits a possessive ending written as one unit into two units, like ours: girl + s'. */
 function normaliseOwners(units: string): string {
   return units.replace(/ \+s':([SZ])$/, " +s:$1 +':-");
 }
 
-/** No change need not be written: thank+ful:none+ly:none and thank+ful+ly are the same. */
+/** Removes the marks for “no change”, which are optional: thank+ful:none+ly:none equals thank+ful+ly. */
 function normaliseMorph(morph: string): string {
   return morph.replaceAll(':none', '');
 }

@@ -1,10 +1,10 @@
 import type { Aligner } from '../../src/analyze/alignment/align.ts';
 import { placeSpellings } from '../../src/analyze/build/place-spellings.ts';
 
-/** One word of NETtalk: a sound symbol for each letter, `-` where a letter belongs to its neighbour. */
+/** One word of NETtalk, with a sound symbol for each letter. `-` means that the letter belongs to its neighbour. */
 export interface NettalkWord {
   readonly word: string;
-  /** ARPAbet sounds of each letter, none for a silent one. */
+  /** The ARPAbet sounds of each letter. Empty for a silent letter. */
   readonly sounds: readonly (readonly string[])[];
 }
 
@@ -17,7 +17,7 @@ export interface NettalkScore {
   readonly wrong: readonly string[];
 }
 
-/** Reads the corpus and the key of its symbols (tab separated with a header line). */
+/** Reads the corpus and the key to its symbols (tab-separated with a header line). */
 export function readNettalk(corpus: string, key: string): NettalkWord[] {
   const arpabet = new Map(
     rows(key).map(([symbol, sounds]) => [symbol!, sounds === '(none)' ? [] : sounds!.split(' ')]),
@@ -33,8 +33,8 @@ export function readNettalk(corpus: string, key: string): NettalkWord[] {
 }
 
 /**
- * Two ways of writing that are no difference of opinion: a syllabic l, m, n keeps its weak vowel on the vowel
- * letter before (medal), and after a ti or ci said SH the weak vowel is on the second vowel letter (ocean).
+ * Removes two differences that are only a matter of notation. A syllabic l, m or n keeps its weak vowel on the vowel
+ * letter before it (medal). After a ti or ci pronounced SH, the weak vowel is on the second vowel letter (ocean).
  */
 function normalise(word: string, symbols: string[]): string[] {
   const out = [...symbols];
@@ -52,7 +52,7 @@ function normalise(word: string, symbols: string[]): string[] {
   return out;
 }
 
-/** How often the aligner, given NETtalk's own pronunciation, puts each sound on the letters NETtalk puts it on. */
+/** Counts how often the aligner, given NETtalk's own pronunciation, assigns each sound to the same letters as NETtalk. */
 export function scoreNettalk(words: readonly NettalkWord[], aligner: Aligner): NettalkScore {
   let [aligned, letters, lettersRight, wordsRight] = [0, 0, 0, 0];
   const wrong: string[] = [];

@@ -2,11 +2,11 @@ import { diffArrays } from 'diff';
 import type { PictureReading } from '../../src/picture/picture-reading.ts';
 import { listWords } from './picture-cases.ts';
 
-/** How a reading compares with the words that are in the picture. */
+/** The comparison of a reading with the words in the picture. */
 export interface PictureScore {
-  /** Words that are there with the same letters, in order. */
+  /** Words of the picture that were read with the same letters, in order. */
   readonly right: number;
-  /** Words that were read and are not in the picture. */
+  /** Words that were read but are not in the picture. */
   readonly added: number;
   /** Each word that was read. */
   readonly read: readonly { readonly word: string; readonly sureness: number; readonly isRight: boolean }[];

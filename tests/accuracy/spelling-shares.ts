@@ -1,7 +1,7 @@
 import type { Analyzer } from '../../src/analyze/index.ts';
 import type { Unit } from '../../src/analyze/types.ts';
 
-/** Words with the units of their usual reading, endings taken apart. */
+/** Words with the units of their usual reading. Endings are separate units. */
 export type UnitLists = readonly { readonly word: string; readonly units: readonly Unit[] }[];
 
 export function unitLists(words: Iterable<string>, analyzer: Analyzer): UnitLists {
@@ -12,8 +12,8 @@ export function unitLists(words: Iterable<string>, analyzer: Analyzer): UnitList
 }
 
 /**
- * How a sound is spelt: the letters that stand for it with their share, the commonest first. A final -y and the
- * split vowels count as spellings of their own; affixes are left out.
+ * Returns how a sound is spelt: each spelling with its share, the commonest first. A final -y and the split vowels
+ * count as separate spellings. Affixes are left out.
  */
 export function spellingShares(lists: UnitLists, sounds: ReadonlySet<string>): Map<string, number> {
   const counts = new Map<string, number>();
@@ -28,7 +28,10 @@ export function spellingShares(lists: UnitLists, sounds: ReadonlySet<string>): M
   return new Map([...counts].sort((a, b) => b[1] - a[1]).map(([letters, count]) => [letters, count / total]));
 }
 
-/** Of the words in which letters are where `applies` says, the percentage in which the generalisation holds. */
+/**
+ * Returns the percentage of words for which a generalisation holds, among the words in which `applies` finds the
+ * letters.
+ */
 export function utility(
   lists: UnitLists,
   applies: (word: string, units: readonly Unit[]) => Unit | undefined,

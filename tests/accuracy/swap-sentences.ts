@@ -4,11 +4,14 @@ export interface SwapSentence {
   readonly sentence: string;
   readonly start: number;
   readonly end: number;
-  /** Every swap that would do. */
+  /** Every swap that counts as right. */
   readonly right: readonly string[];
 }
 
-/** Reads `tests/words/swap-*.tsv`: the sentence with its word in square brackets, tab, swaps divided by bars. */
+/**
+ * Reads `tests/words/swap-*.tsv`. Each line has the sentence with its word in square brackets, a tab, and the swaps
+ * separated by bars.
+ */
 export function readSwapSentences(name: string): SwapSentence[] {
   const content = readFileSync(new URL(`../words/${name}.tsv`, import.meta.url), 'utf8');
   return content

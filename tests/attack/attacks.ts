@@ -1,4 +1,7 @@
-/** What an attacker, a crash or a damaged file may try, and the files of tests that try it. A new attack gets a line here. */
+/**
+ * The attempts of an attacker, a crash or a damaged file, and the test files that try each. A new attack gets a line
+ * here.
+ */
 export const attacks: readonly { readonly what: string; readonly tries: readonly string[] }[] = [
   {
     what: 'a browser killed while somebody types',

@@ -1,11 +1,11 @@
 import type { Locator, Page } from 'playwright-core';
 
-/** Where a teacher types, and where it is found after the browser's next start. */
+/** A place where a teacher types, and the place where the text is found after the next start of the browser. */
 export interface Editor {
   readonly name: string;
-  /** Opens it with the insertion point in a field whose content the next key replaces. */
+  /** Opens the place and puts the insertion point in a field. The next key replaces the field's content. */
   open(page: Page, inside: (path: string) => string): Promise<void>;
-  /** What the browser's next start shows of it. */
+  /** Returns the text that is shown after the next start of the browser. */
   kept(page: Page, inside: (path: string) => string): Promise<string>;
 }
 
@@ -27,7 +27,7 @@ export const editors: readonly Editor[] = [
       await second.goto(inside(`desk.html#passage/${id}`));
       await second.locator('.cm-content').waitFor();
       await second.close();
-      // What the other window has saved since is beside this one.
+      // The text saved by the other window since then is a version beside this one.
       await page.bringToFront();
       await page.evaluate(async (id) => {
         const db = await new Promise<IDBDatabase>((resolve) => {
@@ -120,7 +120,7 @@ export const editors: readonly Editor[] = [
   field(
     'the title of a passage',
     async (page, inside) => {
-      // That of the kill before, where there is one.
+      // Opens the passage from the previous kill, if there is one.
       await openAnew(page, inside('desk.html'));
       if ((await idOfLast(page)) === null) await newPassage(page, inside);
       await openLastPassage(page, inside);
@@ -140,7 +140,7 @@ export const editors: readonly Editor[] = [
       await openAnew(page, inside('lesson.html#herons'));
       await page.locator('.lesson-part').nth(3).waitFor();
       const name = page.getByLabel('Name of the preset');
-      // It is open where a name was found again.
+      // The field is already open if a typed name was restored.
       await toRest(page);
       if (!(await name.isVisible())) await page.getByRole('button', { name: 'Save as preset' }).click();
       await name.click();
@@ -156,7 +156,7 @@ export const editors: readonly Editor[] = [
   },
 ];
 
-/** A field that is there as soon as its page is. */
+/** Creates an editor for a field that exists as soon as its page is open. */
 function field(name: string, show: Editor['open'], find: (page: Page) => Locator): Editor {
   return {
     name,
@@ -180,19 +180,19 @@ function at(path: string): Editor['open'] {
 
 const namesOf = (page: Page) => page.getByRole('textbox', { name: 'Names', exact: true });
 
-/** Also where only the part of the address behind # is another. */
+/** Opens an address anew, even if only its part after # differs from the current address. */
 async function openAnew(page: Page, address: string): Promise<void> {
   await page.goto('about:blank');
   await page.goto(address);
 }
 
-/** The noted text comes a moment after the field. */
+/** Waits for the saved text, which appears a moment after the field. */
 async function toRest(page: Page): Promise<void> {
   await page.evaluate(() => chrome.storage.local.get(null).then(() => undefined));
   await page.evaluate(() => new Promise((rested) => requestAnimationFrame(() => setTimeout(rested))));
 }
 
-/** Gives the id of a new passage, which is opened. */
+/** Opens a new passage and returns its id. */
 async function newPassage(page: Page, inside: (path: string) => string): Promise<string> {
   await openAnew(page, inside('desk.html#new'));
   await page.locator('#pasted').fill('Bram.');
@@ -206,7 +206,7 @@ async function selectText(page: Page): Promise<void> {
   await page.keyboard.press('Control+A');
 }
 
-/** The text of the passage that was saved last. */
+/** Returns the text of the passage that was saved last. */
 async function lastPassage(page: Page, inside: (path: string) => string): Promise<string> {
   await openLastPassage(page, inside);
   return (await page.locator('.cm-line').allTextContents()).join('\n');
@@ -241,7 +241,7 @@ async function openFirstText(page: Page, inside: (path: string) => string): Prom
   const snake = page.getByRole('link', { name: 'The Snake at the Gate' });
   const add = page.getByRole('button', { name: 'Add the first shelf' });
   await snake.or(add).first().waitFor();
-  // A copy that Firefox has for a time only comes without texts.
+  // An extension that is loaded only temporarily in Firefox comes without texts.
   if (await add.isVisible()) await add.click();
   await snake.click();
   await page.locator('.shelf-notes textarea').waitFor();

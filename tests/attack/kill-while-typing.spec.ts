@@ -11,15 +11,19 @@ import { editors } from './editors.ts';
 import { type KillableBrowser, startKillable } from './killable-browser.ts';
 
 /**
- * The browser is killed at a random moment while somebody types (SIGKILL, as when the power goes or memory runs out): a second of it is lost at
- * most, and its next start shows the rest. 100 moments in `npm run attack`, in every editor and both browsers; four in the tests, other
- * editors in each browser. `KILLS` and `SEED` choose others.
+ * Kills the browser at a random moment while somebody types (SIGKILL, as in a power failure or when memory runs out).
+ * At most a second of typing is lost, and the next start shows the rest. `npm run attack` kills at 100 moments, in
+ * every editor and both browsers. The normal tests kill at four moments, in different editors for each browser. `KILLS`
+ * and `SEED` choose other moments.
  */
 
 const KILLS = Number(process.env.KILLS ?? 4);
 const FIRST = process.env.KILLS === undefined && browserName === 'firefox' ? 4 : 0;
 const SEED = Number(process.env.SEED ?? 1);
-/** The longest wait of an editor, and what a busy machine may take besides to hear a key and to write, in milliseconds. */
+/**
+ * The longest delay of an editor before it saves. `BUSY` is the extra time that a busy machine may need to receive a
+ * key and to write. In milliseconds.
+ */
 const MOST_LOST = 1000;
 const BUSY = 1000;
 
@@ -33,19 +37,19 @@ afterAll(async () => {
   rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
 });
 
-/** The worst of all kills so far. */
+/** The largest loss of all kills so far. */
 const worst = { lost: 0, where: 'nowhere' };
 afterAll(() => console.log(`${KILLS} kills: the most that was lost is ${worst.lost} ms, in ${worst.where}`));
 
 const moments = Array.from({ length: KILLS }, (_, n) => {
   const { below } = createPicker(SEED, `kill ${n}`);
   const editor = editors[(n + FIRST) % editors.length]!;
-  // From the first keys on; slower and faster than any pause of the editors.
+  // The kill may come from the first keys on. Keys are typed slower and faster than any pause of the editors.
   return { n, editor, name: editor.name, after: 200 + below(4800), key: 30 + below(270) };
 });
 
 test.each(moments)(
-  '$n: killed $after ms into $name',
+  '$n: killed $after ms into $name, the browser loses at most a second of typing',
   { timeout: 120_000 },
   async ({ n, editor, after, key }) => {
     running ??= await startKillable(profile);
@@ -57,14 +61,14 @@ test.each(moments)(
     const next = await running.context.newPage();
     const shown = await editor.kept(next, running.inside);
     const start = commonStart(shown, typed.text);
-    // Less than its own word may be of an earlier kill.
+    // Fewer letters than the tag may come from an earlier kill.
     const kept = start < TAG ? 0 : start;
     const lost = kept === typed.text.length ? 0 : Math.round(typed.killed - typed.times[kept]!);
     if (lost > worst.lost) Object.assign(worst, { lost, where: editor.name });
     expect(lost, `${kept} of ${typed.text.length} letters are there: "${shown.slice(0, 80)}"`).toBeLessThan(
       MOST_LOST + BUSY,
     );
-    // Nothing else got in between.
+    // No other text was inserted in between.
     if (kept > 0) expect(typed.text.startsWith(shown)).toBe(true);
     await next.close();
   },
@@ -72,12 +76,12 @@ test.each(moments)(
 
 interface Typed {
   readonly text: string;
-  /** When each letter was typed, and when the browser was killed, in milliseconds. */
+  /** The times at which each letter was typed. `killed` is the time at which the browser was killed. In milliseconds. */
   readonly times: readonly number[];
   readonly killed: number;
 }
 
-/** Types a letter each `key` milliseconds, and kills the browser after so many, wherever that is. */
+/** Types a letter every `key` milliseconds, and kills the browser `after` milliseconds, wherever the typing is. */
 async function typeUntilKilled(
   page: Page,
   browser: KillableBrowser,
@@ -96,7 +100,7 @@ async function typeUntilKilled(
       await wait(key);
     }
   })();
-  // The last key meets no browser any more.
+  // The last key may fail, because the browser is gone.
   typing.catch(() => undefined);
   await wait(after);
   isOver = true;
@@ -113,10 +117,10 @@ function commonStart(shown: string, typed: string): number {
   return n;
 }
 
-/** As long as the word of each kill, with a blank. */
+/** The length of the tag of a kill, including a space. */
 const TAG = 3;
 
-/** A word of its own for each kill, so that nothing of an earlier one is taken for it. */
+/** Returns a unique tag for each kill, so that text from an earlier kill is not mistaken for it. */
 function tagOf(n: number): string {
   return `${'abcdefghij'[Math.floor(n / 10) % 10]}${'klmnopqrst'[n % 10]}`;
 }

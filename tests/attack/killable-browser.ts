@@ -7,22 +7,25 @@ import { browserName } from '../e2e/browser.ts';
 import { builtForFirefox, launchingFirefox } from '../e2e/firefox.ts';
 import { startByPlaywright } from '../e2e/firefox-protocol.ts';
 
-/** A browser with the built extension in a profile that outlives it. */
+/** A browser with the built extension, in a profile that is kept after the browser ends. */
 export interface KillableBrowser {
   readonly context: BrowserContext;
-  /** Address of a page of the extension. */
+  /** Returns the address of a page of the extension. */
   inside(path: string): string;
-  /** Ends the browser's own process at once (SIGKILL), as when the power goes: nothing of it gets to say goodbye. */
+  /**
+   * Kills the browser's own process at once (SIGKILL), as in a power failure. No part of the browser can shut down
+   * properly.
+   */
   kill(): Promise<void>;
 }
 
-/** Firefox gives an add-on another address at each install, unless it has one already. */
+/** The address of the add-on. Firefox gives an add-on a new address at each install, unless it already has an address. */
 const ADDRESS = '8f2d1c7a-5b3e-4c69-9d10-6a7b2e4f8c35';
 
-/** Starts the browser of this run on a profile, be it new or left behind by a kill. */
+/** Starts the browser of this run on a profile, which is new or left behind by a kill. */
 export async function startKillable(profile: string): Promise<KillableBrowser> {
   const { context, origin } = await (browserName === 'firefox' ? startFirefox : startChromium)(profile);
-  // Chromium says in a link whose name it is which process has the profile, and so does Firefox.
+  // Chromium and Firefox store the id of the process that uses the profile in a link with this name.
   const lock = join(profile, browserName === 'firefox' ? 'lock' : 'SingletonLock');
   return {
     context,
@@ -65,7 +68,7 @@ async function startFirefox(profile: string): Promise<{ context: BrowserContext;
       firefoxUserPrefs: {
         ...firefoxUserPrefs,
         'extensions.webextensions.uuids': JSON.stringify({ 'wordreach@wordreach.example': ADDRESS }),
-        // After some kills it would ask whether to start without add-ons.
+        // After several crashes Firefox would ask whether to start without add-ons.
         'toolkit.startup.max_resumed_crashes': -1,
         'browser.sessionstore.resume_from_crash': false,
       },

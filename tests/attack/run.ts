@@ -4,8 +4,9 @@ import { startVitest, type TestCase } from 'vitest/node';
 import { attacks } from './attacks.ts';
 
 /**
- * `npm run attack [-- --kills N] [WORD]`: tries every attack on the built extension, in each browser that its tests run in, and prints what held;
- * only those with a word in what they try, where one is given. Ends with 1 where something did not hold.
+ * `npm run attack [-- --kills N] [WORD]`: tries every attack on the built extension, in each browser that its tests run
+ * in, and prints which attacks were withstood. With a WORD, only attacks that contain it in their description or test
+ * files are tried. Ends with 1 if an attack succeeded.
  */
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -21,7 +22,7 @@ if (wanted.length === 0) {
 }
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-/** Where an attack is tried: in a browser, or without one. */
+/** The places where an attack is tried: a browser, or no browser. */
 const PLACES = { e2e: 'Chromium', firefox: 'Firefox' } as const;
 const places = [...Object.values(PLACES), 'no browser'] as const;
 type Place = (typeof places)[number];

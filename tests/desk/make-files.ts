@@ -11,13 +11,13 @@ import {
 import { strToU8, zipSync } from 'fflate';
 import { PDFDocument, type PDFFont, PDFHexString, PDFName, type PDFPage, StandardFonts } from 'pdf-lib';
 
-/** A picture of one dot, as PNG. */
+/** A PNG picture of one pixel. */
 export const dot = Uint8Array.from(
   atob('iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=='),
   (sign) => sign.charCodeAt(0),
 );
 
-/** A document as Word writes it: title, headings, a list, a footnote and two pictures. */
+/** Makes a document as Word writes it: title, headings, a list, a footnote and two pictures. */
 export async function makeDocx(): Promise<Uint8Array> {
   const picture = () =>
     new Paragraph({
@@ -60,14 +60,14 @@ export async function makeDocx(): Promise<Uint8Array> {
   return new Uint8Array(await Packer.toBuffer(document));
 }
 
-/** The paragraphs of `makePdf`, with a word that is divided at a line's end and one that keeps its hyphen. */
+/** The paragraphs of `makePdf`. One word is divided at the end of a line, and one word keeps its hyphen. */
 export const pdfParagraphs = [
   'The wind got up in the night and by six the ferry could not leave the quay. Bram sat in the shed with his lamp and a tin of fish, and he let the rain hit the roof.',
   'Wilma had a plan. She would ring the bell at the end of the wall, so that any crew still out in the bay could find the gap. It was a well-known trick, and it was a good one.',
   'At ten the last of the nets came in. Not one man was lost, and the whole town went to bed glad.',
 ];
 
-/** Pages of a printed report: two of them, with a running head, page numbers, a heading, indented paragraphs and a list. */
+/** Makes two pages of a printed report, with a running head, page numbers, a heading, indented paragraphs and a list. */
 export async function makePdf(): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   const font = await pdf.embedFont(StandardFonts.TimesRoman);
@@ -99,7 +99,7 @@ export async function makePdf(): Promise<Uint8Array> {
   return pdf.save();
 }
 
-/** Lines as a typesetter breaks them, dividing a long word where it can: lan-tern. */
+/** Breaks lines like a typesetter, dividing a long word if possible: lan-tern. */
 function wrap(text: string, font: PDFFont, size: number, width: number, indent = 0): string[] {
   const lines: string[] = [];
   let line = '';
@@ -125,7 +125,10 @@ function wrap(text: string, font: PDFFont, size: number, width: number, indent =
   return [...lines, line];
 }
 
-/** Columns as a newsletter has them: the left one first, or row by row across them, under a heading over all. */
+/**
+ * Makes a page with columns like a newsletter, under a heading across all columns. The text is drawn column by column
+ * from the left, or row by row across the columns.
+ */
 export async function makeColumns(
   columns: readonly string[],
   order: 'columns' | 'rows' = 'columns',
@@ -144,7 +147,7 @@ export async function makeColumns(
   return pdf.save();
 }
 
-/** A table of short cells, drawn row by row. */
+/** Makes a table of short cells, drawn row by row. */
 export async function makeTable(rows: readonly (readonly string[])[]): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   const font = await pdf.embedFont(StandardFonts.Helvetica);
@@ -155,7 +158,7 @@ export async function makeTable(rows: readonly (readonly string[])[]): Promise<U
   return pdf.save();
 }
 
-/** Pages that are pictures, as a scanner leaves them. */
+/** Makes pages that consist of pictures, like those of a scanner. */
 export async function makeScan(): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   const image = await pdf.embedPng(await makePicture());
@@ -163,7 +166,7 @@ export async function makeScan(): Promise<Uint8Array> {
   return pdf.save();
 }
 
-/** A PDF that asks for a password (ISO 32000-1, 7.6.3: the standard handler), which nobody knows. */
+/** Makes a PDF that asks for an unknown password (ISO 32000-1, 7.6.3: the standard handler). */
 export async function makeLockedPdf(): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   pdf.addPage();
@@ -176,7 +179,7 @@ export async function makeLockedPdf(): Promise<Uint8Array> {
   return pdf.save({ useObjectStreams: false });
 }
 
-/** A grey picture of 64 by 64 dots, as PNG. */
+/** Makes a grey PNG picture of 64 by 64 pixels. */
 async function makePicture(): Promise<Uint8Array> {
   const { deflateSync, crc32 } = await import('node:zlib');
   const chunk = (kind: string, data: Uint8Array): Buffer => {
@@ -201,14 +204,14 @@ async function makePicture(): Promise<Uint8Array> {
   ]);
 }
 
-/** What a book is made of: a document's name and its body. */
+/** A part of a book: the name and body of one document. */
 export interface BookPart {
   readonly name: string;
   readonly label?: string;
   readonly body: string;
 }
 
-/** A book in EPUB 3 by its parts; `more` are further files of it. */
+/** Makes an EPUB 3 book from its parts. `more`: further files of the book. */
 export function makeEpub(
   parts: readonly BookPart[],
   more: Readonly<Record<string, Uint8Array>> = {},

@@ -1,17 +1,17 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { degrees, PDFDocument, type PDFFont, type PDFPage, StandardFonts } from 'pdf-lib';
 
-/** A file and the text that is read of it. */
+/** A PDF file and the text that is read from it. */
 export interface PdfLayout {
   readonly name: string;
   readonly make: () => Promise<Uint8Array>;
-  /** In the order they are read, as `wordsOf` gives them. */
+  /** The words in reading order, in the form that `wordsOf` returns. */
   readonly words: readonly string[];
 }
 
 const folder = new URL('../../profiles/texts/', import.meta.url);
 
-/** The paragraphs of the texts in the package, a few hundred words for each number. */
+/** Returns paragraphs from the texts of the package, a few hundred words for each number. */
 export function storyParagraphs(n: number): string[] {
   const files = readdirSync(folder).filter((file) => file.endsWith('.txt'));
   return [0, 1, 2].flatMap((more) =>
@@ -23,7 +23,7 @@ export function storyParagraphs(n: number): string[] {
   );
 }
 
-/** The words of a text, in small letters; marks between them do not count. */
+/** Returns the words of a text in lower case. Punctuation between words does not count. */
 export function wordsOf(text: string): string[] {
   return (text.toLowerCase().match(/[\p{L}\p{N}]+(?:[’'‐-][\p{L}\p{N}]+)*/gu) ?? []).map((word) =>
     word.replaceAll('’', "'").replaceAll('‐', '-'),
@@ -34,15 +34,15 @@ interface Setting {
   readonly font?: StandardFonts;
   readonly size?: number;
   readonly columns?: number;
-  /** In which order lines of columns are drawn. */
+  /** The order in which the lines of columns are drawn. */
   readonly order?: 'columns' | 'rows';
-  /** The letters drawn at a time. */
+  /** The unit of text that is drawn at a time. */
   readonly pieces?: 'line' | 'word' | 'letter';
   readonly justified?: boolean;
   readonly hyphens?: boolean;
-  /** By how many degrees the page is shown turned, its text upright as shown. */
+  /** The degrees by which the page is rotated when shown. The text is upright as shown. */
   readonly shown?: 0 | 90 | 180 | 270;
-  /** Whether text runs up the page, which is not turned. */
+  /** Whether the text runs up the page without a rotation of the page. */
   readonly sideways?: boolean;
   readonly heads?: boolean;
   readonly contents?: 'dots' | 'apart';
@@ -73,13 +73,13 @@ const LAYOUTS: Readonly<Record<string, Setting>> = {
   'a list of contents, and a stamp': { contents: 'apart', stamp: true },
 };
 
-/** Twenty files as `pdf-lib` makes them. */
+/** Twenty files made by `pdf-lib`. */
 export const pdfLayouts: readonly PdfLayout[] = Object.entries(LAYOUTS).map(([name, setting], n) => {
   const paragraphs = storyParagraphs(n);
   return { name, make: () => setPdf(paragraphs, setting), words: wordsOf(paragraphs.join('\n')) };
 });
 
-/** Width and height of the set text, as it is read. */
+/** The width and height of a page in reading position. */
 const WIDE = 420;
 const HIGH = 595;
 const MARGIN = 50;
@@ -142,7 +142,7 @@ function newPage(pdf: PDFDocument, { shown = 0, sideways = false }: Setting): PD
   return page;
 }
 
-/** Draws at a place of the page as it is read. */
+/** Draws text at a place of the page in reading position. */
 function draw(
   page: PDFPage,
   text: string,
@@ -191,7 +191,7 @@ function drawLine(
   }
 }
 
-/** Without the signs that the standard fonts do not have. */
+/** Replaces characters that the standard fonts do not have. */
 function plain(text: string): string {
   return text.replace(/[‘’]/g, "'").replace(/[“”]/g, '"').replaceAll('—', '-').replaceAll('…', '...');
 }

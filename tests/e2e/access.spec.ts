@@ -4,7 +4,7 @@ import { runAxe } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { openOwnPage, ownPages } from './own-pages.ts';
 
-// Web Content Accessibility Guidelines (WCAG) 2.2, level AA; the numbers name its criteria.
+// The numbers are criteria of the Web Content Accessibility Guidelines (WCAG) 2.2, level AA.
 let browser: TestBrowser;
 beforeAll(async () => {
   browser = await startBrowser();
@@ -14,15 +14,15 @@ afterAll(() => browser?.close());
 const addresses = Object.keys(ownPages) as (keyof typeof ownPages)[];
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
-describe.each(addresses)('%s', (address) => {
-  // Opened once: each test leaves it as the next may have it.
+describe.each(addresses)('the page %s', (address) => {
+  // The page is opened once. Each test leaves the page in a state that the next test can use.
   let page: Page;
   beforeAll(async () => {
     page = await openOwnPage(browser, address);
   });
   afterAll(() => page?.close());
 
-  test('moves nothing for those who do not want it (2.3.3)', async () => {
+  test('moves nothing if the user wants less motion (2.3.3)', async () => {
     await page.emulateMedia({ reducedMotion: 'reduce' });
     const moving = await page.evaluate(() =>
       [...document.querySelectorAll('*')]
@@ -35,16 +35,17 @@ describe.each(addresses)('%s', (address) => {
     expect(moving).toEqual([]);
   });
 
-  test('has no fault for axe, target sizes too (2.5.8), and enough contrast in dark as well', async () => {
+  test('has no axe faults, including target sizes (2.5.8), and has enough contrast in dark too', async () => {
     await page.emulateMedia({ colorScheme: 'light', reducedMotion: null });
-    // Colours fade into each other, and axe would find them half-way.
+    // Colours fade into each other, and axe would measure them half-way.
     const settle = () =>
       page.evaluate(() => Promise.all(document.getAnimations().map(({ finished }) => finished)));
     await settle();
     const light = await runAxe(page, { tags: TAGS });
     expect(light.faults).toEqual([]);
     expect(Object.keys(light.passes).length).toBeGreaterThan(5);
-    // Nothing but the colours is another; with forced ones axe would reckon with the page's own again.
+    // Only the colours differ, so only contrast is checked. With forced colours, axe would still use the page's own
+    // colours.
     await page.emulateMedia({ colorScheme: 'dark' });
     await settle();
     const dark = await runAxe(page, { rules: ['color-contrast'] });
@@ -52,7 +53,7 @@ describe.each(addresses)('%s', (address) => {
     expect(Object.keys(dark.passes)).toEqual(['color-contrast']);
   });
 
-  test('runs the other way round where a language does', async () => {
+  test('fits its window in a language that runs from right to left', async () => {
     await page.evaluate(() => document.documentElement.setAttribute('dir', 'rtl'));
     for (const width of [320, 1280]) {
       await page.setViewportSize({ width, height: 800 });
@@ -61,11 +62,11 @@ describe.each(addresses)('%s', (address) => {
     await page.evaluate(() => document.documentElement.removeAttribute('dir'));
   });
 
-  test('fits a window of 1280 px at 400 % (1.4.10) and with more room between letters (1.4.12)', async () => {
+  test('fits a window of 1280 px at 400 % (1.4.10) and with wider letter spacing (1.4.12)', async () => {
     await page.setViewportSize({ width: 320, height: 256 });
     const width = () => page.evaluate(() => document.documentElement.scrollWidth);
     expect(await width()).toBeLessThanOrEqual(320);
-    // A style of our own the page would not take; a sheet made by its own script it does.
+    // The page would refuse a style element from outside. It accepts a sheet made by its own script.
     await page.evaluate(() => {
       const sheet = new CSSStyleSheet();
       sheet.replaceSync(

@@ -9,8 +9,8 @@ beforeAll(async () => {
 });
 afterAll(() => browser?.close());
 
-describe('a long article for the Herons', () => {
-  test('exactly the expected words are marked, and taking the shading away leaves the page as it was', async () => {
+describe('in a long article for the Herons', () => {
+  test('exactly the expected words are marked, and removing the shading restores the page', async () => {
     const expected = JSON.parse(
       readFileSync(new URL('../pages/article.expected.json', import.meta.url), 'utf8'),
     );
@@ -29,8 +29,8 @@ describe('a long article for the Herons', () => {
   });
 });
 
-describe('a page that changes while it is shaded', () => {
-  test('new, edited and removed text is followed', async () => {
+describe('on a page that changes while it is shaded', () => {
+  test('the shading follows new, edited and removed text', async () => {
     const page = await browser.open(
       browser.serve(
         'changes.html',
@@ -50,7 +50,7 @@ describe('a page that changes while it is shaded', () => {
     await page.close();
   });
 
-  test('open shadow roots are shaded, hidden text is not until it shows', async () => {
+  test('open shadow roots are shaded, and hidden text is shaded when it appears', async () => {
     const page = await browser.open(
       browser.serve(
         'shadow.html',
@@ -70,7 +70,7 @@ describe('a page that changes while it is shaded', () => {
 });
 
 describe('the background', () => {
-  test('answers again after the browser has stopped it', async () => {
+  test('answers again after the browser has stopped the background', async () => {
     const page = await browser.open(browser.serve('again.html', '<title>Again</title><p>The lighthouse</p>'));
     await browser.press(page);
     await page.waitForFunction(() => CSS.highlights.get('wr-1')?.size === 1);

@@ -2,31 +2,31 @@ import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { browserName } from './browser.ts';
 
-/** What axe is to look at; all of a page by all of its rules where nothing is said. */
+/** The scope of an axe run. By default axe checks the whole page with all rules. */
 export interface AxeWish {
-  /** A part of the page, as a selector. */
+  /** A selector for a part of the page. */
   readonly part?: string;
   readonly rules?: readonly string[];
   readonly tags?: readonly string[];
-  /** Whether the frames of the page are looked at too, which takes longer. */
+  /** Whether the frames of the page are checked too, which takes longer. */
   readonly frames?: boolean;
 }
 
 export interface AxeFindings {
-  /** Each rule that is broken, with the elements that break it. */
+  /** The broken rules, each with the elements that break it. */
   readonly faults: string[];
-  /** The rules that hold, and for how many elements; where frames are left out, one element of each is counted. */
+  /** The rules that hold, with the number of elements. If frames are left out, one element is counted for each rule. */
   readonly passes: Readonly<Record<string, number>>;
 }
 
 /**
- * What axe finds in a page or a part of it, with its transitions at their end. Its code is put into a document once, whatever is looked at later. A frame is waited for as long as a
- * busy machine needs.
+ * Returns the results of axe for a page or a part of it, with its transitions finished. The code of axe is inserted
+ * into a document once, for all later runs. A frame is waited for as long as a busy machine needs.
  */
 export async function runAxe(page: Page, wish: AxeWish = {}): Promise<AxeFindings> {
   for (const frame of wish.frames ? page.frames() : [page.mainFrame()]) {
     const isThere = await frame.evaluate(() => {
-      // Colours that still turn from light to dark have a contrast nobody sees for long.
+      // Colours that are still changing from light to dark have a contrast that is visible only for a moment.
       for (const each of document.getAnimations()) if (each instanceof CSSTransition) each.finish();
       return 'axe' in globalThis;
     });
@@ -55,9 +55,10 @@ export async function runAxe(page: Page, wish: AxeWish = {}): Promise<AxeFinding
 }
 
 /**
- * What axe finds wrong with a page, or with a part of it. It goes by a page's elements and styles, which are the same in Firefox, and takes some
- * seconds there: in Firefox nothing is asked, and `access.spec.ts` alone goes through every page of the extension. In the dark nothing but the
- * colours is another, so that only their contrast is looked at; each test looks at its page in light, too.
+ * Returns the faults that axe finds in a page or a part of it. axe checks elements and styles, which are the same in
+ * Firefox, and takes some seconds there. In Firefox this function therefore checks nothing, and only `access.spec.ts`
+ * checks every page of the extension. In dark mode only the colours differ, so only contrast is checked. Each test
+ * checks its page in light mode too.
  */
 export async function axeFaults(page: Page, part?: string): Promise<string[]> {
   if (browserName === 'firefox') return [];

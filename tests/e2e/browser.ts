@@ -9,7 +9,7 @@ import { openSideWorld, type SideWorld } from './main-thread.ts';
 import type { OneBrowser, whyOnlyIn } from './only-in.ts';
 import { type PageServer, servePages } from './page-server.ts';
 
-/** The browser of this run: the project of vitest says it. */
+/** The browser of this run, chosen by the vitest project. */
 export const browserName = (process.env.TEST_BROWSER ?? 'chromium') as OneBrowser;
 
 /** A page of the browser itself. */
@@ -17,29 +17,32 @@ export const browserPage = browserName === 'firefox' ? 'about:support' : 'chrome
 
 /** A real browser with the built extension, and a server for the test pages. */
 export interface TestBrowser extends ExtensionBrowser, Pick<PageServer, 'address' | 'serve'> {
-  /** Address of a page of the extension. */
+  /** Returns the address of a page of the extension. */
   inside(path: string): string;
-  /** Opens an address in a tab in front. */
+  /** Opens an address in a tab in the foreground. */
   open(address: string): Promise<Page>;
-  /** Runs a function in the extension's background; it sees no variables from outside. */
+  /** Runs a function in the background of the extension. The function cannot use variables from outside. */
   inBackground<T>(run: () => T | Promise<T>): Promise<T>;
   inBackground<T, Given>(run: (given: Given) => T | Promise<T>, given: Given): Promise<T>;
-  /** Runs code beside a page's own scripts, where nothing they have changed is seen. */
+  /** Runs code in a world separate from a page's own scripts, so that their changes are not visible. */
   sideWorld(page: Page): Promise<Pick<SideWorld, 'evaluate'>>;
-  /** What the toolbar button's badge says for the page in front. */
+  /** Returns the text of the toolbar button's badge for the page in front. */
   badge(page: Page): Promise<string>;
-  /** Does for the tab in front what the shortcut of a command does. */
+  /** Runs a command for the tab in front, as its shortcut does. */
   command(name: keyof typeof SHORTCUTS): Promise<void>;
-  /** Chooses the extension's entry of the context menu, opened on an element of the page. */
+  /** Opens the context menu on an element of the page and chooses the extension's entry. */
   checkSelection(page: Page, selector: string): Promise<void>;
 }
 
-/** Commands of the manifest, and letters for them beside Alt and Shift; it suggests the first alone. */
+/**
+ * Commands of the manifest, with letters that are pressed together with Alt and Shift. The manifest suggests a shortcut
+ * only for the first command.
+ */
 const SHORTCUTS = { 'next-word': 'N', 'previous-word': 'P', 'open-desk': 'D' } as const;
 
 /**
- * The browser of this run as it is after installing. One serves all files of a worker: closing it closes its tabs and forgets what the extension
- * keeps.
+ * Starts the browser of this run in the state after installation. One browser serves all files of a worker. Closing it
+ * closes its tabs and deletes what the extension has stored.
  */
 export async function startBrowser(): Promise<TestBrowser> {
   if (browserName === 'firefox') return startFirefox();
@@ -51,7 +54,7 @@ export async function startOwnBrowser(language?: string): Promise<TestBrowser> {
   return serveBeside(await (browserName === 'firefox' ? startOwnFirefox(language) : startChromium(language)));
 }
 
-/** Firefox, and what only its tests do in its window. */
+/** Starts Firefox, with functions for its window that only its own tests use. */
 export async function startFirefox(): Promise<TestBrowser & Omit<FirefoxBrowser, 'badge'>> {
   return serveBeside(await keepLaunched('firefox', startOwnFirefox));
 }
@@ -94,14 +97,20 @@ async function serveBeside<T extends ExtensionBrowser>(
   };
 }
 
-/** The browser without the extension, for parts of it that run in a page by themselves; one for all files of a worker, too. */
+/**
+ * Starts the browser without the extension, for parts of the extension that run alone in a page. One browser serves all
+ * files of a worker.
+ */
 export function startPlainBrowser(): Promise<Browser> {
   return keepPlain(() =>
     browserName === 'firefox' ? launchPlainFirefox() : chromium.launch({ executablePath: findChromium() }),
   );
 }
 
-/** `test` for what one browser alone can do, for a reason named in `only-in.ts`; the other leaves it out. */
+/**
+ * Returns `test` for a feature that only one browser has, for a reason named in `only-in.ts`. The other browser skips
+ * the test.
+ */
 export function onlyIn(browser: OneBrowser, _reason: keyof typeof whyOnlyIn): typeof test {
   return (browserName === browser ? test : test.skip) as typeof test;
 }
@@ -133,7 +142,8 @@ async function startChromium(language?: string): Promise<Launched> {
         const [tab] = (await chrome.tabs.query({})).filter((one) => one.url === url || one.active);
         return chrome.action.getBadgeText({ tabId: tab!.id! });
       }, page.url()),
-    // Chromium gives no shortcut to a headless extension, and shows it no menu: both are told to the extension as it would tell them.
+    // Headless Chromium supports neither shortcuts nor the context menu for an extension. Both are dispatched to the
+    // extension as Chromium would dispatch them.
     command: (name) =>
       inBackground(async (name: string) => {
         const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
@@ -152,7 +162,7 @@ async function startChromium(language?: string): Promise<Launched> {
   };
 }
 
-/** Presses a command's shortcut in Firefox's window, once it has one. */
+/** Sets a command's shortcut and presses it in Firefox's window. */
 async function pressShortcut(firefox: FirefoxBrowser, name: keyof typeof SHORTCUTS): Promise<void> {
   const command = { name, shortcut: `Alt+Shift+${SHORTCUTS[name]}` };
   await firefox.inBackground((command) => {

@@ -5,7 +5,7 @@ declare global {
   var wordreachReader: typeof import('./read-words.ts');
 }
 
-/** The code of `read-words.ts` for a page, which holds it as `wordreachReader` then. */
+/** Returns the code of `read-words.ts` for a page, where it is available as `wordreachReader`. */
 export async function bundleReader(): Promise<string> {
   const entry = fileURLToPath(new URL('read-words.ts', import.meta.url));
   const built = (await build({

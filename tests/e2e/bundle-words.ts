@@ -8,8 +8,8 @@ import { nastyText } from '../fuzz/nasty-inputs.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
 
 /**
- * Words that no list has, with accents and without: each once made the bundled background fail, and with it the page. From texts on the
- * web, chosen one by one.
+ * Words that no list contains, with and without accents. Each of them once made the bundled background fail, and the
+ * page with it. They come from texts on the web and were chosen one by one.
  */
 export const UNLISTED = (
   'piñata José jalapeño Niño Beyoncé Pokémon Māori façade naïve café coöperate Zoë Noël Chloë Renée André Dvořák Łódź Åland smörgåsbord ' +
@@ -20,19 +20,22 @@ export const UNLISTED = (
 const SEED = 20;
 const TEXTS = 3000;
 
-/** Keys for the background: all words of tests/words, words that no list has, and words cut from texts made to break readers. */
+/**
+ * Returns keys for the background: all words of tests/words, words that no list contains, and words from texts made to
+ * break readers.
+ */
 export function bundleKeys(): WordKey[] {
   const folder = new URL('../words/', import.meta.url);
   const listed = readdirSync(folder)
     .filter((file) => /\.(?:tsv|txt)$/.test(file))
     .flatMap((file) => keysOf(readFileSync(new URL(file, folder), 'utf8')));
   const nasty = fc.sample(nastyText, { seed: SEED, numRuns: TEXTS }).flatMap(keysOf);
-  // Messages are JSON in Chromium, which has no halves of a letter.
+  // Messages are JSON in Chromium, which cannot contain lone surrogates.
   const keys = [...UNLISTED, ...listed, ...nasty].filter((key) => !/\p{Cs}/u.test(key));
   return [...new Set(keys)];
 }
 
-/** How the words stand to the group that is chosen at first, by the sources. */
+/** Returns the standings of the words for the default group, computed from the sources. */
 export function standingsBySource(keys: readonly WordKey[]): Standing[] {
   const judge = createJudge(loadAnalyzer(), compileGroup(parseGroup(herons), parseSequence(steady)));
   return keys.map((key) => judge(key).standing);

@@ -10,7 +10,7 @@ interface Asked {
   readonly given: object;
 }
 
-/** Asks the background; runs in a page of the extension. */
+/** Sends a request to the background. Runs in a page of the extension. */
 async function ask({ ask, given }: Asked): Promise<unknown> {
   const { runtime } = ((globalThis as { browser?: typeof chrome }).browser ?? chrome) as typeof chrome;
   return runtime.sendMessage({ to: 'background', ask, given });
@@ -37,7 +37,7 @@ describe('the built background', () => {
       const portion: WordKey[] = keys.slice(at, at + AT_ONCE);
       const reply = await page.evaluate(ask, { ask: 'judge', given: { keys: portion, homographs: [] } });
       const { standings: shown } = (reply as { done: { standings: Shown[] } }).done;
-      // Words of the next steps are shown apart, and are not yet decodable either.
+      // Words of the next steps have a separate mark, but are not yet decodable either.
       const standings = shown.map((one) => (one === 'soon' ? 'beyond' : one));
       for (const [i, key] of portion.entries())
         if (standings[i] !== expected[at + i]) differing.push(`${key}: ${standings[i]}`);
@@ -45,7 +45,7 @@ describe('the built background', () => {
     expect(differing).toEqual([]);
   });
 
-  test('judges each of the accented words without a fault', async () => {
+  test('judges each accented word without an error', async () => {
     const words = UNLISTED.map((word) => [word, 1]);
     const reply = await page.evaluate(ask, { ask: 'report', given: { words, skipped: 0 } });
     const { faults, words: judged } = (reply as { done: Report }).done;

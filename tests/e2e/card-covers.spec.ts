@@ -4,15 +4,15 @@ import { browserName, onlyIn, startBrowser, type TestBrowser } from './browser.t
 import { openCardOn } from './framed-card.ts';
 
 declare global {
-  /** The frame, where the page got at it. */
+  /** The frame, if the page has reached it. */
   var got: HTMLIFrameElement;
-  /** Changes the page so often, in milliseconds, as far as the browser gives it a turn. */
+  /** Changes the page every `ms` milliseconds, as far as the browser lets the page run. */
   var keepChanging: (ms: number, change: () => void) => void;
-  /** The longest time that passed without such a change, in milliseconds. */
+  /** Returns the longest time without such a change, in milliseconds. */
   var longestRest: () => number;
 }
 
-/** So long a card is seen before it does anything, in milliseconds (serve-card.tsx). */
+/** How long a card must be visible before it carries out an action, in milliseconds (serve-card.tsx). */
 const REST = 500;
 
 let browser: TestBrowser;
@@ -36,11 +36,11 @@ async function open(): Promise<{ page: Page; card: Frame }> {
   return { page, card: await openCardOn(browser, page) };
 }
 
-/** The stored groups, as text. */
+/** Returns the stored groups as text. */
 const stored = (): Promise<string> =>
   browser.inBackground(async () => JSON.stringify(await chrome.storage.local.get()));
 
-/** Presses until it is done: at first the card may have rested too short a time. */
+/** Presses until the pattern is marked as taught. At first the card may not have been visible for long enough. */
 async function pressUntilTaught(page: Page, card: Frame): Promise<void> {
   await expect
     .poll(async () => {
@@ -51,8 +51,8 @@ async function pressUntilTaught(page: Page, card: Frame): Promise<void> {
 }
 
 /**
- * Presses where the card's first "Mark as taught" is, whatever is drawn there. Chromium answers for a move over a frame that is covered only after a
- * second, or when the next press follows: it is not waited for there.
+ * Presses at the position of the card's first "Mark as taught", whatever is drawn there. For a move over a covered
+ * frame, Chromium answers only after a second or at the next press, so the move is not awaited there.
  */
 async function press(page: Page, card: Frame): Promise<void> {
   const { x, y, width, height } = (await card
@@ -70,14 +70,14 @@ async function press(page: Page, card: Frame): Promise<void> {
   await Promise.all(moves);
 }
 
-/** Waits until the card has come to rest: a picture of it is compared with later ones. */
+/** Waits until the card's animations have ended, so that a picture of the card can be compared with later pictures. */
 async function drawnWhole(card: Frame): Promise<void> {
   await expect
     .poll(async () => card.locator('.sheet').evaluate((sheet) => sheet.getAnimations().length))
     .toBe(0);
 }
 
-/** Presses again and again, longer than a card has to rest: nothing may come of it. */
+/** Presses repeatedly for longer than `REST`. The presses must have no effect. */
 async function pressInVain(page: Page, card: Frame, before: string): Promise<void> {
   for (let n = 0; n < 5; n++) {
     await press(page, card);
@@ -92,7 +92,7 @@ test('a visible card does the action of its buttons', async () => {
   await card.getByRole('status').getByText('Marked as taught').waitFor();
 });
 
-/** Covers that lie above the card; each is put up by a script of the page. */
+/** Covers above the card, each opened by a script of the page. */
 const covers: Readonly<Record<string, () => void | Promise<void>>> = {
   'a popover': () => {
     const cover = document
@@ -125,7 +125,7 @@ const covers: Readonly<Record<string, () => void | Promise<void>>> = {
   },
 };
 
-test.each(Object.entries(covers))('under %s it says so, and does nothing', async (_what, cover) => {
+test.each(Object.entries(covers))('a card under %s reports it and does nothing', async (_what, cover) => {
   const { page, card } = await open();
   const before = await stored();
   await page.evaluate(cover);
@@ -136,7 +136,7 @@ test.each(Object.entries(covers))('under %s it says so, and does nothing', async
   await pressInVain(page, card, before);
 });
 
-/** What a page may try to hide or move the card with, which changes nothing of how it is drawn. */
+/** Attempts of a page to hide or move the card that do not change how the card is drawn. */
 const vain: Readonly<Record<string, () => void>> = {
   'a fixed cover': () => {
     const cover = document
@@ -181,7 +181,7 @@ const vain: Readonly<Record<string, () => void>> = {
   },
 };
 
-test.each(Object.entries(vain))('is not reached by %s', async (_what, attack) => {
+test.each(Object.entries(vain))('a card is not affected by %s', async (_what, attack) => {
   const { page, card } = await open();
   const clip = (await card.locator('.card-head').boundingBox())!;
   await drawnWhole(card);
@@ -195,28 +195,25 @@ test.each<[string, Keyframe]>([
   ['opacity', { opacity: 0.02 }],
   ['filter', { filter: 'blur(9px)' }],
   ['scale', { scale: 0.5 }],
-])(
-  'an animation of its host by %s either changes nothing, or keeps it from doing anything',
-  async (_what, to) => {
-    const { page, card } = await open();
-    const before = await stored();
-    const clip = (await card.locator('.card-head').boundingBox())!;
-    await drawnWhole(card);
-    const drawn = await page.screenshot({ clip });
-    await page.evaluate((to) => {
-      document.querySelector('[popover]')!.animate([to, to], { duration: 1e6 });
-    }, to);
-    await page.mouse.move(300, 300);
-    for (let n = 0; n < 5; n++) {
-      await press(page, card).catch(() => undefined);
-      await page.evaluate(() => new Promise((next) => setTimeout(next, 170)));
-    }
-    // The press changes the card below; its head is as it was.
-    if ((await stored()) !== before) expect((await page.screenshot({ clip })).equals(drawn)).toBe(true);
-  },
-);
+])('an animation of the card’s host by %s either changes nothing or blocks actions', async (_what, to) => {
+  const { page, card } = await open();
+  const before = await stored();
+  const clip = (await card.locator('.card-head').boundingBox())!;
+  await drawnWhole(card);
+  const drawn = await page.screenshot({ clip });
+  await page.evaluate((to) => {
+    document.querySelector('[popover]')!.animate([to, to], { duration: 1e6 });
+  }, to);
+  await page.mouse.move(300, 300);
+  for (let n = 0; n < 5; n++) {
+    await press(page, card).catch(() => undefined);
+    await page.evaluate(() => new Promise((next) => setTimeout(next, 170)));
+  }
+  // The press changes the lower part of the card. The head must be unchanged.
+  if ((await stored()) !== before) expect((await page.screenshot({ clip })).equals(drawn)).toBe(true);
+});
 
-/** In Firefox a filter of the root is laid over the top layer as well; Chromium draws the top layer beside the root. */
+/** In Firefox a filter on the root also covers the top layer. Chromium draws the top layer separately from the root. */
 onlyIn('firefox', 'a filter of the root covers the top layer').each([
   ['fades', 'opacity(0.02)'],
   ['draws anything', 'url("#decoy")'],
@@ -236,7 +233,7 @@ onlyIn('firefox', 'a filter of the root covers the top layer').each([
   },
 );
 
-test('a dark look made by a filter of the page leaves the card as it is', async () => {
+test('a dark look made by a filter of the page leaves the card usable', async () => {
   const { page, card } = await open();
   await page.evaluate(() => {
     document.documentElement.style.filter = 'invert(1) hue-rotate(180deg)';
@@ -244,7 +241,10 @@ test('a dark look made by a filter of the page leaves the card as it is', async 
   await pressUntilTaught(page, card);
 });
 
-/** What a page of Firefox may do with the frame, which it gets at by its events (`got`), and with the root around it. */
+/**
+ * Attempts of a page in Firefox to hide the frame, which it reaches by its events (`got`), or the root around the
+ * frame.
+ */
 const reached: Readonly<Record<string, () => void>> = {
   'an inline style': () => got.style.setProperty('opacity', '0.01', 'important'),
   'a filter on its host': () => {
@@ -273,7 +273,7 @@ const reached: Readonly<Record<string, () => void>> = {
   },
 };
 
-/** Changes that come and go. */
+/** Changes that appear and disappear. */
 const flickering: Readonly<Record<string, () => void>> = {
   'an animation that comes and goes': () => {
     keepChanging(100, () => {
@@ -302,7 +302,7 @@ const flickering: Readonly<Record<string, () => void>> = {
   },
 };
 
-/** Gives a page `keepChanging`: by its timers and by its pictures, since a busy browser lets one of them wait. */
+/** Gives a page `keepChanging`. It uses both timers and animation frames, since a busy browser delays one of them. */
 function giveChanging(): void {
   let last = 0;
   let longest = 0;
@@ -325,7 +325,7 @@ function giveChanging(): void {
   };
 }
 
-describe('a page that gets at the frame by its events', () => {
+describe('a page that reaches the card’s frame by its events', () => {
   async function openReached(): Promise<{ page: Page; card: Frame; before: string }> {
     const page = await browser.open(browser.serve('cover.html', story));
     await page.evaluate(() => {
@@ -386,7 +386,7 @@ describe('a page that gets at the frame by its events', () => {
         await page.evaluate(giveChanging);
         await page.evaluate(flicker);
         await pressOften(page, card);
-        // Where the browser gave the page no turn for so long, the card did rest, and a press may count.
+        // If the browser did not let the page run for that long, the card was at rest and a press may count.
         const rest = await page.evaluate(() => longestRest());
         if (rest < REST) return expect(await stored()).toBe(before);
         await page.close();
@@ -397,7 +397,7 @@ describe('a page that gets at the frame by its events', () => {
   );
 });
 
-test('a modal dialog of the page shuts it off', async () => {
+test('a modal dialog of the page blocks the card', async () => {
   const { page, card } = await open();
   const before = await stored();
   await page.evaluate(() => {
@@ -415,7 +415,7 @@ test('a modal dialog of the page shuts it off', async () => {
   expect(await stored()).toBe(before);
 });
 
-test('an element in full screen lies over it', async () => {
+test('a card covered by an element in full screen does nothing', async () => {
   const { page, card } = await open();
   const before = await stored();
   await page.evaluate(() => {
@@ -454,7 +454,7 @@ test('a card that the page keeps moving does nothing', async () => {
   expect(await stored()).toBe(before);
 });
 
-test('a card that comes under the pointer as it is pressed does nothing', async () => {
+test('a card that moves under the pointer as it is pressed does nothing', async () => {
   const { page, card } = await open();
   const before = await stored();
   const { x, y, width, height } = (await card

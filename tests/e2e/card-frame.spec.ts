@@ -31,7 +31,7 @@ function open(html = story()): Promise<Page> {
   return browser.open(browser.serve('card.html', html));
 }
 
-/** Everything a script of the page can try to see of an open card, as one text. */
+/** Returns everything that a script of the page can find out about an open card, as one text. */
 async function spy(page: Page, { x, y }: { x: number; y: number }): Promise<string> {
   return page.evaluate(
     ({ x, y }) => {
@@ -58,7 +58,7 @@ async function spy(page: Page, { x, y }: { x: number; y: number }): Promise<stri
 }
 
 describe('a script of the page', () => {
-  test('sees that there is a card, and nothing of what it says', async () => {
+  test('can tell that a card is open, but cannot read its content', async () => {
     const page = await open();
     await page.evaluate(() => {
       const spied: string[] = [];
@@ -121,7 +121,8 @@ describe('a script of the page', () => {
         'elements: DIV in #document,HTML in #document',
         'active: DIV in #document',
         'html: false',
-        // Events of Firefox tell of elements in closed roots; the frame has nothing about it (card-covers.spec.ts).
+        // Events in Firefox report elements in closed roots, but the frame reveals nothing about the card
+        // (card-covers.spec.ts).
         `spied: ${browserName === 'firefox' ? 'pointerover originalTarget IFRAME,pointerover explicitOriginalTarget IFRAME,pointerover rangeParent #document-fragment' : ''}`,
       ].join('\n'),
     );
@@ -153,9 +154,9 @@ describe('a card opens', () => {
   ];
   test.each<[string, Readonly<Record<string, string>>]>([
     ['is sealed off', { 'content-security-policy': 'sandbox allow-scripts' }],
-    // Firefox lets frames of extensions in all the same.
+    // Firefox allows frames of extensions on such a page.
     ...(browserName === 'chromium' ? [ISOLATED] : []),
-  ])('without its frame, and changes nothing, on a page that %s', async (_what, given) => {
+  ])('without a frame and with no effect on the page, on a page that %s', async (_what, given) => {
     headers = given;
     const page = await browser.open(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
     await browser.press(page);
@@ -167,7 +168,8 @@ describe('a card opens', () => {
       }, text);
     const children = (): Promise<number> => page.evaluate(() => document.documentElement.children.length);
     await restOn(page, page.locator('b'), async () => (await children()) === 3);
-    // Firefox finds nothing in closed roots: there the card without a frame is known by its element alone.
+    // In Firefox the page search does not find text in closed roots. There the card without a frame is recognised only
+    // by its element.
     if (browserName === 'chromium')
       await expect.poll(() => finds('Use the panel'), { timeout: 20_000 }).toBe(true);
     else
@@ -180,7 +182,7 @@ describe('a card opens', () => {
     await expect.poll(children).toBe(2);
   });
 
-  test('in an empty frame that a script has written', async () => {
+  test('in an empty frame that a script has filled', async () => {
     const page = await open(
       story(`<iframe width="700" height="600"></iframe><script>
         document.querySelector('iframe').contentDocument.body.innerHTML = '<p>A <i>lighthouse</i> by the sea.';
@@ -192,7 +194,7 @@ describe('a card opens', () => {
 });
 
 describe('the keyboard', () => {
-  test('goes into a card that is stepped to, and back where it was', async () => {
+  test('moves into a card opened by the next-word command, and back to its former place', async () => {
     const page = await open(story('<input aria-label="Search">'));
     await browser.press(page);
     await page.waitForFunction(() => CSS.highlights.size > 0);
@@ -202,7 +204,7 @@ describe('the keyboard', () => {
     await expect.poll(() => card.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('dialog');
     await page.keyboard.press('Tab');
     await expect.poll(() => card.evaluate(() => document.activeElement?.textContent)).toBe('hear it');
-    // Not awaited: Chromium may never answer for a key whose frame is gone before the key comes up.
+    // This is not awaited: Chromium may never answer for a key whose frame is removed before the key is released.
     void page.keyboard.press('Escape').catch(() => undefined);
     await page.waitForFunction(() => document.querySelector('[popover]') === null);
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT');

@@ -15,12 +15,12 @@ function open(html?: string, setting?: Setting): Promise<CardPage> {
   return openStory(browser, html, setting);
 }
 
-describe('a card is legible', () => {
-  // In the dark and with forced colours nothing but the colours is another, which the next tests look at.
+describe('a legible card', () => {
+  // In dark mode and with forced colours only the colours differ. The next tests check these colours.
   test.each<[string, BrowserContextOptions]>([
     ['wide', {}],
     ['narrow', { viewport: { width: 320, height: 256 } }],
-  ])('and has no fault for axe, %s', async (_how, setting) => {
+  ])('has no axe faults, %s', async (_how, setting) => {
     const at = await open(STORY.replace('<title>', '<html lang="en"><title>'), {
       reducedMotion: 'reduce',
       ...setting,
@@ -36,8 +36,8 @@ describe('a card is legible', () => {
     }
   });
 
-  // Axe does not know the ground of an element of the top layer, so contrast is measured here (WCAG 2.1, 1.4.3).
-  test.each(['light', 'dark'] as const)('with enough contrast, %s', async (colorScheme) => {
+  // axe does not know the background of an element in the top layer, so contrast is measured here (WCAG 2.1, 1.4.3).
+  test.each(['light', 'dark'] as const)('has enough contrast, %s', async (colorScheme) => {
     const at = await open(STORY, { colorScheme, swaps: { lighthouse: [{ text: 'beacon', reads: false }] } });
     for (const word of ['lighthouse', 'ferry', 'wind']) {
       await openOn(at, word);
@@ -54,7 +54,7 @@ describe('a card is legible', () => {
     }
   });
 
-  test('and is dark where the reader wants dark, whatever the page is', async () => {
+  test('is dark if the reader prefers dark, whatever the page looks like', async () => {
     const background = async (colorScheme: 'light' | 'dark'): Promise<string> => {
       const at = await open(STORY.replace('style="', 'style="background: white; color: black; '), {
         colorScheme,
@@ -66,7 +66,7 @@ describe('a card is legible', () => {
     expect(await background('dark')).toBe('rgb(32, 40, 46)');
   });
 
-  test('in forced colours, where a missing spelling has a frame', async () => {
+  test('has a frame around a missing spelling in forced colours', async () => {
     const at = await open(STORY, { forcedColors: 'active' });
     await openOn(at, 'hoping');
     const frames = await at.card
@@ -75,7 +75,7 @@ describe('a card is legible', () => {
     expect(frames).toEqual(['none', 'solid', 'none', 'none']);
   });
 
-  test('and does not move for those who want less motion', async () => {
+  test('does not move if the reader wants less motion', async () => {
     const animation = async (reducedMotion: 'reduce' | 'no-preference'): Promise<string> => {
       const at = await open(STORY, { reducedMotion });
       await openOn(at, 'hoping');
@@ -85,7 +85,7 @@ describe('a card is legible', () => {
     expect(await animation('no-preference')).toBe('appear');
   });
 
-  test('at the letter size the reader has chosen, not the page', async () => {
+  test('has the letter size chosen by the reader, not by the page', async () => {
     const size = async (html: string): Promise<string> => {
       const at = await open(html);
       await openOn(at, 'hoping');
@@ -104,7 +104,7 @@ describe('a card does not cover its word', () => {
     [320, 640, 'rtl'],
     [800, 300, 'ltr'],
     [1280, 800, 'rtl'],
-  ])('in a view of %i by %i, text running %s', async (width, height, dir) => {
+  ])('in a view of %i by %i with text direction %s', async (width, height, dir) => {
     const rows = Array.from({ length: 5 }, (_, i) => {
       const style = `position: absolute; left: ${i * 22}%; top: ${i * 22 + 1}%`;
       return `<p style="${style}; margin: 0"><w>${['lighthouse', 'wind', 'said', 'hoping', 'cat'][i]}</w></p>`;
@@ -132,7 +132,7 @@ describe('a card does not cover its word', () => {
     }
   });
 
-  test('and is flush with the beginning of the word where text runs from the right', async () => {
+  test('and is aligned with the start of the word in text from right to left', async () => {
     const at = await open(STORY.replace('<body', '<body dir="rtl"'));
     await openOn(at, 'lighthouse');
     const card = (await at.card.boundingBox())!;
@@ -141,7 +141,7 @@ describe('a card does not cover its word', () => {
   });
 });
 
-/** The contrast of each piece of text in a card with the ground painted behind it. */
+/** Returns the contrast of each piece of text in a card with the background painted behind it. */
 function contrasts(card: Element): { text: string; ratio: number }[] {
   const channels = (colour: string): number[] => colour.match(/[\d.]+/g)!.map(Number);
   const luminance = (colour: string): number => {

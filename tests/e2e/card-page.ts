@@ -4,12 +4,12 @@ import { build, type Rollup } from 'vite';
 import type { WordAction, WordExplanation } from '../../src/contract/page-contract.ts';
 import type { CardSources, Cards, CardWord } from '../../src/overlay/card/start-cards.ts';
 
-/** What the page holds while cards run in it by themselves. */
+/** The data that the page keeps while cards run alone in it. */
 interface Holder {
   readonly cards: Cards;
   readonly stop: () => void;
   readonly acted: WordAction[];
-  /** What the next action fails with. */
+  /** The message with which the next action fails. */
   fault: string;
 }
 
@@ -18,20 +18,23 @@ declare global {
 }
 
 export interface CardPageOptions {
-  /** Content by word; what an action changes is not known here, so a test changes it itself. */
+  /** The content by word. The effect of an action is not known here, so a test changes the content itself. */
   readonly words: Readonly<Record<string, WordExplanation>>;
   readonly swaps?: Readonly<Record<string, { text: string; reads: boolean }[]>>;
-  /** How long a card is in its place before it does anything, in milliseconds: `own` as it is shipped; 0 otherwise. */
+  /**
+   * How long a card is in place before it carries out an action, in milliseconds. `own`: the time of the shipped
+   * extension. Without a value: 0.
+   */
   readonly rest?: 'own';
-  /** A root the test can look into; the page could too. */
+  /** The mode of the card's root. The test can look into an open root, and so could the page. */
   readonly mode?: ShadowRootMode;
 }
 
-/** A page with word cards alone in it; each word of `words` is an element `<w>` of the page. */
+/** A page that runs only the word cards. Each word of `words` is an element `<w>` of the page. */
 export interface CardPage {
   readonly page: Page;
   readonly card: Locator;
-  /** The n-th word of the page that is spelt so. */
+  /** Returns the first word of the page with this spelling. */
   word(text: string): Locator;
   /** Moves the pointer to the middle of a word. */
   pointTo(text: string): Promise<void>;
@@ -70,7 +73,7 @@ export async function openCardPage(page: Page, html: string, options: CardPageOp
   };
 }
 
-/** The cards' code alone, as the content script has it. */
+/** Bundles only the code of the cards, as in the content script. */
 export async function bundleCards(minify = false): Promise<string> {
   const entry = fileURLToPath(new URL('cards-alone.ts', import.meta.url));
   const built = (await build({

@@ -67,7 +67,7 @@ async function takeUsualPage(browser: Browser): Promise<Page> {
   return page;
 }
 
-/** Alt+click on a word, and its card. */
+/** Alt+clicks a word and waits for its card. */
 export async function openOn(at: CardPage, word: string): Promise<void> {
   await at.word(word).click({ modifiers: ['Alt'] });
   await at.card.waitFor();

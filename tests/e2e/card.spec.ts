@@ -16,7 +16,10 @@ function open(html?: string, setting?: Setting): Promise<CardPage> {
 }
 
 describe('a card that has just opened', () => {
-  /** Clicks "Mark as taught" when the card has been in its place for so long, and gives the actions that were done. */
+  /**
+   * Clicks "Mark as taught" when the card has been in place for `ms` milliseconds, and returns the actions that were
+   * carried out.
+   */
   async function clickAfter(ms: number): Promise<string[]> {
     const at = await open(STORY, { rest: 'own' });
     await openOn(at, 'hoping');
@@ -36,7 +39,7 @@ describe('a card that has just opened', () => {
     expect(await clickAfter(499)).toEqual([]);
   });
 
-  test('does what is clicked after that', async () => {
+  test('carries out an action clicked after that', async () => {
     expect(await clickAfter(500)).toEqual(['teach']);
   });
 });
@@ -53,7 +56,7 @@ describe('a pointer at rest', () => {
     expect(await at.page.evaluate(() => document.activeElement === document.body)).toBe(true);
   });
 
-  test('opens none on a word that reads, nor beside words', async () => {
+  test('opens no card on a decodable word or outside words', async () => {
     const at = await open();
     await at.pointTo('cat');
     await at.page.clock.runFor(REST_MS + 10);
@@ -62,7 +65,7 @@ describe('a pointer at rest', () => {
     expect(await at.isOpen()).toBe(false);
   });
 
-  test('may move onto the card, which closes when the pointer leaves both', async () => {
+  test('may move onto the card, which closes when the pointer leaves word and card', async () => {
     const at = await open();
     await at.pointTo('hoping');
     await at.page.clock.runFor(REST_MS + 10);
@@ -84,7 +87,7 @@ describe('a pointer at rest', () => {
     expect(await at.isOpen()).toBe(false);
   });
 
-  test('that has put the card away with Escape does not bring it back', async () => {
+  test('does not reopen a card that was closed with Escape', async () => {
     const at = await open();
     await at.pointTo('hoping');
     await at.page.clock.runFor(REST_MS + 10);
@@ -96,7 +99,7 @@ describe('a pointer at rest', () => {
     expect(await at.isOpen()).toBe(false);
   });
 
-  test('opens none when the page scrolls meanwhile', async () => {
+  test('opens no card if the page scrolls meanwhile', async () => {
     const at = await open(`${STORY}<div style="height: 3000px">`);
     await at.pointTo('hoping');
     await at.page.clock.runFor(REST_MS - 100);
@@ -111,7 +114,7 @@ describe('a pointer at rest', () => {
     expect(await at.isOpen()).toBe(false);
   });
 
-  test('keeps a card it has clicked in', async () => {
+  test('keeps a card open after a click in the card', async () => {
     const at = await open();
     await at.pointTo('hoping');
     await at.page.clock.runFor(REST_MS + 10);
@@ -125,7 +128,7 @@ describe('a pointer at rest', () => {
 });
 
 describe('Alt+click', () => {
-  test('opens the card of any word, and the page does not get the click', async () => {
+  test('opens the card of any word, and the page does not receive the click', async () => {
     const at = await open(STORY.replace('<w>cat</w>', '<a href="#gone"><w>cat</w></a>'));
     await at.page.evaluate(() => {
       const heard: string[] = [];
@@ -151,7 +154,7 @@ describe('Alt+click', () => {
     expect(await at.isOpen()).toBe(false);
   });
 
-  test('says why when nothing is known', async () => {
+  test('opens a card that says why there is no explanation', async () => {
     const at = await open('<!doctype html><p>A <w>qqq</w> here');
     await at.word('qqq').click({ modifiers: ['Alt'] });
     await at.card.getByText('Nothing is known of this word.').waitFor();
@@ -159,7 +162,7 @@ describe('Alt+click', () => {
 });
 
 describe('the keyboard', () => {
-  test('goes into the next card, and back where it was', async () => {
+  test('moves into the next card, and back to its former place when the card closes', async () => {
     const at = await open(`${STORY}<input aria-label="Search">`);
     await at.page.getByLabel('Search').focus();
     await at.page.evaluate(() => cardTest.cards.step(1));
@@ -176,7 +179,7 @@ describe('the keyboard', () => {
     expect(await at.page.getByLabel('Search').evaluate(isFocused)).toBe(true);
   });
 
-  test('keeps Escape and what is pressed in the card from the page', async () => {
+  test('does not pass Escape or keys pressed in the card to the page', async () => {
     const at = await open();
     await at.page.evaluate(() => {
       document.addEventListener('keydown', ({ key }) => {
@@ -194,8 +197,8 @@ describe('the keyboard', () => {
   });
 });
 
-describe('a card says', () => {
-  test('how a word is made and what is missing', async () => {
+describe('a card shows', () => {
+  test('how a word is built and which patterns are missing', async () => {
     const at = await open();
     await openOn(at, 'hoping');
     expect(await at.card.locator('.card-word .marked').textContent()).toBe('hōp·ĭng');
@@ -210,13 +213,13 @@ describe('a card says', () => {
     expect(text).not.toContain('Replacement words');
   });
 
-  test('both readings of two words spelt alike', async () => {
+  test('both readings of two words with the same spelling', async () => {
     const at = await open();
     await openOn(at, 'wind');
     expect(await at.card.locator('.reading .marked').allTextContents()).toEqual(['wĭnd', 'wīnd']);
   });
 
-  test('what is odd, and does not offer to teach it as a pattern', async () => {
+  test('an irregular spelling, without an offer to mark it as a taught pattern', async () => {
     const at = await open();
     await openOn(at, 'said');
     expect(await at.card.textContent()).toContain('the ai says ĕ');
@@ -224,13 +227,13 @@ describe('a card says', () => {
     expect(await at.card.getByRole('radio', { name: 'by-sight word' }).count()).toBe(1);
   });
 
-  test('that a guess is one', async () => {
+  test('that a guess is a guess', async () => {
     const at = await open('<!doctype html><p>The <w>glomtide</w> sea');
     await openOn(at, 'glomtide');
     expect(await at.card.textContent()).toMatch(/guess: not in the dictionary/i);
   });
 
-  test('which words may replace it', async () => {
+  test('the replacement words', async () => {
     const swaps = {
       lighthouse: [
         { text: 'lamp', reads: true },
@@ -258,7 +261,7 @@ describe('the teacher', () => {
       { do: 'teach', pattern: 'o_e' },
       'The group can decode it.',
     ],
-  ] as const)('says %s, and takes it back', async (name, role, action, then) => {
+  ] as const)('can choose %s and undo it', async (name, role, action, then) => {
     const at = await open('<!doctype html><p>Bram was <w>hoping</w>');
     await at.page.evaluate(() => cardTest.cards.step(1));
     const choice = at.card.getByRole(role, { name, exact: true });
@@ -280,7 +283,7 @@ describe('the teacher', () => {
     expect(await isInCard(at.page)).toBe(true);
   });
 
-  test('reads why it did not work', async () => {
+  test('sees why an action failed', async () => {
     const at = await open();
     await openOn(at, 'hoping');
     await at.page.evaluate(() => {
@@ -291,7 +294,7 @@ describe('the teacher', () => {
     expect(await at.card.textContent()).toContain('Not yet decodable.');
   });
 
-  /** Puts one voice in place of the machine's; what it says becomes the page's title. */
+  /** Replaces the machine's voices by one voice. The spoken text becomes the title of the page. */
   async function withVoice(at: CardPage, localService: boolean): Promise<void> {
     const frame = at.page.frames().at(-1)!;
     await frame.evaluate((localService) => {
@@ -312,7 +315,7 @@ describe('the teacher', () => {
   }
   const title = (at: CardPage): Promise<string> => at.card.evaluate(() => document.title);
 
-  test('hears the word', async () => {
+  test('can listen to the word', async () => {
     const at = await open();
     await openOn(at, 'hoping');
     await withVoice(at, true);
@@ -320,7 +323,7 @@ describe('the teacher', () => {
     await expect.poll(() => title(at)).toBe('hoping spoken');
   });
 
-  test('hears it from this machine only', async () => {
+  test('hears only voices of this machine', async () => {
     const at = await open();
     await openOn(at, 'hoping');
     await withVoice(at, false);
@@ -331,7 +334,7 @@ describe('the teacher', () => {
 });
 
 describe('the page', () => {
-  test('is as it was once the card is closed', async () => {
+  test('is the same as before once the card is closed', async () => {
     const at = await open();
     const before = await at.html();
     await openOn(at, 'hoping');
@@ -359,7 +362,7 @@ describe('the page', () => {
     ).toEqual([null, '', '<div popover="manual"></div>']);
   });
 
-  test('may remove the card or its word, which closes it', async () => {
+  test('may remove the card or its word, and either closes the card', async () => {
     const at = await open();
     await openOn(at, 'hoping');
     await at.page.evaluate(() => document.querySelector('[popover]')!.remove());
@@ -369,7 +372,7 @@ describe('the page', () => {
     expect(await at.isOpen()).toBe(false);
   });
 
-  test('cannot open a card with events of its own', async () => {
+  test('cannot open a card with synthetic events', async () => {
     const at = await open();
     await at.page.evaluate(() => {
       const { left: clientX, top: clientY } = document.querySelector('w')!.getBoundingClientRect();
@@ -382,7 +385,7 @@ describe('the page', () => {
     expect(await at.isOpen()).toBe(false);
   });
 
-  test('cannot reach the card with rules, nor cover it', async () => {
+  test('cannot change the look of the card with style rules, or cover it', async () => {
     const hostile = `<style>
       html { font-size: 62.5%; line-height: 4; letter-spacing: 1em; text-transform: uppercase; text-align: right }
       div { display: none !important; opacity: 0.1 !important; transform: scale(2) !important; color: red !important;
@@ -398,7 +401,7 @@ describe('the page', () => {
     await at.card.getByRole('radio', { name: 'name', exact: true }).click({ timeout: 2000 });
   });
 
-  test('may forbid every style and script but the card’s', async () => {
+  test('may forbid every style and script, except those of the card', async () => {
     const plain = await open();
     await openOn(plain, 'hoping');
     const policy = `<meta http-equiv="Content-Security-Policy" content="style-src 'none'; require-trusted-types-for 'script'">`;
@@ -407,7 +410,7 @@ describe('the page', () => {
     expect(await look(at)).toEqual(await look(plain));
   });
 
-  test('may have a modal dialog open, and words in it', async () => {
+  test('may have an open modal dialog with words in it', async () => {
     const at = await open(`${STORY}<dialog><p>The <w>glomtide</w> sea</dialog>`);
     await at.page.evaluate(() => document.querySelector('dialog')!.showModal());
     const before = await at.html();
@@ -418,11 +421,11 @@ describe('the page', () => {
     expect(await at.page.evaluate(() => document.querySelector('dialog')!.open)).toBe(true);
   });
 
-  test('may scroll: the card goes with its word, and closes when that is out of view', async () => {
+  test('may scroll: the card follows its word, and closes when the word is out of view', async () => {
     const at = await open(`${STORY}<div style="height: 3000px">`);
     await openOn(at, 'hoping');
     const before = (await at.card.boundingBox())!;
-    // The browser tells of a scroll with its next picture, which the test's clock does not drive.
+    // The browser reports a scroll with its next frame, which the test's clock does not control.
     const later = async <T>(look: () => Promise<T>): Promise<T> => {
       await at.page.clock.runFor(50);
       return look();
@@ -436,7 +439,7 @@ describe('the page', () => {
   });
 });
 
-/** Waits until the page has heard from its card whether the pointer is on it. */
+/** Waits until the card has told the page whether the pointer is on the card. */
 async function heard(at: CardPage, isOver: boolean): Promise<void> {
   await expect.poll(() => at.card.evaluate((card) => card.matches(':hover'))).toBe(isOver);
   await at.page.evaluate(async () => {
@@ -457,14 +460,14 @@ function isInCard(page: Page): Promise<boolean> {
   return page.evaluate(() => document.activeElement === document.querySelector('[popover]'));
 }
 
-/** What can be measured of how a card looks. */
+/** Returns the measurable properties of how a card looks. */
 function look(at: CardPage): Promise<unknown> {
   return at.card.evaluate((card) =>
     [card, ...card.querySelectorAll('*')].map((element) => {
       const style = getComputedStyle(element);
       const { width, height } = element.getBoundingClientRect();
       const { color, backgroundColor, fontSize, letterSpacing, textTransform, textAlign, cursor } = style;
-      // Firefox keeps lengths less exactly the further down the page they are.
+      // Firefox stores lengths less exactly the further down the page they are.
       return [
         element.className,
         width.toFixed(2),

@@ -4,14 +4,17 @@ import cardPage from '../../src/pages/card/card-page.css?inline';
 import { serveCard } from '../../src/pages/card/serve-card.tsx';
 import { speakEnglish } from '../../src/wording/speak-english.ts';
 
-/** What cards are made of when a test runs them in a page by themselves. */
+/** The code of the cards for a test that runs only the cards in a page. */
 export { openPlainCard } from '../../src/overlay/card/open-plain-card.tsx';
 export { startCards } from '../../src/overlay/card/start-cards.ts';
 export { watchAltClick } from '../../src/overlay/card/watch-alt-click.ts';
 
 speakEnglish();
 
-/** The card's side, in its frame: what a page of the extension is there otherwise. Nothing covers the card, as far as it sees. */
+/**
+ * Serves the card inside its frame. In the extension, a page of the extension does this. To the card, nothing ever
+ * covers it.
+ */
 export function serveIn(view: Window & typeof globalThis, line: Parameters<typeof serveCard>[1]): void {
   const sheet = new view.CSSStyleSheet();
   sheet.replaceSync(`${cardStyle}\n${cardPage}`);
@@ -26,7 +29,10 @@ interface Policies {
   ): { createHTML(text: string): string };
 }
 
-/** Opens cards in an empty frame of the page itself; a click in them counts at once, or when they have been there for `rest`. */
+/**
+ * Opens cards in an empty frame of the page itself. A click in a card counts at once, or after the card has been open
+ * for `rest`.
+ */
 export const makeOpenCard = (rest: number | undefined) =>
   createFramedCard({
     ...(rest !== undefined && { rest }),

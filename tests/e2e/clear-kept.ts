@@ -1,6 +1,9 @@
 import type { TestBrowser } from './browser.ts';
 
-/** Closes all tabs but the first, and forgets everything the extension keeps, from a page of it that reads no tables. */
+/**
+ * Closes all tabs except the first, and deletes all data stored by the extension. Uses an extension page that reads no
+ * tables.
+ */
 export async function clearKept(browser: TestBrowser): Promise<void> {
   for (const open of browser.context.pages().slice(1)) await open.close();
   const page = await browser.open(browser.inside('privacy.html'));

@@ -43,7 +43,7 @@ async function expectSound(desk: Page): Promise<void> {
 const text = 'Bram purchased a lantern and went to the shed.\nNobody observed the ferry.';
 
 describe('rewriting', () => {
-  test('this browser has the interface and no model: the desk says so in one line', async () => {
+  test('is not offered in a browser without a model, and the desk says so in one line', async () => {
     const desk = await openDesk();
     const state = await desk.evaluate(() =>
       typeof LanguageModel === 'undefined' ? 'none' : LanguageModel.availability(),
@@ -55,7 +55,7 @@ describe('rewriting', () => {
     await expectSound(desk);
   });
 
-  test('shows what passes and nothing else, and changes the text when one is chosen', async () => {
+  test('shows only rewritings that pass, and changes the text when one is chosen', async () => {
     const desk = await openDesk({
       state: 'available',
       answers: [
@@ -83,7 +83,7 @@ describe('rewriting', () => {
     await expect.poll(() => words(desk)).toContain('Bram purchased a lantern');
   });
 
-  test('of one sentence takes the one the cursor is in', async () => {
+  test('of one sentence uses the sentence with the cursor', async () => {
     const desk = await openDesk({ state: 'available', answers: [answer('Nobody saw the ship.')] });
     await put(desk, `# Late\n${text}`);
     expect(await desk.getByRole('button', { name: 'Rewrite sentence' }).isDisabled()).toBe(true);
@@ -92,7 +92,7 @@ describe('rewriting', () => {
     await desk.getByLabel('Rewrite as “Nobody saw the ship.”').first().waitFor();
   });
 
-  test('says how far a download is, and can be cancelled while the model never answers', async () => {
+  test('shows the progress of a download, and can be cancelled while the model does not answer', async () => {
     const desk = await openDesk({
       state: 'downloadable',
       answers: ['never'],
@@ -118,7 +118,7 @@ describe('rewriting', () => {
   });
 });
 
-test('a passage is begun for the group: a draft it can read, which says that it is one', async () => {
+test('a draft for the group is decodable and says that it is a draft', async () => {
   const desk = await openDesk();
   await desk.getByLabel('Words to use (optional)').fill('crab, lighthouse');
   await expectSound(desk);

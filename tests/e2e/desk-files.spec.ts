@@ -18,14 +18,14 @@ import { clearKept } from './clear-kept.ts';
 
 let browser: TestBrowser;
 let desk: Page;
-/** What the page reached for outside, ran or complained of. */
+/** Outside requests, scripts that ran, and complaints of the page. */
 let strayed: string[];
 
 beforeAll(async () => {
   browser = await startBrowser();
 });
 afterAll(() => browser?.close());
-/** A desk with nothing on it. */
+/** Opens an empty desk. */
 async function openDesk(): Promise<void> {
   await clearKept(browser);
   desk = await browser.context.newPage();
@@ -38,7 +38,8 @@ async function openDesk(): Promise<void> {
   });
   desk.on('pageerror', (error) => strayed.push(error.message));
   desk.on('console', (message) => {
-    // Chromium says of a handler in a page that is only parsed that it will not run; that it did not is seen by the dialog.
+    // Chromium reports that an event handler in a page that is only parsed will not run. A dialog would show if it did
+    // run.
     if (/Content Security Policy/i.test(message.text()) && !/inline event handler/.test(message.text()))
       strayed.push(message.text());
   });
@@ -62,7 +63,7 @@ interface Stored {
   };
 }
 
-/** The passage a file became, as it is stored. */
+/** Opens a file and returns the passage as it is stored. */
 async function opened(
   name: string,
   bytes: Uint8Array | string,
@@ -94,14 +95,14 @@ async function passage(): Promise<Stored & { readonly lines: string[] }> {
 }
 
 async function fault(name: string, bytes: Uint8Array | string): Promise<string> {
-  // The sentence about the file before goes as soon as another is chosen.
+  // The message about the previous file disappears as soon as another file is chosen.
   await choose(name, typeof bytes === 'string' ? strToU8(bytes) : bytes);
   const says = await desk.locator('.note-wrong').textContent();
   expect(strayed).toEqual([]);
   return says ?? '';
 }
 
-/** A Word document with another body. */
+/** Returns a Word document with another body. */
 function withDocument(docx: Uint8Array, body: string): Uint8Array {
   const parts = unzipSync(docx);
   const { 'word/document.xml': document } = parts;
@@ -124,10 +125,10 @@ async function expectSound(): Promise<void> {
   await desk.setViewportSize({ width: 1200, height: 900 });
 }
 
-describe('a file is opened:', () => {
+describe('opening a file', () => {
   beforeEach(openDesk);
 
-  test('text, with its paragraphs and whatever program wrote it', async () => {
+  test('a text file keeps its paragraphs, whatever program wrote it', async () => {
     const bytes = Uint8Array.from('The caf\xe9 by the quay is shut.\r\n\r\nIt\x92s cold.', (sign) =>
       sign.charCodeAt(0),
     );
@@ -136,7 +137,7 @@ describe('a file is opened:', () => {
     expect(lines).toEqual(['The café by the quay is shut.', 'It’s cold.']);
   });
 
-  test('a web page: its story, with who wrote it, when and where', async () => {
+  test('a web page gives its story, with its author, date and address', async () => {
     const sentence =
       'The ferry came in late that night<sup>1</sup>, and the crew had to tie her up in the dark. ';
     const { title, source, lines } = await opened(
@@ -165,7 +166,7 @@ describe('a file is opened:', () => {
     await desk.getByText('One picture was left out.').waitFor();
   });
 
-  test('a Word document, with headings and lists, without footnotes and pictures', async () => {
+  test('a Word document keeps headings and lists, without footnotes and pictures', async () => {
     const { title, lines } = await opened('ferry.docx', await makeDocx());
     expect(title).toBe('The Marigold at Rest');
     expect(lines).toEqual([
@@ -180,14 +181,14 @@ describe('a file is opened:', () => {
     await desk.getByText('2 pictures and one footnote were left out.').waitFor();
   });
 
-  test('a PDF, its lines put together into paragraphs', async () => {
+  test('the lines of a PDF are joined to paragraphs', async () => {
     const { title, lines } = await opened('night.pdf', await makePdf());
     expect(title).toBe('A Wild Night');
     expect(lines).toEqual(['# A Wild Night', ...pdfParagraphs, '- one bell', '- six nets']);
     await desk.getByText('One picture was left out.').waitFor();
   });
 
-  test('a PDF in two columns', async () => {
+  test('a PDF in two columns is read column by column', async () => {
     const [left, right] = [pdfParagraphs[0]!, pdfParagraphs[2]!];
     expect((await opened('columns.pdf', await makeColumns([left, right]))).lines).toEqual([left, right]);
   });
@@ -196,12 +197,15 @@ describe('a file is opened:', () => {
     [2, 30],
     [2, 12],
     [3, 20],
-  ])('a PDF in %s columns, %s points apart, that is drawn row by row across them', async (count, gutter) => {
-    const [left, , right] = pdfParagraphs as [string, string, string];
-    const columns = [left, `${right} ${left}`, left].slice(0, count);
-    const pdf = await makeColumns(columns, 'rows', { gutter, heading: 'A Wild Night on the Wall' });
-    expect((await opened('rows.pdf', pdf)).lines).toEqual(['# A Wild Night on the Wall', ...columns]);
-  });
+  ])(
+    'a PDF with %s columns %s points apart, drawn row by row, is read column by column',
+    async (count, gutter) => {
+      const [left, , right] = pdfParagraphs as [string, string, string];
+      const columns = [left, `${right} ${left}`, left].slice(0, count);
+      const pdf = await makeColumns(columns, 'rows', { gutter, heading: 'A Wild Night on the Wall' });
+      expect((await opened('rows.pdf', pdf)).lines).toEqual(['# A Wild Night on the Wall', ...columns]);
+    },
+  );
 
   test('a PDF with a table keeps its rows', async () => {
     const rows = [
@@ -238,7 +242,7 @@ describe('a file is opened:', () => {
       },
     ]);
 
-  test('a book, the first chapter of the story ticked', async () => {
+  test('a book shows its chapters, with the first chapter of the story ticked', async () => {
     await choose('bell.epub', book());
     await desk.getByRole('heading', { name: 'Chapters of “The Bell on the Wall”' }).waitFor();
     const labels = desk.locator('.chapters').getByRole('checkbox');
@@ -263,7 +267,7 @@ describe('a file is opened:', () => {
     await desk.getByText('One picture and one footnote were left out.').waitFor();
   });
 
-  test('a book, two chapters by keyboard', async () => {
+  test('two chapters of a book can be chosen by keyboard', async () => {
     await choose('bell.epub', book());
     await desk.getByRole('heading', { name: /^Chapters of/ }).waitFor();
     for (const _ of [1, 2, 3]) await desk.keyboard.press('Tab');
@@ -276,8 +280,8 @@ describe('a file is opened:', () => {
   });
 });
 
-describe('what cannot be opened is told in a sentence:', () => {
-  // A file that cannot be opened leaves nothing behind: the next is chosen on the same desk.
+describe('a sentence explains why a file cannot be opened:', () => {
+  // A file that cannot be opened changes nothing, so the next file is chosen on the same desk.
   beforeAll(openDesk);
 
   test.each<[string, string, () => Uint8Array | string | Promise<Uint8Array>, RegExp]>([
@@ -407,7 +411,7 @@ describe('what cannot be opened is told in a sentence:', () => {
       async () => withDocument(await makeDocx(), '<w:sdt><w:sdtContent>'.repeat(200_000)),
       /takes too long to read|damaged/,
     ],
-  ])('%s, while the page goes on', { timeout: 120_000 }, async (_, name, make, says) => {
+  ])('%s, while the page stays responsive', { timeout: 120_000 }, async (_, name, make, says) => {
     await desk.evaluate(() => {
       const frames = [performance.now()];
       Object.assign(window, { frames });
@@ -420,11 +424,11 @@ describe('what cannot be opened is told in a sentence:', () => {
     expect(await fault(name, await make())).toMatch(says);
     const frames = await desk.evaluate(() => (window as unknown as { frames: number[] }).frames);
     const longest = Math.max(...frames.slice(1).map((time, i) => time - frames[i]!));
-    // A page that is kept busy is not drawn until the file has been looked through.
+    // A busy page would not be drawn until the file has been read.
     expect(longest).toBeLessThan((frames.at(-1)! - frames[0]!) / 2);
   });
 
-  test('a file of more than 25 MB, dropped', async () => {
+  test('a dropped file of more than 25 MB', async () => {
     await desk.getByRole('group', { name: 'Open a file' }).evaluate((place) => {
       const data = new DataTransfer();
       data.items.add(new File([new Uint8Array(25_000_001)], 'a.txt'));
@@ -434,8 +438,8 @@ describe('what cannot be opened is told in a sentence:', () => {
     await expectSound();
   });
 
-  // Hundreds of them are opened without a browser in tests/views/any-file.test.ts; here is what the page makes of a few.
-  test('any bytes: a text, chapters or a fault, never an error', async () => {
+  // tests/views/any-file.test.ts opens hundreds of such files without a browser. Here a few are opened in the page.
+  test('any bytes give a text, chapters or such a sentence, never an error', async () => {
     const whole = await Promise.all([
       makeDocx(),
       makePdf(),
@@ -481,7 +485,7 @@ describe('what cannot be opened is told in a sentence:', () => {
   });
 });
 
-test('the reader of a kind of file is loaded with the first such file', async () => {
+test('the reader for a kind of file is loaded with the first such file', async () => {
   await openDesk();
   const loaded: string[] = [];
   desk.on('request', (request) => loaded.push(request.url()));

@@ -67,7 +67,7 @@ const body = story
   .map((line) => line.replace('- ', ''))
   .join(' ');
 
-/** How many words of the text the letters of it reach into, as a teacher counts them with a finger. */
+/** Counts the words of the text that its first `letters` letters reach into, as a teacher counts words with a finger. */
 function fingerCount(letters: number): number {
   let at = 0;
   let words = 0;
@@ -78,8 +78,8 @@ function fingerCount(letters: number): number {
   return words;
 }
 
-describe('printed', () => {
-  test('all parts are on the sheet and nothing of the desk, without opening the print view first', async () => {
+describe('a printed passage', () => {
+  test('has all its parts and nothing else of the desk, even if the print view was never opened', async () => {
     await put();
     await addSource();
     await addStoryWord('lantern', 'a lamp you can carry');
@@ -101,11 +101,11 @@ describe('printed', () => {
         .map((line) => line.replace(/^(##|-) /, ''))
         .join(' ')}`,
     );
-    // The test browser speaks American English, whose paper is Letter.
+    // The test browser is set to American English, whose paper size is Letter.
     expect([Math.round(pages[0]!.width), Math.round(pages[0]!.height)]).toEqual([612, 792]);
   });
 
-  test('the words counted beside each line are those on paper, in any size, font and spacing', async () => {
+  test('has correct word counts beside its lines in any size, font and spacing', async () => {
     await put();
     await openPrint();
     await choose('Next to each line', 'counts');
@@ -123,7 +123,7 @@ describe('printed', () => {
       const pages = await toPdf();
       const counted = linesOf(pages).filter(({ number }) => number !== null);
       expect(counted.length, at).toBeGreaterThan(8);
-      // Where letters stand apart, pdf.js takes each for a word: so blanks are left out.
+      // pdf.js takes widely spaced letters for separate words. The comparison therefore leaves spaces out.
       const written = counted.map(({ text }) => text.replaceAll(' ', ''));
       expect(written.join(''), at).toBe(body.replaceAll(' ', ''));
       expect(
@@ -134,7 +134,7 @@ describe('printed', () => {
       const heading = linesOf(pages).find(({ text }) => text.replaceAll(' ', '') === 'Intheshed');
       expect(heading!.number, at).toBeNull();
     }
-    // Or they are numbered from one, on the left.
+    // The other choice numbers the lines from one, on the left.
     await choose('Next to each line', 'numbers');
     const numbers = linesOf(await toPdf()).flatMap(({ number }) => number ?? []);
     expect(numbers).toEqual(numbers.map((_, i) => i + 1));
@@ -144,7 +144,7 @@ describe('printed', () => {
     expect(number!.x + number!.width).toBeLessThan(text!.x);
   });
 
-  test('a heading stays with its text over many pages, which are numbered', async () => {
+  test('keeps each heading on the page of its text, and numbers its pages', async () => {
     const part = (_: unknown, i: number) => `## Part ${i}\n${'The ferry is in. '.repeat((i % 4) + 1).trim()}`;
     await put(Array.from({ length: 60 }, part).join('\n'));
     for (const margin of ['none', 'counts']) {
@@ -177,7 +177,7 @@ describe('printed', () => {
     [31, 'a4', 'letter', '18', '18', 'none', 'none'],
     [60, 'a4', 'letter', '26', '14', 'counts', 'numbers'],
   ])(
-    'of a passage of %i parts the pages on the screen are those on paper, each with the source at its foot',
+    'of %i parts has the same pages on screen and on paper, each with the source at its foot',
     async (parts, ...[a4, letter, large, small, first, then]) => {
       await put(long(parts));
       await addSource();
@@ -199,7 +199,7 @@ describe('printed', () => {
     const shown = await desk.locator('.sheet-page').evaluateAll((pages) =>
       pages.map((page) => ({
         text: page.querySelector('.set-text')!.textContent!,
-        // Nothing written is lower than where the foot begins.
+        // Whether all text of the page ends above the top of its foot.
         clear:
           page.querySelector('.set-text')!.getBoundingClientRect().bottom <=
           page.querySelector('.sheet-foot')!.getBoundingClientRect().top + 0.5,
@@ -216,13 +216,13 @@ describe('printed', () => {
       expect(shown[i]!.clear).toBe(true);
       const at = text.indexOf('Source:');
       expect(at).toBeGreaterThan(0);
-      // The number of the page is beside the last line of the source.
+      // The page number is beside the last line of the source.
       expect(text.slice(at)).toBe(i === 0 ? foot : foot + (i + 1));
       if (margin === 'none') expect(text.slice(0, at).endsWith(numbered)).toBe(true);
     }
   }
 
-  test('more story words than a page holds go on, in a box of their own', async () => {
+  test('continues a long list of story words in a box on the next page', async () => {
     await put('lantern lighthouse ferry harbour wind');
     await desk.getByText('All passages').click();
     const storyWords = Array.from({ length: 40 }, (_, i) => ({
@@ -252,7 +252,7 @@ describe('printed', () => {
     expect(await desk.locator('dt').count()).toBe(40);
   });
 
-  test('marks are there when they are wanted', async () => {
+  test('has syllable dots, vowel marks and underlines when they are chosen', async () => {
     await put();
     await openPrint();
     expect(await sheet().textContent()).toContain('in half');
@@ -267,7 +267,7 @@ describe('printed', () => {
 });
 
 describe('the print view', () => {
-  test('is worked by keyboard, remembers what was chosen, and leads back', async () => {
+  test('works by keyboard, remembers the chosen size, and returns to the desk', async () => {
     await put();
     await desk.getByRole('button', { name: 'Print…' }).focus();
     await desk.keyboard.press('Enter');
@@ -284,7 +284,7 @@ describe('the print view', () => {
     expect(Number.parseFloat(await size())).toBeCloseTo((22 * 4) / 3, 1);
   });
 
-  test('is sound for assistive tools in both themes, and its paper is white in the dark', async () => {
+  test('has no axe faults in light or dark, and keeps its paper white in dark', async () => {
     await put();
     await addSource();
     await addStoryWord('lantern', 'a lamp you can carry');
@@ -332,7 +332,7 @@ const plainText = [
   `${source}\n`,
 ].join('\n\n');
 
-test('saved as a document, plain text and a web page, and copied, a passage is the same text', async () => {
+test('a passage has the same text as a Word document, plain text, a web page and a copy', async () => {
   await put();
   await addSource();
   await addStoryWord('lantern', 'a lamp you can carry');
@@ -355,7 +355,7 @@ test('saved as a document, plain text and a web page, and copied, a passage is t
     const { name, bytes } = await download('Save as plain text');
     expect([name, bytes.toString('utf8')]).toEqual(['The ferry is late - Herons.txt', plainText]);
   }
-  // The web page is one file, which is sound and prints.
+  // The web page is a single file, has no axe faults and can be printed.
   {
     const { name, bytes } = await download('Save as web page');
     expect(name).toBe('The ferry is late - Herons.html');
@@ -381,7 +381,7 @@ test('saved as a document, plain text and a web page, and copied, a passage is t
     expect(linesOf(pages).at(-1)!.text).toBe(source);
     await page.close();
   }
-  // To the clipboard as text and with its structure.
+  // The button `Copy` puts the passage on the clipboard as plain text and as structured text.
   {
     await desk.bringToFront();
     await desk.getByRole('button', { name: 'Copy', exact: true }).click();
@@ -410,7 +410,7 @@ test('saved as a document, plain text and a web page, and copied, a passage is t
   }
 });
 
-test('a web page made of any text has that text and no markup of it, as the browser parses it', async () => {
+test('a web page made of any text shows that text in the browser and contains none of its markup', async () => {
   const samples = fc.sample(fc.tuple(nastyText, nastyText, nastyText), { seed: 20261125, numRuns: 300 });
   const pages = samples.map(([title, line, meaning]) =>
     writeHtml(

@@ -52,7 +52,7 @@ async function expectSound(): Promise<void> {
 }
 
 describe('a passage', () => {
-  test('is shaded for the group, and anew while it is written', async () => {
+  test('is shaded for the group, and shaded again while it is edited', async () => {
     await put();
     expect(await shaded()).toEqual(expect.arrayContaining(['purchased', 'lantern', 'observed', 'ferry']));
     expect(await shaded()).not.toContain('Bram');
@@ -64,7 +64,7 @@ describe('a passage', () => {
     await expectSound();
   });
 
-  test('is worked through by keyboard: the next hard word, a swap, undo', async () => {
+  test('can be edited by keyboard: go to the next hard word, swap it, undo', async () => {
     await put();
     await field().focus();
     await desk.keyboard.press('Tab');
@@ -82,7 +82,7 @@ describe('a passage', () => {
     expect(await desk.evaluate(() => document.activeElement?.closest('.cm-editor'))).toBeNull();
   });
 
-  test('goes from a found text to paper by keyboard alone: typed in, searched, swapped, brought to a target, printed', async () => {
+  test('goes from pasted text to paper by keyboard alone, with a search, a swap, a plan and a print', async () => {
     const tabTo = async (name: string): Promise<void> => {
       for (let presses = 0; presses < 80; presses++) {
         await desk.keyboard.press('Tab');
@@ -118,7 +118,7 @@ describe('a passage', () => {
     await desk.keyboard.press('Enter');
     await expect.poll(words).toContain('Bram got a lantern');
 
-    // Escape, then Tab, leaves the text.
+    // Pressing Escape and then Tab moves the focus out of the text.
     await desk.keyboard.press('Escape');
     await tabTo('Plan changes');
     await desk.keyboard.press('Enter');
@@ -140,7 +140,7 @@ describe('a passage', () => {
     await expect.poll(() => desk.evaluate(() => document.activeElement?.textContent)).toBe('Print…');
   });
 
-  test('a swap takes the a or an before it along', async () => {
+  test('gets the right article, a or an, when a word is swapped', async () => {
     await put('Bram saw an enormous dog. It had a bone.');
     await desk.locator('.desk-beyond').filter({ hasText: 'enormous' }).click();
     await desk.getByRole('button', { name: 'big', exact: true }).click();
@@ -149,11 +149,11 @@ describe('a passage', () => {
     await expect.poll(words).toBe('Bram saw an enormous dog. It had a bone.');
   });
 
-  test('a story word counts as known in this passage, and its meaning is kept', async () => {
+  test('counts a story word as known, and keeps its meaning', async () => {
     await put();
     const before = await reach();
     await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).click();
-    // What it may be explained by comes with its replacement words.
+    // The suggested explanation of the word loads together with its replacement words.
     await desk.locator('.desk-word .swap').first().waitFor();
     await desk.getByRole('button', { name: 'Pre-teach this word' }).click();
     await expect.poll(reach).toBeGreaterThan(before);
@@ -169,7 +169,7 @@ describe('a passage', () => {
       });
   });
 
-  test('has a version for each group, and is compared with the text as found', async () => {
+  test('has a version for each group, and can be compared with the original text', async () => {
     await put();
     await field().press('Control+End');
     await field().pressSequentially(' He ran.');
@@ -182,7 +182,7 @@ describe('a passage', () => {
     await expectSound();
   });
 
-  test('has its versions in figures: words, reach, and how often each practises its group’s step', async () => {
+  test('lists for each version its words, its reach, and how often it practises the group’s step', async () => {
     await put('Bram fed ropes to a lantern. The rope is red.');
     await field().press('Control+End');
     await field().pressSequentially(' His ropes ran.');
@@ -209,7 +209,7 @@ describe('a passage', () => {
     ]);
   });
 
-  test('is brought to a target by the changes that are ticked, and by no others', async () => {
+  test('is brought to a target by the ticked changes alone', async () => {
     await put();
     const before = await words();
     await desk.getByText('Plan changes', { exact: true }).click();
@@ -227,7 +227,7 @@ describe('a passage', () => {
     const result = async () => (await review.getByRole('region', { name: 'After' }).textContent()) ?? '';
     expect(await swap.isChecked(), 'a recommended word is ticked at once').toBe(true);
     expect(await result()).toContain('Bram got a');
-    // Every other change is refused, by key; a swap is refused and taken again.
+    // The test refuses every change by key. It then accepts the swap again.
     for (const change of await changes.all()) {
       await change.focus();
       await desk.keyboard.press('r');
@@ -252,7 +252,7 @@ describe('a passage', () => {
     await expect.poll(words).toBe(before);
   });
 
-  test('is shortened by the plan, and undone with its words to pre-teach in one step', async () => {
+  test('is shortened by the plan, and one undo restores it and removes its words to pre-teach', async () => {
     await put('The ferry was late.\nUnfortunately, the ferry was late, and Bram observed the fog.');
     const before = await words();
     await desk.getByText('Plan changes', { exact: true }).click();
@@ -271,7 +271,7 @@ describe('a passage', () => {
     await expect.poll(() => taught.count()).toBeGreaterThan(0);
   });
 
-  test('that is too far says so, and offers other ways', async () => {
+  test('that is too far for the group is reported as such, with other ways offered', async () => {
     await put('Enormous squalls devastated the harbour.\nEveryone despaired.');
     await desk.getByText('Plan changes', { exact: true }).click();
     await desk.getByLabel('Pre-teach at most').selectOption('0 words');
@@ -282,7 +282,7 @@ describe('a passage', () => {
     await expect.poll(() => desk.evaluate(() => String(getSelection()))).toBe('Enormous');
   });
 
-  test('marks sentences over the length that is set', async () => {
+  test('has sentences marked that are longer than the set length', async () => {
     await put();
     await desk.getByLabel('Flag long sentences').selectOption('over 8 words');
     await desk.getByText('one sentence').waitFor();
@@ -292,7 +292,7 @@ describe('a passage', () => {
   });
 });
 
-/** Lines of letters that no storage makes smaller: a fixed sequence (Lehmer). */
+/** Returns lines of letters that storage cannot compress, made by a fixed pseudo-random sequence (Lehmer). */
 function makeNoise(length: number): string {
   let state = 20261125;
   return Array.from({ length }, (_, i) => {
@@ -321,8 +321,8 @@ async function stored(): Promise<
   );
 }
 
-describe('a kept passage', () => {
-  test('is there though its window was closed at once', async () => {
+describe('a saved passage', () => {
+  test('is still there when its window was closed at once', async () => {
     await put();
     const address = desk.url();
     await field().press('Control+End');
@@ -332,7 +332,7 @@ describe('a kept passage', () => {
     await expect.poll(words).toContain('Calm.');
   });
 
-  test('loses nothing to a second window', async () => {
+  test('keeps the edits of two windows as two versions', async () => {
     await put();
     const other = await openDesk(new URL(desk.url()).hash);
     await other.waitForSelector('.desk-beyond');
@@ -345,7 +345,7 @@ describe('a kept passage', () => {
     await other.getByText('Both versions are kept').waitFor();
     const texts = async (): Promise<string[]> =>
       (await stored()).map(({ title, versions }) => `${title}: ${versions.herons?.text.slice(-10)}`).sort();
-    // Both are kept before the last letters are.
+    // Both versions are saved before the last letters are.
     await expect
       .poll(texts)
       .toEqual([
@@ -396,7 +396,8 @@ describe('a kept passage', () => {
   onlyIn('chromium', 'debugging protocol')(
     'a full storage is told, and nothing is lost: in a file, after a reload, and once there is room',
     async () => {
-      // In a browser of its own, which has not asked yet how much room there is: the answer is good for half a minute.
+      // The test starts a new browser, which has not yet asked for the storage quota. The answer is cached for half a
+      // minute.
       const own = await startOwnBrowser();
       const before = desk;
       desk = await own.open(own.inside('groups.html'));
@@ -453,7 +454,7 @@ describe('a kept passage', () => {
     },
   );
 
-  test('is deleted once that is confirmed', async () => {
+  test('is deleted once the deletion is confirmed', async () => {
     await put();
     await desk.getByText('Add source').click();
     await desk.getByRole('button', { name: 'Delete this passage' }).click();

@@ -12,7 +12,10 @@ beforeAll(async () => {
 beforeEach(() => tab.goto('about:blank'));
 afterAll(() => tab?.context().browser()?.close());
 
-/** Ways in which pages show and hide text: what they have, what they do, and the words that are marked then. */
+/**
+ * Ways in which pages show and hide text. Each has a name, the page's markup, the change made by a script, and the
+ * words marked after the change.
+ */
 const ways: readonly (readonly [way: string, body: string, how: () => void, marked: string])[] = [
   [
     'sibling by class',
@@ -127,14 +130,17 @@ const ways: readonly (readonly [way: string, body: string, how: () => void, mark
     'Ask tide',
   ],
 ];
-/** A slot for `m`, so that an element placed elsewhere shows once it is moved there. */
+/** Adds a slot for `m` to each host, so that an element elsewhere in the page appears once it is moved into the host. */
 function addSlots(): void {
   for (const host of document.querySelectorAll('x-a'))
     host.attachShadow({ mode: 'open' }).innerHTML = '<slot name="m"></slot>';
 }
 
-test.each(ways)('text is followed: %s', async (_way, body, how, marked) => {
-  const at = await openOverlayPage(tab, `<!doctype html><body>${body}`, addSlots);
-  await at.page.evaluate(how);
-  await expect.poll(at.marked, { timeout: 8000 }).toBe(marked);
-});
+test.each(ways)(
+  'text that a page shows or hides is marked correctly: %s',
+  async (_way, body, how, marked) => {
+    const at = await openOverlayPage(tab, `<!doctype html><body>${body}`, addSlots);
+    await at.page.evaluate(how);
+    await expect.poll(at.marked, { timeout: 8000 }).toBe(marked);
+  },
+);

@@ -6,8 +6,9 @@ import { startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 
 /**
- * A teacher's eight jobs in the built extension, each within a number of clicks and keys. A click, a key, a choice in a list, a paste and a
- * file that is chosen count one each, and so does one text typed into a field; moving the pointer and scrolling count nothing.
+ * The hand of a teacher who does eight jobs in the built extension, each within a number of actions. A click, a key
+ * press, a choice in a list, a paste, a chosen file and a text typed into a field count as one action each. Pointer
+ * moves and scrolling do not count.
  */
 interface Hand {
   readonly acts: () => number;
@@ -15,9 +16,9 @@ interface Hand {
   choose(from: Locator, option: string): Promise<void>;
   write(into: Locator, text: string): Promise<void>;
   give(to: Locator, files: Parameters<Locator['setInputFiles']>[0]): Promise<void>;
-  /** Presses the button of the extension in the toolbar. */
+  /** Presses the extension's toolbar button. */
   press(page: Page): Promise<void>;
-  /** Clicks a link that opens in a tab of its own. */
+  /** Clicks a link that opens in a new tab. */
   follow(link: Locator): Promise<Page>;
 }
 
@@ -78,7 +79,7 @@ async function openShaded(): Promise<{ page: Page; panel: Page }> {
 }
 
 describe('a teacher', () => {
-  test('comes from installing to a shaded story in 4', async () => {
+  test('gets from installing to a shaded story in 4 actions', async () => {
     const page = await open('welcome.html');
     const hand = startHand();
     await hand.write(page.getByLabel('Group name'), 'Puffins');
@@ -90,7 +91,7 @@ describe('a teacher', () => {
     expect(hand.acts()).toBeLessThanOrEqual(4);
   });
 
-  test('vets a page and learns what five words lack in 3', async () => {
+  test('checks a page and sees what five words lack in 3 actions', async () => {
     const page = await openStory();
     const hand = startHand();
     await hand.press(page);
@@ -99,7 +100,7 @@ describe('a teacher', () => {
     await panel.locator('.reach-figure').waitFor();
     const rows = panel.locator('.gap');
     await rows.first().waitFor();
-    // Each word is shown under the pattern it lacks, without a press.
+    // The panel lists each word under its missing pattern without a further click.
     const shown = await rows.evaluateAll(
       (all) =>
         all.filter((row) => row.checkVisibility()).flatMap((row) => [...row.querySelectorAll('.word')])
@@ -122,7 +123,7 @@ describe('a teacher', () => {
     expect(hand.acts()).toBeLessThanOrEqual(2);
   });
 
-  test('pastes sixty rows and has a group follow them in 8', async () => {
+  test('pastes sixty rows and makes a group follow them in 8 actions', async () => {
     const rows = sixtyRows();
     const page = await open('groups.html');
     const hand = startHand();
@@ -136,7 +137,7 @@ describe('a teacher', () => {
     expect(hand.acts()).toBeLessThanOrEqual(8);
   });
 
-  test('adapts a found story for two groups in 12', async () => {
+  test('adapts a found story for two groups in 12 actions', async () => {
     const { panel } = await openShaded();
     const hand = startHand();
     const desk = await hand.follow(panel.getByRole('link', { name: 'Edit this text' }));
@@ -157,7 +158,7 @@ describe('a teacher', () => {
     expect(hand.acts()).toBeLessThanOrEqual(12);
   });
 
-  test('has the day’s lesson ready to print in 3', async () => {
+  test('gets the day’s lesson ready to print in 3 actions', async () => {
     const { panel } = await openShaded();
     const hand = startHand();
     const desk = await hand.follow(panel.getByRole('link', { name: 'Edit this text' }));
@@ -168,7 +169,7 @@ describe('a teacher', () => {
     expect(hand.acts()).toBeLessThanOrEqual(3);
   });
 
-  test('learns which of thirty texts fit which group in 4', async () => {
+  test('learns which of thirty texts fit which group in 4 actions', async () => {
     const page = await open('shelf.html');
     const hand = startHand();
     await hand.click(page.getByRole('link', { name: 'Add texts' }));
@@ -186,7 +187,7 @@ describe('a teacher', () => {
     expect(hand.acts()).toBeLessThanOrEqual(4);
   });
 
-  test('saves everything, and restores it in another browser, in 5', async () => {
+  test('saves everything and restores it in another browser in 5 actions', async () => {
     const page = await open('groups.html');
     await page.getByLabel('Group name').fill('Puffins');
     await page.getByLabel('Group name').blur();
@@ -211,7 +212,7 @@ describe('a teacher', () => {
   });
 });
 
-/** A scope and sequence of sixty weeks, as a spreadsheet copies it. */
+/** Returns a scope and sequence of sixty weeks, in the form that a spreadsheet copies to the clipboard. */
 function sixtyRows(): string {
   const path = new URL('../../profiles/sequences/england-2013.json', import.meta.url);
   const { steps } = JSON.parse(readFileSync(path, 'utf8')) as { steps: { title: string }[] };

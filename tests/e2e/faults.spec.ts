@@ -8,14 +8,14 @@ import { clearKept } from './clear-kept.ts';
 
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
 
-/** The groups as they are in storage, as far as it is looked at here. */
+/** The parts of the stored groups that these tests read. */
 interface Stored {
   chosen: string;
   groups: Record<string, { names: string[]; alsoTaught: string[] }>;
 }
 
 let browser: TestBrowser;
-/** What any page complained of. */
+/** Errors that any page reported. */
 let said: string[];
 
 beforeAll(async () => {
@@ -47,13 +47,13 @@ async function openStory(name = 'story.html'): Promise<Page> {
   return listen(await browser.open(browser.serve(name, story)));
 }
 
-/** The words that are not yet decodable, with the words of the next steps. */
+/** Counts the words that are not yet decodable, including the words of the next steps. */
 const marks = (page: Page) =>
   page.evaluate(() => (CSS.highlights.get('wr-1')?.size ?? 0) + (CSS.highlights.get('wr-5')?.size ?? 0));
 const shaded = (page: Page) =>
   page.waitForFunction(() => (CSS.highlights.get('wr-1')?.size ?? 0) > 0, null, { timeout: 20_000 });
 
-/** Stops the background as the browser does when it likes. */
+/** Stops the background worker, as the browser may do at any time. */
 async function stopBackground(): Promise<void> {
   const view = await browser.context.newPage();
   const session: CDPSession = await browser.context.newCDPSession(view);
@@ -62,7 +62,7 @@ async function stopBackground(): Promise<void> {
   await view.close();
 }
 
-/** Resolves once the extension has put its script into the page. */
+/** Resolves once the extension has injected its script into the page. */
 async function putInto(page: Page): Promise<void> {
   const session: CDPSession = await browser.context.newCDPSession(page);
   const put = new Promise<void>((resolve) => {
@@ -74,12 +74,13 @@ async function putInto(page: Page): Promise<void> {
   return put;
 }
 
-test('a background that is stopped before it answers, and again in mid-answer, loses nothing', async () => {
+test('a background stopped before it answers, and again while it answers, loses nothing', async () => {
   const page = await openStory();
   await stopBackground();
   const put = putInto(page);
   await browser.press(page);
-  // Before this a press is lost with the background, and the button waits for the next.
+  // Until the script is in the page, a stop of the background loses the press, and the teacher must press the button
+  // again.
   await put;
   await stopBackground();
   await shaded(page);
@@ -98,7 +99,7 @@ test('a background that is stopped before it answers, and again in mid-answer, l
   expect(said).toEqual([]);
 });
 
-test('a group changed while the background is stopped over and over is kept, each change of it', async () => {
+test('every change of a group is kept though the background is stopped again and again', async () => {
   const view = await openOwn('groups.html');
   const words = Array.from({ length: 6 }, (_, n) => `Otto${n}`);
   const ask = (word: string) =>
@@ -107,14 +108,15 @@ test('a group changed while the background is stopped over and over is kept, eac
         .sendMessage({ to: 'background', ask: 'act', given: { do: 'name', word } })
         .then((reply) => Boolean(reply) && !('fault' in reply))
         .catch(() => false);
-      // A question that the browser loses with the background is never answered; nobody waits for ever.
+      // The browser may lose a message when the background stops. That message gets no answer, so the test gives up
+      // after a while.
       const givenUp = new Promise<false>((resolve) => {
         AbortSignal.timeout(5000).addEventListener('abort', () => resolve(false));
       });
       return Promise.race([answered, givenUp]);
     }, word);
   for (const word of words) {
-    // One is asked as the background goes, and again by the teacher where it was not answered.
+    // The message is sent while the background stops. If it gets no answer, it is sent again, as a teacher would do.
     const [first] = await Promise.all([ask(word), stopBackground()]);
     if (!first) await expect.poll(() => ask(word), { timeout: 15_000 }).toBe(true);
   }
@@ -125,7 +127,7 @@ test('a group changed while the background is stopped over and over is kept, eac
   expect(new Set(kept)).toEqual(new Set(words));
 });
 
-test('an extension that is loaded anew leaves no stale marks, no errors, and shades at the next press', async () => {
+test('a reloaded extension leaves no stale marks or errors, and shades at the next press', async () => {
   const page = await openStory();
   await browser.press(page);
   await shaded(page);
@@ -134,7 +136,8 @@ test('an extension that is loaded anew leaves no stale marks, no errors, and sha
   await session.send('Extensions.loadUnpacked' as never, { path: builtExtension } as never);
   const background = await loaded;
   await expect.poll(() => background.evaluate(() => chrome.action.onClicked.hasListeners())).toBe(true);
-  // The page changes and the reader moves, as on any day: the old shading finds that nobody answers.
+  // The page changes and the pointer moves, as in normal use. The old shading then notices that the extension no longer
+  // answers.
   await page.evaluate(() => document.querySelector('p')!.append(' A harpoon glistened.'));
   await page.mouse.move(200, 200);
   await expect.poll(() => page.evaluate(() => CSS.highlights.size), { timeout: 10_000 }).toBe(0);
@@ -144,7 +147,7 @@ test('an extension that is loaded anew leaves no stale marks, no errors, and sha
   expect(said).toEqual([]);
 });
 
-test('a full storage is told in a sentence, and nothing stored before is changed', async () => {
+test('a full storage is reported in a sentence, and stored data stays unchanged', async () => {
   const view = await openOwn('groups.html');
   await view.evaluate(async () => {
     const room = chrome.storage.local.QUOTA_BYTES - (await chrome.storage.local.getBytesInUse());
@@ -184,14 +187,14 @@ test('two windows that change one group at the same time keep both changes', asy
   const rows = async (panel: Page) => (await panel.locator('.gaps h3').allTextContents()).slice(0, 2).join();
   let before = '';
   for (let round = 1; round <= 8; round++) {
-    // Both show what the last round left.
+    // Both panels show the result of the last round.
     await expect
       .poll(async () => [await rows(one), await rows(other)])
       .toSatisfy(([mine, theirs]) => mine === theirs && mine !== before);
     before = await rows(one);
     await Promise.all([tick(one, 0), tick(other, 1)]);
     await expect.poll(taught).toBe(2 * round);
-    // Rows that were ticked stay until the pointer has left the list.
+    // Ticked rows stay in the list until the pointer leaves the list.
     for (const panel of [one, other])
       await panel.evaluate(() => {
         for (const list of document.querySelectorAll('.gap-rows'))
@@ -200,7 +203,7 @@ test('two windows that change one group at the same time keep both changes', asy
   }
 });
 
-test('twelve pages shaded at once are all shaded, and a page closed meanwhile harms no other', async () => {
+test('twelve pages shaded at once are all shaded, and closing some of them does not affect the others', async () => {
   const pages: Page[] = [];
   for (let n = 0; n < 12; n++) pages.push(await openStory(`story-${n}.html`));
   for (const [n, page] of pages.entries()) {

@@ -1,4 +1,4 @@
-/** A story of Tarn Quay, long enough to be a page's main text. */
+/** A story of Tarn Quay, long enough to count as a page's main text. */
 export const STORY = `<h1>The Marigold comes home</h1>${[
   'The ferry came in at dawn, and Bram sat on a rock to see it. The fog was thin and the sea was flat.',
   'Ines ran down from the school with a red bag. She had six fish for Wilma and a net that Otto had lost.',
@@ -10,7 +10,10 @@ export const STORY = `<h1>The Marigold comes home</h1>${[
   .map((text) => `<p>${text}</p>`)
   .join('')}`;
 
-/** Text as readers of scanned pages lay it over a picture: runs of three letters, each set where it is seen, transparent. */
+/**
+ * Returns a transparent text layer, as readers of scanned pages put it over a picture. The text is in runs of three
+ * letters, each placed over its letters in the picture.
+ */
 export function textLayer(style = 'color: transparent'): string {
   return `<div id="layer" style="position: absolute; inset: 0; font: 20px monospace; ${style}"></div><script>
     const lines = ['The ferry came in at dawn and the', 'gulls went round the lamp on the quay', 'until Wilma rang the harbour bell'];
@@ -29,11 +32,11 @@ export function textLayer(style = 'color: transparent'): string {
   </script>`;
 }
 
-/** An SVG slide with lines of text, each an element of its own as exporters write them. */
+/** An SVG slide with lines of text. Each line is a separate element, as exporters write it. */
 export const SLIDE = `<svg viewBox="0 0 800 450" width="800" height="450"><title>no title</title><rect width="800" height="450" fill="#123"/>
   <g font-size="32" fill="#fff"><text x="40" y="80">The ferry came in at dawn</text><text x="40" y="140"><tspan x="40">and all the gulls went round</tspan><tspan x="40" dy="50">the lamp on the quay</tspan></text></g></svg>`;
 
-/** A chart, whose labels are no text to read. */
+/** A chart, whose labels do not count as text to read. */
 export const CHART = `<svg viewBox="0 0 800 450" width="800" height="450"><text x="10" y="20">Ships</text><text x="10" y="80">Ferries 12</text><text x="10" y="120">Trawlers 30</text><text x="10" y="160">Tugs 4</text></svg>`;
 
 /** One line of text as a PDF file (ISO 32000-1), without compression. */

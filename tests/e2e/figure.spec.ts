@@ -14,7 +14,10 @@ afterEach(async () => {
 });
 afterAll(() => browser?.close());
 
-/** Presses the button on a page and gives its panel, once that shows a figure or says why there is none. */
+/**
+ * Presses the button on a page and returns the page with its panel, once the panel shows a figure or the reason why
+ * there is none.
+ */
 async function panelOf(html: string): Promise<{ page: Page; panel: Page }> {
   browser.serve('tides.pdf', PDF);
   browser.serve('book.html', STORY);
@@ -27,7 +30,7 @@ async function panelOf(html: string): Promise<{ page: Page; panel: Page }> {
   return { page, panel };
 }
 
-/** Goes on to another page in the tab whose panel is open, and presses the button there. */
+/** Opens another page in the tab whose panel is open, and presses the button there. */
 async function goOnTo(html: string, { page, panel }: { page: Page; panel: Page }): Promise<void> {
   const title = 'The page after it';
   await page.goto(
@@ -38,7 +41,7 @@ async function goOnTo(html: string, { page, panel }: { page: Page; panel: Page }
   await panel.waitForSelector('.reach');
 }
 
-/** The line above the figure, or in its place. */
+/** Returns the line above the figure, or the note shown in place of the figure. */
 async function lineOf(panel: Page): Promise<string> {
   return (await panel.locator('.scope-part + p.quiet, .scope-part + .note p').allTextContents())
     .slice(0, 1)
@@ -55,7 +58,10 @@ const rows = (count: number) =>
   ).join('');
 const CUT = `<div style="height:120px;overflow:hidden;position:relative">${STORY}</div>`;
 
-/** A sentence, a page that it is said of, and a page much like it that it is not said of. */
+/**
+ * For each limit: a sentence, a page for which the panel shows the sentence, and a similar page for which the panel
+ * does not.
+ */
 const CASES: readonly (readonly [limit: LimitName, says: RegExp, example: string, counterExample: string])[] =
   [
     ['otherLanguage', /in Welsh/, `<main lang="cy">${STORY}</main>`, `<main lang="en-GB">${STORY}</main>`],
@@ -172,7 +178,7 @@ const CASES: readonly (readonly [limit: LimitName, says: RegExp, example: string
     ],
   ];
 
-test('every limit of the figure has a page here, except restless parts and silent frames', () => {
+test('every limit of the figure has an example page, except restless parts and silent frames', () => {
   expect([...new Set([...CASES.map(([limit]) => limit), 'restless', 'silentFrames'])].sort()).toEqual(
     FIGURE_LIMITS.map(({ name }) => name).sort(),
   );
@@ -180,7 +186,7 @@ test('every limit of the figure has a page here, except restless parts and silen
 
 describe('the line above the figure', () => {
   test.each(CASES.map(([limit, ...rest], i) => [`${i + 1} ${limit}`, limit, ...rest] as const))(
-    '%s is said, and not of a page like it',
+    '%s is shown for its page, and not for a similar page',
     async (_title, limit, says, example, counterExample) => {
       browser.serve(
         'red.svg',
@@ -198,7 +204,7 @@ describe('the line above the figure', () => {
     },
   );
 
-  test('is one, the most important, and has no fault for axe in light and dark', async () => {
+  test('shows only the most important limit, and has no axe faults in light or dark', async () => {
     const { panel } = await panelOf(
       `<body contenteditable="false"><iframe ${side} src="tides.pdf"></iframe><main lang="cy">${CUT}</main>`,
     );
@@ -210,14 +216,14 @@ describe('the line above the figure', () => {
     }
   });
 
-  test('is missing where the figure is of all that is there, and the panel says that marks are printed', async () => {
+  test('is missing when the figure covers all text, and the panel says that marks are printed', async () => {
     const { panel } = await panelOf(STORY);
     expect(await lineOf(panel)).toBe('');
     expect(await panel.locator('main').textContent()).toContain('marks print with the page');
   });
 });
 
-/** The words of a page as the panel counts them, names too. */
+/** Returns the number of words of a page as the panel counts them, including names. */
 async function running(panel: Page): Promise<number> {
   const text = (await panel.locator('.reach').textContent()) ?? '';
   const [words, names] = [/of ([\d,]+) words/, /(\d+) names?/].map((said) =>
@@ -226,22 +232,22 @@ async function running(panel: Page): Promise<number> {
   return words! + names!;
 }
 
-describe('text that is set in an unusual way', () => {
-  test('runs of three letters over a scanned page are read as the words they make', async () => {
+describe('text in an unusual form', () => {
+  test('in runs of three letters over a scanned page is read as whole words', async () => {
     const { panel } = await panelOf(textLayer());
-    // The three lines of the page, counted by hand: 8 + 8 + 6.
+    // The words of the page's three lines, counted by hand: 8 + 8 + 6.
     await expect.poll(() => running(panel)).toBe(22);
     expect(await lineOf(panel)).toBe('');
   });
 
-  test('a slide drawn in SVG is read, and the labels of a chart are not', async () => {
+  test('on an SVG slide is read, and the labels of an SVG chart are not', async () => {
     const slide = await panelOf(SLIDE);
     await expect.poll(() => running(slide.panel)).toBe(17); // 6 + 6 + 5, by hand
     const { panel } = await panelOf(CHART);
     expect(await panel.locator('.note').textContent()).toContain('no words to read');
   });
 
-  test('a closed shadow root is read and marked, and left as it was', async () => {
+  test('in a closed shadow root is read and marked, and the root is restored afterwards', async () => {
     const { page, panel } = await panelOf(
       `<p>Fog.</p><tarn-story></tarn-story><script>
         const root = document.querySelector('tarn-story').attachShadow({ mode: 'closed' });

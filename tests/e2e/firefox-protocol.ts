@@ -1,9 +1,12 @@
 import { type BrowserType, firefox } from 'playwright-core';
 
-/** Asks Firefox a command of WebDriver BiDi (https://www.w3.org/TR/webdriver-bidi/), on the one connection it allows. */
+/**
+ * Sends Firefox a command of WebDriver BiDi (https://www.w3.org/TR/webdriver-bidi/) on the single connection that
+ * Firefox allows.
+ */
 export type Ask = <T>(method: string, params: object) => Promise<T>;
 
-/** Parts of Playwright 1.65 behind its interface: its own connection to Firefox. */
+/** Internal parts of Playwright 1.65: its own connection to Firefox. */
 interface Message {
   readonly id: number;
   readonly method: string;
@@ -28,7 +31,10 @@ interface InnerType {
 }
 type Media = Readonly<Record<'media' | 'colorScheme' | 'reducedMotion' | 'forcedColors', string>>;
 
-/** The page that is Firefox's window, around the pages of the web; `--remote-allow-system-access` opens it. */
+/**
+ * Returns the browsing context of Firefox's own window, which surrounds the web pages. The flag
+ * `--remote-allow-system-access` allows this access.
+ */
 export async function findWindow(ask: Ask): Promise<string> {
   const { contexts } = await ask<{ contexts: { context: string; url: string }[] }>(
     'browsingContext.getTree',
@@ -39,19 +45,19 @@ export async function findWindow(ask: Ask): Promise<string> {
   return window.context;
 }
 
-/** Where code runs: in a browsing context, or in a world of its own there. */
+/** The place where code runs: a browsing context, or a sandbox of its own in that context. */
 interface Target {
   readonly context: string;
   readonly sandbox?: string;
 }
 
-/** Runs a function given as text in a browsing context; its arguments and what it gives go as JSON. */
+/** Runs a function, given as source text, in a browsing context. Its argument and its result are passed as JSON. */
 export async function callIn<T>(ask: Ask, at: string | Target, code: string, given: unknown): Promise<T> {
   const said = await ask<
     | { type: 'success'; result: { value?: string } }
     | { type: 'exception'; exceptionDetails: { text: string } }
   >('script.callFunction', {
-    // `__name` is what esbuild may put into functions.
+    // esbuild may add calls of `__name` to functions.
     functionDeclaration: `async (given) => {
       const __name = (named) => named;
       return JSON.stringify(await (${code})(JSON.parse(given)));
@@ -69,8 +75,9 @@ export async function callIn<T>(ask: Ask, at: string | Target, code: string, giv
 const SILENT = /^(?:moz-extension:|about:(?!blank|srcdoc|reader))/;
 
 /**
- * Starts a stock Firefox by Playwright, whose driver for it is new. Added here: pages open as tabs rather than as windows; media features,
- * for which Firefox 153 has no command, are set in its window; and Firefox's events, which leave pages of extensions out, are completed.
+ * Starts a stock Firefox by Playwright, whose Firefox driver is new. This code adds three things: Pages open as tabs
+ * instead of windows. Media features, for which Firefox 153 has no command, are set in Firefox's window. Events that
+ * Firefox leaves out for pages of extensions are added.
  */
 export async function startByPlaywright<T>(
   start: (type: BrowserType) => Promise<T>,
@@ -102,7 +109,8 @@ export async function startByPlaywright<T>(
         return;
       }
       if (method === 'browsingContext.create') params.type = 'tab';
-      // Firefox 153 ends the page's process when this is read a second time from beside the page; the attribute says the same.
+      // Firefox 153 ends the page's process when `ariaLabelledByElements` is read a second time from outside the page's
+      // own scripts. The attribute gives the same information.
       if (params.expression)
         params.expression = params.expression.replaceAll('.ariaLabelledByElements', '.notRead');
       if (method === 'browsingContext.close') closing.set(id, params.context!);
@@ -118,17 +126,17 @@ export async function startByPlaywright<T>(
       const isSilent = SILENT.test(url ?? '');
       const isUnknown = !inner?._bidiPages.has(context!) && !frames.has(context!);
       if (method === 'browsingContext.navigationStarted' && isSilent && isUnknown) {
-        // A tab that a page of the extension opened; what Firefox says of it next waits until it is known.
+        // A page of the extension opened a tab. Later messages about the tab wait until the tab is known.
         const known = ask<{ contexts: object[] }>('browsingContext.getTree', { root: context, maxDepth: 0 });
         unknown.set(context!, [message]);
         void known
           .then(
             ({ contexts }) => {
-              // A frame is known already.
+              // Playwright knows frames already.
               if ((contexts[0] as { parent?: string | null }).parent) frames.add(context!);
               else tell({ type: 'event', method: 'browsingContext.contextCreated', params: contexts[0] });
             },
-            // It is gone again.
+            // The tab is already closed.
             () => frames.add(context!),
           )
           .then(() => {
@@ -140,7 +148,7 @@ export async function startByPlaywright<T>(
       }
       tell(message);
       if (method === 'browsingContext.navigationCommitted' && isSilent)
-        // A page that is gone again, or that lets nobody in, has no more to wait for.
+        // A page that is already closed, or that allows no scripts, has nothing left to wait for.
         void ask('script.callFunction', enter(context!))
           .catch(() => undefined)
           .then(() => {
@@ -162,10 +170,13 @@ export async function startByPlaywright<T>(
   }
 }
 
-/** The first command to a page of an extension: Firefox says from then on what runs in it. Answered when the page has loaded. */
+/**
+ * Returns the first command for a page of an extension. After this command, Firefox reports the scripts that run in the
+ * page. The answer comes when the page has loaded.
+ */
 function enter(context: string): object {
   const code = (): Promise<void> => {
-    // The tests say `chrome`, which gives no promises in an extension of Firefox's manifest version 2.
+    // The tests use `chrome`, which returns no promises in a Firefox extension of manifest version 2.
     Object.defineProperty(globalThis, 'chrome', { value: (globalThis as { browser?: unknown }).browser });
     return new Promise((resolve) => {
       if (document.readyState === 'complete') resolve();

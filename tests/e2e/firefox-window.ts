@@ -1,32 +1,38 @@
 import { setTimeout } from 'node:timers/promises';
 import { type Ask, callIn, findWindow } from './firefox-protocol.ts';
 
-/** What tests do in the browser's own window, around the pages. */
+/** Actions of the tests in Firefox's own window, around the web pages. */
 export interface FirefoxWindow {
-  /** The host part of the extension's addresses, once its background has run. */
+  /** Returns the host part of the extension's addresses, once the background of the extension has run. */
   whenRunning(): Promise<string>;
-  /** Clicks on the toolbar button for the tab in front, as a user does. */
+  /** Clicks the toolbar button for the active tab, as a user does. */
   press(): Promise<void>;
-  /** What the toolbar button's badge says. */
+  /** Returns the text of the toolbar button's badge. */
   badge(): Promise<string>;
-  /** Shortcuts the browser has taken from the manifest, like `alt,shift R`. */
+  /** Returns the shortcuts that Firefox has read from the manifest, for example `alt,shift R`. */
   shortcuts(): Promise<string[]>;
   /** Presses Alt, Shift and a capital letter. */
   pressShortcut(letter: string): Promise<void>;
   /** Chooses the extension's entry of the context menu, once the menu is open. */
   chooseFromMenu(): Promise<void>;
-  /** Runs a function on the document in the sidebar, where WebDriver does not reach; it sees no variables from outside. */
+  /**
+   * Runs a function on the document in the sidebar, which WebDriver cannot reach. The function cannot use variables
+   * from outside.
+   */
   inSidebar<T>(run: (document: Document) => T): Promise<T>;
-  /** The same on the page in front, with the browser's rights: closed shadow roots are open to it. */
+  /**
+   * Runs a function on the page of the active tab, with the browser's rights. The function can read closed shadow
+   * roots.
+   */
   inTab<T>(run: (document: Document) => T): Promise<T>;
-  /** Runs a function in the extension's background page; it sees no variables from outside. */
+  /** Runs a function in the extension's background page. The function cannot use variables from outside. */
   inBackground<T>(run: () => T | Promise<T>): Promise<T>;
   inBackground<T, Given>(run: (given: Given) => T | Promise<T>, given: Given): Promise<T>;
-  /** Turns the extension off and on, as the browser's next start does. */
+  /** Turns the extension off and on again, as a restart of the browser does. */
   restart(): Promise<void>;
 }
 
-/** Parts of Firefox's window that are used here (seen in Firefox 153). */
+/** Parts of Firefox's window that the tests use (seen in Firefox 153). */
 interface Loader {
   addMessageListener(name: string, heard: (message: { data: string }) => void): void;
   removeMessageListener(name: string, heard: (message: { data: string }) => void): void;
@@ -61,20 +67,26 @@ declare const WebExtensionPolicy: {
     };
   };
 };
-/** Where code is to run: the background page of the extension with an id, the page in front or the one in the sidebar. */
+/**
+ * The code to run and its place: the background page of the extension with a given id, the page of the active tab, or
+ * the page in the sidebar.
+ */
 interface Asked {
   readonly view: 'sidebar' | 'tab' | 'background';
   readonly extension: string;
   readonly code: string;
 }
 
-/** The window is reached by Firefox's own scope `chrome`, which `--remote-allow-system-access` opens. */
+/**
+ * Returns access to Firefox's window through Firefox's own scope `chrome`, which the flag
+ * `--remote-allow-system-access` opens.
+ */
 export async function createFirefoxWindow(ask: Ask, extension: string): Promise<FirefoxWindow> {
   const window = await findWindow(ask);
   const call = <T>(run: (given: string) => T | Promise<T>, given: string): Promise<T> =>
     callIn(ask, window, String(run), given);
 
-  // Firefox makes the names of its widgets from the add-on's id in this way.
+  // Firefox builds the names of its widgets from the add-on's id in this way.
   const name = extension.replaceAll(/[^a-z0-9_-]/g, '_');
   const widget = `${name}-browser-action`;
   await call((id) => CustomizableUI.addWidgetToArea(id, 'nav-bar'), widget);
@@ -116,7 +128,7 @@ export async function createFirefoxWindow(ask: Ask, extension: string): Promise<
     inBackground: <T, Given>(run: (given: Given) => T | Promise<T>, given?: Given) =>
       runIn<T>('background', inPage(run, given)),
     async chooseFromMenu() {
-      // The click that opens the menu comes from the page's process.
+      // The click that opens the menu comes from the page's process, so the menu opens with a delay.
       await soon(() => call(findMenu, ''));
       await call(chooseEntry, `${name}-menuitem-_check-selection`);
     },
@@ -131,7 +143,7 @@ export async function createFirefoxWindow(ask: Ask, extension: string): Promise<
   };
 }
 
-/** Asks again until there is an answer; after ten seconds its own error holds. */
+/** Calls the function again until it succeeds. After ten seconds, throws the function's own error. */
 async function soon<T>(ask: () => Promise<T>): Promise<T> {
   const end = Date.now() + 10_000;
   for (;;) {
@@ -144,7 +156,10 @@ async function soon<T>(ask: () => Promise<T>): Promise<T> {
   }
 }
 
-/** Keys that WebDriver presses go to the page alone; these go to the window, whose shortcuts come first. */
+/**
+ * Presses Alt, Shift and a letter in Firefox's window, whose shortcuts come first. Keys that WebDriver presses reach
+ * only the page.
+ */
 function typeInWindow(letter: string): void {
   const { classes, interfaces } = Components;
   const typist = classes['@mozilla.org/text-input-processor;1']!.createInstance(
@@ -173,14 +188,17 @@ function chooseEntry(entry: string): void {
   if (!item) throw new Error('The context menu has no entry of the extension.');
 }
 
-/** A function as the page itself runs it. Firefox's own name `browser` gives promises where `chrome` wants callbacks. */
+/**
+ * Returns code that runs a function as a script of the page itself. The function gets Firefox's `browser` as `chrome`,
+ * since `browser` returns promises and `chrome` expects callbacks.
+ */
 function inPage<Given>(run: (given: Given) => unknown, given?: Given): string {
   const code = `const __name = (named) => named; (async (chrome) => JSON.stringify(await (${run})(${JSON.stringify(given ?? null)})))(browser)`;
   return `Cu.evalInSandbox(${JSON.stringify(code)}, Cu.Sandbox(content, { sandboxPrototype: content, wantXrays: false }))
     .then((said) => said && JSON.parse(said))`;
 }
 
-/** Runs code in a view's own process with the browser's rights, by a frame script. */
+/** Runs code in a view's own process, with the browser's rights, through a frame script. */
 function askView({ view, extension, code }: Asked): Promise<string> {
   const find = (): { messageManager: Loader } | null | undefined => {
     if (view === 'tab') return gBrowser.selectedBrowser as unknown as { messageManager: Loader };

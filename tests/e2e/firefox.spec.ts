@@ -27,14 +27,14 @@ async function open(address: string): Promise<Page> {
   return page;
 }
 
-/** Waits, as long as a teacher would, for what the page or the sidebar will say. */
+/** Waits up to ten seconds, as long as a teacher would, for an expected value of the page or the sidebar. */
 function eventually<T>(ask: () => Promise<T>): ReturnType<typeof expect.poll<T>> {
   return expect.poll(ask, { timeout: 10_000 });
 }
 
 const outerHtml = (page: Page): Promise<string> => page.evaluate(() => document.documentElement.outerHTML);
 const highlights = (page: Page): Promise<number> => page.evaluate(() => CSS.highlights.size);
-/** Words of the card, which is a frame in a closed shadow root. */
+/** Returns the text of the card, which is a frame in a closed shadow root. */
 const cardText = async (): Promise<string> => {
   const frames = firefox.context.pages().flatMap((page) => page.frames());
   const card = frames.find((frame) => frame.url().includes('/card.html#'));
@@ -42,7 +42,7 @@ const cardText = async (): Promise<string> => {
 };
 const sidebarText = (): Promise<string> => firefox.inSidebar((document) => document.body.textContent ?? '');
 
-test('the practice page is shaded by the button, like any page', async () => {
+test('the button shades the practice page, like any page', async () => {
   const page = await open(firefox.inside('practice.html'));
   await eventually(() => page.evaluate(() => document.querySelectorAll('article p').length)).toBeGreaterThan(
     5,
@@ -59,7 +59,7 @@ test('the practice page is shaded by the button, like any page', async () => {
 });
 
 describe('a long article for the Herons', () => {
-  test('the same words are marked as in Chromium, and taking the shading away leaves the page as it was', async () => {
+  test('the same words are marked as in Chromium, and removing the shading restores the page', async () => {
     const expected = JSON.parse(
       readFileSync(new URL('../pages/article.expected.json', import.meta.url), 'utf8'),
     );
@@ -80,7 +80,7 @@ describe('a long article for the Herons', () => {
 describe('a short page', () => {
   const story = '<title>The pier</title><p>The lighthouse lamp went out. A storm hit the pier.</p>';
 
-  test('the shortcuts shade it and lead to its words', async () => {
+  test('the shortcuts shade the page and go to its words', async () => {
     expect(await firefox.shortcuts()).toEqual(['alt,shift R', 'alt,shift N']);
     const page = await open(firefox.serve('pier.html', story));
     await firefox.pressShortcut('R');
@@ -89,14 +89,14 @@ describe('a short page', () => {
     await eventually(() => page.evaluate(() => CSS.highlights.get('wr-4')?.size)).toBe(1);
   });
 
-  test('open shadow roots and text that comes later are shaded', async () => {
+  test('open shadow roots and text added later are shaded', async () => {
     const page = await open(firefox.serve('later.html', '<title>Later</title><div></div><p>A storm</p>'));
     await page.evaluate(() => {
       document.querySelector('div')!.attachShadow({ mode: 'open' }).innerHTML = '<p>The harbour</p>';
     });
     await firefox.press(page);
     await eventually(async () => (await markedWords(page)).beyond).toEqual(['harbour', 'storm']);
-    // Firefox paints no highlight in a shadow root without a rule of its own there.
+    // Firefox paints highlights in a shadow root only if the root has a highlight rule of its own.
     const sheets = (): Promise<number> =>
       page.evaluate(() => document.querySelector('div')!.shadowRoot!.adoptedStyleSheets.length);
     expect(await sheets()).toBe(1);
@@ -113,7 +113,7 @@ describe('a short page', () => {
     await eventually(sheets).toBe(0);
   });
 
-  test('a pointer at rest on a word opens its card', async () => {
+  test('resting the pointer on a word opens its card', async () => {
     const page = await open(firefox.serve('pier.html', story));
     await firefox.press(page);
     await eventually(async () => (await markedWords(page)).beyond).toContain('lighthouse');
@@ -133,7 +133,7 @@ describe('a short page', () => {
     await eventually(cardText).toBe('');
   });
 
-  test('the context menu checks a selection, also after the extension was off', async () => {
+  test('the context menu checks a selection, even after the extension was turned off and on', async () => {
     await firefox.restart();
     const page = await open(
       firefox.serve('two.html', '<title>Two</title><p>A storm.</p><p id="b">A harbour.</p>'),
@@ -143,7 +143,7 @@ describe('a short page', () => {
     await eventually(async () => (await markedWords(page)).beyond).toEqual(['harbour']);
   });
 
-  test('the sidebar says the reach and the gaps, and takes a word apart', async () => {
+  test('the sidebar shows the reach and the missing patterns, and splits a word into its units', async () => {
     const page = await open(firefox.serve('pier.html', story));
     await firefox.press(page);
     await eventually(sidebarText).toContain('Missing patterns');
@@ -162,7 +162,7 @@ describe('a short page', () => {
     ).toEqual(['s', 't', 'or', 'm']);
   });
 
-  test('the sidebar follows the tab in front, and shades it when asked', async () => {
+  test('the sidebar follows the active tab, and shades its page on request', async () => {
     const page = await open(firefox.serve('pier.html', story));
     await firefox.press(page);
     await eventually(sidebarText).toContain('Missing patterns');
@@ -183,7 +183,7 @@ describe('a short page', () => {
   test.each([
     ['a page of the browser', 'about:support', 'a page of the browser itself'],
     ['the reader view', 'about:reader?url=', 'Leave the reader view'],
-  ])('%s is said to be closed', async (_what, address, sentence) => {
+  ])('the sidebar says that it cannot read %s', async (_what, address, sentence) => {
     const story = address.endsWith('=') ? encodeURIComponent(firefox.address('article.html')) : '';
     const page = await open(address + story);
     await firefox.press(page);
@@ -192,7 +192,7 @@ describe('a short page', () => {
 });
 
 describe('frames', () => {
-  test('are read with the page, those of other sites too, and none is said to be left out', async () => {
+  test('are read with the page, even from other sites, and none is reported as left out', async () => {
     firefox.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
     const foreign = firefox.serve('foreign.html', '<p>Whales').replace('127.0.0.1', 'localhost');
     const page = await open(
@@ -213,7 +213,7 @@ describe('frames', () => {
   });
 });
 
-describe('pages of which the figure may mislead', () => {
+describe('pages with a possibly misleading figure', () => {
   const full = 'style="position:fixed;left:0;top:60px;width:900px;height:700px"';
   const menu = '<p>Edit the page</p>';
   test.each([
@@ -230,7 +230,7 @@ describe('pages of which the figure may mislead', () => {
       `<div style="height:120px;overflow:hidden">${STORY}</div>`,
       'hidden on the page',
     ],
-  ])('%s: the line above it says so', async (_what, html, says) => {
+  ])('%s: the line above the figure names the limit', async (_what, html, says) => {
     firefox.serve('tides.pdf', PDF);
     const page = await open(
       firefox.serve('limited.html', `<!doctype html><html lang="en"><title>Quay</title>${html}`),
@@ -239,7 +239,7 @@ describe('pages of which the figure may mislead', () => {
     await eventually(sidebarText).toContain(says);
   });
 
-  test('a frame that is sealed off is read, other than in Chromium, and nothing is said of it', async () => {
+  test('a sandboxed frame is read, unlike in Chromium, and no limit is reported', async () => {
     const page = await open(
       firefox.serve(
         'sealed.html',
@@ -251,7 +251,7 @@ describe('pages of which the figure may mislead', () => {
     expect(await sidebarText()).not.toContain('does not let extensions in');
   });
 
-  test('a closed shadow root, a slide in SVG, and text cut into runs are read', async () => {
+  test('a closed shadow root, an SVG slide, and text cut into runs are read', async () => {
     const page = await open(
       firefox.serve(
         'unusual.html',
@@ -260,7 +260,8 @@ describe('pages of which the figure may mislead', () => {
       ),
     );
     await firefox.press(page);
-    // 6 in the shadow root, 17 on the slide and 22 over the page, of which the names are not running words.
+    // The words are 6 in the shadow root, 17 on the slide and 22 over the page. The panel counts the names among them
+    // separately.
     await eventually(async () => {
       const said = await sidebarText();
       return Number(/of (\d+) words/.exec(said)?.[1]) + Number(/(\d+) names?\b/.exec(said)?.[1] ?? 0);
@@ -269,7 +270,7 @@ describe('pages of which the figure may mislead', () => {
 });
 
 describe('the desk', () => {
-  test('shades a pasted text, and keeps it', async () => {
+  test('shades a pasted text, and keeps it after a reload', async () => {
     const desk = await open(firefox.inside('desk.html'));
     await desk.evaluate(() => navigator.clipboard.writeText('Bram went to the shed with a lantern.'));
     await desk.getByRole('textbox', { name: 'Text' }).click();
@@ -282,7 +283,7 @@ describe('the desk', () => {
     await eventually(shaded).toEqual(['lantern']);
   });
 
-  test('prints the pages that the screen shows, each with the source and its number', async () => {
+  test('prints the pages that the screen shows, each with the source and its page number', async () => {
     const desk = await open(firefox.inside('desk.html'));
     await desk.evaluate(() => {
       const line = 'Bram ran to the dock with a big lamp and a net, and Otto sat on the wall. ';
@@ -324,7 +325,7 @@ describe('the desk', () => {
 });
 
 describe('the Groups page', () => {
-  test('takes a pasted sequence, keeps the group and its step, and a page is shaded by it', async () => {
+  test('accepts a pasted sequence, keeps the group and its step, and a page is shaded for it', async () => {
     const groups = await open(firefox.inside('groups.html'));
     await groups.evaluate(() =>
       navigator.clipboard.writeText(
@@ -388,14 +389,14 @@ describe('files dropped on the desk', () => {
       () => makeEpub([{ name: 'one', body: '<p>Bram rang the bell.</p>' }]),
       'Bram rang the bell.',
     ],
-  ])('%s is read', async (name, make, text) => {
+  ])('%s is opened as a passage', async (name, make, text) => {
     const desk = await open(firefox.inside('desk.html#new'));
     await eventually(() => desk.evaluate(() => document.querySelectorAll('.drop').length)).toBe(1);
     await drop(desk, name, await make());
     await eventually(() => says(desk, '.cm-content')).toContain(text);
   });
 
-  test('a page of a million empty tags is looked through, while the desk goes on', async () => {
+  test('a page of a million empty tags is read while the desk stays responsive', async () => {
     const desk = await open(firefox.inside('desk.html#new'));
     await eventually(() => desk.evaluate(() => document.querySelectorAll('.drop').length)).toBe(1);
     await desk.evaluate(() => {
@@ -414,13 +415,13 @@ describe('files dropped on the desk', () => {
       .poll(() => says(desk, '.note-wrong'), { timeout: 50_000 })
       .toMatch(/no words in this web page|takes too long/);
     const turns = await desk.evaluate(() => (window as unknown as { count: { turns: number } }).count.turns);
-    // A page that is kept busy is drawn once or twice.
+    // A blocked page would be drawn only once or twice.
     expect(turns).toBeGreaterThan(20);
   });
 });
 
 describe('the shelf', () => {
-  test('files dropped on it are read, ranked, and there after a reload; two windows agree', async () => {
+  test('reads and ranks dropped files, keeps them after a reload, and is the same in two windows', async () => {
     const shelf = await open(firefox.inside('shelf.html#add'));
     const says = (page: Page): Promise<string> =>
       page.evaluate(() => document.querySelector('main')?.textContent ?? '');

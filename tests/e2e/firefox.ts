@@ -10,13 +10,13 @@ import { type Ask, callIn, findWindow, startByPlaywright } from './firefox-proto
 import { createFirefoxWindow, type FirefoxWindow } from './firefox-window.ts';
 import type { SideWorld } from './main-thread.ts';
 
-/** The extension as `npm run build:firefox` leaves it; `OUTPUT` names another folder, as for Chromium. */
+/** The folder to which `npm run build:firefox` writes the extension. `OUTPUT` names another folder, as for Chromium. */
 export const builtForFirefox = join(
   fileURLToPath(new URL('../../', import.meta.url)),
   process.env.OUTPUT ?? '.output',
   'firefox-mv2',
 );
-/** Nothing but this machine is reached: every other address goes to a proxy that is not there. */
+/** Settings that let Firefox reach only this computer. All other addresses go to a proxy that does not exist. */
 const SEALED = {
   'network.proxy.type': 1,
   'network.proxy.http': '127.0.0.1',
@@ -27,13 +27,13 @@ const SEALED = {
   'network.proxy.allow_hijacking_localhost': false,
 };
 
-/** A real Firefox without a window on the screen, the built extension in it as a temporary add-on, in a profile of its own. */
+/** A real Firefox without a visible window, in a profile of its own, with the built extension as a temporary add-on. */
 export interface FirefoxBrowser extends ExtensionBrowser, Omit<FirefoxWindow, 'press' | 'whenRunning'> {
-  /** Runs code beside a page's own scripts; see `SideWorld`. */
+  /** Runs code separately from a page's own scripts; see `SideWorld`. */
   sideWorld(page: Page): Promise<Pick<SideWorld, 'evaluate'>>;
 }
 
-/** How a Firefox is started for tests. */
+/** Returns the options with which the tests start Firefox. */
 export const launchingFirefox = () => ({
   channel: 'moz-firefox',
   executablePath: findFirefox(),
@@ -42,7 +42,10 @@ export const launchingFirefox = () => ({
   firefoxUserPrefs: SEALED,
 });
 
-/** A Firefox with the extension; its tabs are pages of Playwright. `language` is that of the browser itself (`es`). */
+/**
+ * Starts a Firefox with the extension, whose tabs are Playwright pages. `language` is the language of the browser
+ * itself (`es`).
+ */
 export async function launchFirefox(language?: string): Promise<FirefoxBrowser> {
   if (!existsSync(builtForFirefox))
     throw new Error('The extension is not built for Firefox: run `npm run build:firefox` first.');
@@ -66,7 +69,7 @@ export async function launchFirefox(language?: string): Promise<FirefoxBrowser> 
   }
 }
 
-/** A Firefox without the extension, for the parts of it that run in a page by themselves. */
+/** Starts a Firefox without the extension, for tests of the parts of the extension that run alone in a page. */
 export async function launchPlainFirefox(): Promise<Browser> {
   const { started } = await startByPlaywright((firefox) => firefox.launch(launchingFirefox()));
   return started;
@@ -74,7 +77,10 @@ export async function launchPlainFirefox(): Promise<Browser> {
 
 declare const Services: { locale: { availableLocales: string[]; requestedLocales: string[] } };
 
-/** Firefox has a language when a package of its texts is there; extensions, which bring their own, need only its name. */
+/**
+ * Sets the language of Firefox. Firefox itself needs a language pack for its texts. Extensions bring their own texts,
+ * so they need only the language's name.
+ */
 async function speak(ask: Ask, language: string): Promise<void> {
   const set = (language: string): void => {
     Services.locale.availableLocales = [language, 'en-US'];

@@ -6,7 +6,7 @@ import { startBrowser, type TestBrowser } from './browser.ts';
 let browser: TestBrowser;
 let page: Page;
 
-// That the page opens by itself after installing is what starting the browser waits for.
+// Starting the browser waits for this page, which opens by itself after installing.
 beforeAll(async () => {
   browser = await startBrowser();
 });
@@ -24,7 +24,7 @@ const marks = (view: Page) =>
   view.evaluate(() => [...CSS.highlights.values()].reduce((sum, { size }) => sum + size, 0));
 
 describe('the first page', () => {
-  test('keeps a group and leads to a story that the button shades for it', async () => {
+  test('saves a group and leads to a story that the button shades for the group', async () => {
     await page.getByRole('radio', { name: /^Second tide/ }).check();
     await page.getByLabel('Group name').fill('Puffins');
     await page.getByRole('radio', { name: /step 8$/i }).check();
@@ -52,14 +52,14 @@ describe('the first page', () => {
     await page.waitForFunction(() => CSS.highlights.size > 0);
   });
 
-  test('asks for a name, and keeps nothing without one', async () => {
+  test('asks for a name, and saves nothing without one', async () => {
     await keep();
     await page.getByRole('alert').getByText('Give the group a name first.').waitFor();
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('welcome-name');
     expect(await page.evaluate(() => chrome.storage.local.get('groups'))).toEqual({});
   });
 
-  test('asks for words or a step, and begins with none', async () => {
+  test('asks for a row of words or a step, and starts with none chosen', async () => {
     await page.getByLabel('Group name').fill('Puffins');
     await page.getByRole('group', { name: /^Which of these words/ }).waitFor();
     expect(await page.locator('.word-row :checked').count()).toBe(0);
@@ -68,7 +68,7 @@ describe('the first page', () => {
     expect(await page.evaluate(() => document.activeElement?.closest('.word-row') !== null)).toBe(true);
   });
 
-  test('says so when the group cannot be stored', async () => {
+  test('shows an error when the group cannot be saved', async () => {
     await page.getByLabel('Group name').fill('Puffins');
     await page.getByLabel('Or, instead of a row: last step taught').selectOption('4');
     await page.evaluate(() => {
@@ -79,7 +79,7 @@ describe('the first page', () => {
     expect(await page.getByLabel('Group name').inputValue()).toBe('Puffins');
   });
 
-  test('shows a sequence that is pasted beside it', async () => {
+  test('offers a sequence that was pasted in another tab', async () => {
     const opening = browser.context.waitForEvent('page');
     await page.getByRole('link', { name: 'Paste your own scope and sequence' }).click();
     const paste = await opening;
@@ -91,13 +91,13 @@ describe('the first page', () => {
     await page.getByRole('radio', { name: /your own/ }).waitFor();
   });
 
-  test('is skipped with the demo groups', async () => {
+  test('can be skipped to use the demo groups', async () => {
     await page.getByRole('link', { name: /^Skip this/ }).click();
     await page.getByRole('heading', { name: 'The Night the Lamp Went Out' }).waitFor();
   });
 
   test.each(['welcome.html', 'practice.html'])(
-    '%s has no fault for axe, light and dark, and fits 320 px',
+    '%s has no axe faults in light or dark, and fits 320 px',
     async (address) => {
       const view = await browser.open(browser.inside(`${address}`));
       await view.locator('main :is(article, form)').waitFor();

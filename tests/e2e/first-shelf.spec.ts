@@ -6,7 +6,7 @@ import { startBrowser, type TestBrowser } from './browser.ts';
 let browser: TestBrowser;
 let page: Page;
 
-// Nothing is cleared: the shelf is as it is after installing.
+// The shelf is not cleared, so it has the texts that installing puts there.
 beforeAll(async () => {
   browser = await startBrowser();
   page = await browser.open(browser.inside('shelf.html'));
@@ -14,7 +14,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser?.close());
 
-/** The typefaces in which the browser drew the text of an element. */
+/** Returns the typefaces in which the browser drew the text of an element. */
 async function fontsOf(selector: string): Promise<string[]> {
   const talk = await page.context().newCDPSession(page);
   await talk.send('DOM.enable');
@@ -26,7 +26,7 @@ async function fontsOf(selector: string): Promise<string[]> {
   return fonts.map(({ familyName, isCustomFont }) => `${familyName}${isCustomFont ? ' of the package' : ''}`);
 }
 
-test('the shelf after installing has no fault for axe, light and dark, and fits 320 px', async () => {
+test('the shelf after installing has no axe faults in light or dark, and fits 320 px', async () => {
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
     expect(await axeFaults(page)).toEqual([]);
@@ -36,7 +36,7 @@ test('the shelf after installing has no fault for axe, light and dark, and fits 
   await page.setViewportSize({ width: 1280, height: 900 });
 });
 
-test('a text of it becomes a lesson, printed in the typeface of the package', async () => {
+test('a text of the shelf becomes a lesson, printed in the typeface of the package', async () => {
   await page.getByRole('link', { name: 'The Snake at the Gate' }).click();
   await page.getByRole('button', { name: 'Make a lesson' }).click();
   await page.locator('.lesson-part').nth(3).waitFor();
@@ -46,7 +46,7 @@ test('a text of it becomes a lesson, printed in the typeface of the package', as
   await page.keyboard.press('Escape');
 });
 
-test('removed by one click, they are back by another', async () => {
+test('one click removes the texts that came with the extension, and Undo restores them', async () => {
   await page.goto(browser.inside('shelf.html#texts'));
   await page.getByRole('button', { name: 'Remove these 48 texts' }).click();
   await page.getByText('The shelf is empty.').waitFor();

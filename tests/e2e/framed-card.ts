@@ -5,15 +5,15 @@ import type { TestBrowser } from './browser.ts';
 const findCard = (page: Page): Frame | undefined =>
   page.frames().find((frame) => frame.url().includes('/card.html#'));
 
-/** The frame of an open card in a page; waits for it. */
+/** Waits for the frame of an open card in a page, and returns the frame. */
 export async function cardFrame(page: Page): Promise<Frame> {
   await expect.poll(() => findCard(page), { timeout: 10_000 }).toBeTruthy();
   return findCard(page)!;
 }
 
 /**
- * Rests the pointer on a word until its card is there. Every two seconds it comes anew: its first moves may come before anything listens to
- * them.
+ * Rests the pointer on a word until the word's card opens. The pointer moves there again every two seconds, since
+ * nothing may be listening to its first moves yet.
  */
 export async function restOn(
   page: Page,
@@ -36,7 +36,7 @@ export async function restOn(
     .toBe(true);
 }
 
-/** Shades a page and rests the pointer on its first `<b>` until the card of the word has come. */
+/** Shades a page and rests the pointer on a word, by default the first `<b>`, until the word's card opens. */
 export async function openCardOn(
   browser: TestBrowser,
   page: Page,

@@ -29,7 +29,7 @@ test.each([
     'twelve of them',
     () => `<iframe src="${nowhere}"></iframe><iframe src="javascript:false"></iframe>`.repeat(6),
   ],
-])('a page with %s is shaded, and the panel gives its figures', async (_kind, frames) => {
+])('a page with %s is shaded, and the panel shows its figures', async (_kind, frames) => {
   browser.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
   const address = browser.serve('outer.html', `<title>Outer</title><p>The lighthouse ${frames()}`);
   const page = await browser.context.newPage();
@@ -43,11 +43,11 @@ test.each([
   await page.close();
 });
 
-test('a page with thirty frames is marked before any of them, and all are read', async () => {
+test('a page with thirty frames is marked before its frames, and all frames are read', async () => {
   browser.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
   const address = browser.serve(
     'thirty.html',
-    // A story that is looked for, which takes longer than a look at a frame.
+    // Searching for the main text in this story takes longer than looking at a frame.
     `<title>Thirty</title><p>${'Seven gulls sat on the wall. '.repeat(15)}</p>${'<iframe src="inner.html"></iframe>'.repeat(30)}`,
   );
   const page = await browser.open(address);
@@ -69,7 +69,7 @@ test('a page with thirty frames is marked before any of them, and all are read',
   await page.close();
 });
 
-test('a lazy frame is read once somebody scrolls to it', async () => {
+test('a lazy frame is read once the reader scrolls to it', async () => {
   browser.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
   const address = browser.serve(
     'lazy.html',
@@ -85,7 +85,7 @@ test('a lazy frame is read once somebody scrolls to it', async () => {
   await panel.getByText('of 4 words').waitFor();
 });
 
-test('a page that is still being read from a slow server is shaded after a second, and the rest when it comes', async () => {
+test('a page that is still loading from a slow server is shaded early, and its rest when it arrives', async () => {
   let finish = (): void => undefined;
   const slow = createServer((_request, response) => {
     response.writeHead(200, { 'content-type': 'text/html' });

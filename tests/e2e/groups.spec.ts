@@ -27,7 +27,7 @@ async function openGroups(hash = ''): Promise<Page> {
   return opened;
 }
 
-/** No fault for axe in light and dark, and nothing wider than a narrow window. */
+/** Expects no axe faults in light or dark, and nothing wider than a narrow window. */
 async function expectSound(part?: string): Promise<void> {
   await view.setViewportSize({ width: 360, height: 800 });
   for (const colorScheme of ['light', 'dark'] as const) {
@@ -38,7 +38,7 @@ async function expectSound(part?: string): Promise<void> {
   await view.setViewportSize({ width: 1100, height: 900 });
 }
 
-/** How many of the commonest words the group can read, as the page says. */
+/** Returns how many of the most common words the group can read, according to the page. */
 async function readable(): Promise<number> {
   const sentence = view.getByText('most common words', { exact: false }).locator('strong');
   return Number(await sentence.textContent());
@@ -49,7 +49,7 @@ async function names(): Promise<string[]> {
 }
 
 describe('a group', () => {
-  test('is reached from the panel', async () => {
+  test('can be opened from the panel', async () => {
     const story = await browser.open(
       browser.serve('ship.html', '<title>Ship</title><p>A ship in the bay.</p>'),
     );
@@ -62,7 +62,7 @@ describe('a group', () => {
     expect(await page.getByLabel('Group name').inputValue()).toBe('Herons');
   });
 
-  test('is given patterns, exceptions, words and names by keyboard alone', async () => {
+  test('gets patterns, exceptions, words and names by keyboard alone', async () => {
     const before = await readable();
     await view.getByLabel('Taught early').focus();
     await view.keyboard.type('/ow/');
@@ -100,7 +100,7 @@ describe('a group', () => {
     });
   });
 
-  test('is checked against once it is chosen', async () => {
+  test('is used for checking pages once it is chosen', async () => {
     await view.getByRole('link', { name: 'Plovers' }).click();
     await view.getByRole('button', { name: 'Use this group' }).click();
     await view.getByText('In use: pages are shaded for this group.').waitFor();
@@ -131,7 +131,7 @@ describe('a sequence', () => {
     await view.getByText('This starter comes with Wordreach and stays as it is.').waitFor();
   });
 
-  test('is split, merged and moved by keyboard, and the groups keep their place', async () => {
+  test('can be split, merged and sorted by keyboard, and the groups keep their place', async () => {
     await step('Short i, n, f').getByRole('button', { name: 'Move step 3 up' }).press('Enter');
     await expect.poll(async () => (await titles())[1]).toBe('Short i, n, f');
     expect(await view.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
@@ -153,7 +153,7 @@ describe('a sequence', () => {
     await expect.poll(through).toBe('steady-steps-ours 25');
   });
 
-  test('is dragged by its handle', async () => {
+  test('can be sorted by dragging a step by its handle', async () => {
     await step('p, c').locator('.handle').dragTo(step('Short o, h, d'));
     await expect
       .poll(async () => (await titles()).slice(1, 4))
@@ -172,7 +172,7 @@ const plan = [
 ].join('\n');
 
 describe('a pasted sequence', () => {
-  test('is understood, settled, used, and a page is shaded by it', async () => {
+  test('is understood, corrected and used, and a page is shaded for it', async () => {
     await view.getByRole('link', { name: 'Paste a sequence' }).click();
     await view.getByLabel('Your scope and sequence').fill(plan);
     const settle = view.getByRole('group', { name: 'sounds of the harbour' });
@@ -185,7 +185,7 @@ describe('a pasted sequence', () => {
     await view.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await view.getByRole('button', { name: 'Use this sequence' }).click();
 
-    // The page of the group: the one before has a choice of the same name.
+    // The test waits for the page of the group, because the page before has a choice of the same name.
     await view.getByLabel('Group name').waitFor();
     await view.getByLabel('Last step taught').selectOption('3');
     await view.getByText('Taught now: sh as in shell').waitFor();
@@ -202,7 +202,7 @@ describe('a pasted sequence', () => {
     expect(beyond).toContain('green');
     expect(beyond).not.toContain('They');
     const panel = await browser.openPanel(story);
-    // The panel may be drawn anew while its folds are opened.
+    // The panel may be drawn again while its folds are opened.
     await expect
       .poll(async () => {
         await openFolds(panel);
@@ -210,7 +210,7 @@ describe('a pasted sequence', () => {
       })
       .toBe(true);
 
-    // A change of the steps shades the open page anew.
+    // A change of the sequence's steps makes the extension shade the open page again.
     await view.bringToFront();
     await view.getByRole('link', { name: 'Change its steps' }).click();
     await view.locator('[data-act=open]').first().click();
@@ -224,8 +224,8 @@ describe('a pasted sequence', () => {
   });
 });
 
-describe('has no fault for axe and fits a narrow window', () => {
-  test('with a group, its rules, its common words, a search, and its history', async () => {
+describe('the page has no axe faults and fits a narrow window', () => {
+  test('with a group, its decoding rules, its common words, a search and its history', async () => {
     await view.getByLabel('Last step taught').selectOption('40');
     await view.getByRole('heading', { name: 'History' }).waitFor();
     await view.getByText('Decoding rules').click();
@@ -234,7 +234,7 @@ describe('has no fault for axe and fits a narrow window', () => {
     await expectSound();
   });
 
-  test('with a sequence, a step of it open, and what is odd', async () => {
+  test('with a sequence, an open step and warnings about the step', async () => {
     await view.getByRole('link', { name: 'Adapt its steps' }).click();
     const row = view.locator('.step-row').filter({ hasText: 'Short i, n, f' }).first();
     await row.getByRole('button', { expanded: false }).click();
@@ -245,7 +245,7 @@ describe('has no fault for axe and fits a narrow window', () => {
     await expectSound();
   });
 
-  test('with a pasted sequence: columns, what is never taught, and a piece that is settled', async () => {
+  test('with a pasted sequence, its columns, the patterns never taught and a chosen piece', async () => {
     await view.getByRole('link', { name: 'Paste a sequence' }).click();
     await view.getByLabel('Your scope and sequence').fill(plan);
     await view.getByRole('group', { name: 'sounds of the harbour' }).getByText('not understood').waitFor();
@@ -256,7 +256,7 @@ describe('has no fault for axe and fits a narrow window', () => {
     await expectSound();
   });
 
-  test('with files, and with copies in the browser account', async () => {
+  test('with the files section and copies in the browser account', async () => {
     await view.getByRole('button', { name: 'New group' }).click();
     await expect.poll(names).toContain('New group');
     await view.getByRole('link', { name: 'Save or open a file' }).click();
@@ -289,7 +289,7 @@ describe('a file', () => {
     return readFileSync(await (await download).path(), 'utf8');
   }
 
-  test('brings groups and their sequence to another browser, without names', async () => {
+  test('carries groups and their sequence to another browser, without names', async () => {
     await view.getByLabel('Plovers').uncheck();
     const text = await save();
     expect(text).not.toContain('Wilma');
@@ -305,7 +305,7 @@ describe('a file', () => {
     await expect.poll(() => view.getByRole('link', { name: 'Steady steps, ours' }).count()).toBe(0);
   });
 
-  test('is taken when it is dropped', async () => {
+  test('is read when it is dropped on the page', async () => {
     const text = await save();
     const dropped = await view.evaluateHandle((content) => {
       const transfer = new DataTransfer();

@@ -15,7 +15,10 @@ afterEach(async () => {
   for (const page of browser.context.pages().slice(1)) await page.close();
 });
 
-/** What the page is made of, as text; the card's element is the only thing of ours that may ever be in it. */
+/**
+ * Returns a summary of the page's nodes as text. The card's element is the only element that the extension may ever add
+ * to the page.
+ */
 const html = (side: Side) =>
   side.evaluate(() => {
     const walk = document.createTreeWalker(document, NodeFilter.SHOW_ALL);
@@ -30,7 +33,7 @@ const html = (side: Side) =>
     return `${nodes} nodes, ${hash}`;
   });
 
-/** What the content script says of the page in front; null while there is none. */
+/** Returns the answer of the content script in the active tab, or null while there is no content script. */
 async function askInFront(): Promise<{ words: [string, number][]; takenAway: boolean } | null> {
   return browser.inBackground(async () => {
     const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
@@ -41,7 +44,7 @@ async function askInFront(): Promise<{ words: [string, number][]; takenAway: boo
   });
 }
 
-/** Waits until a page has been shaded and its counts rest. */
+/** Waits until a page has been shaded and its counts no longer change. */
 async function settled(side: Side): Promise<string[]> {
   let words: string[] = [];
   let before = -1;
@@ -70,7 +73,7 @@ async function openPage(html: string): Promise<{ page: Page; side: Side; said: s
 }
 
 test.each(hostilePages)(
-  'holds on a page with $what',
+  'the extension works and leaves nothing behind on a page with $what',
   async ({ html: body, finds = 'lighthouse', keepsMarks = true, what }) => {
     const { page, side, said } = await openPage(body);
     const grows = what.includes('growing');

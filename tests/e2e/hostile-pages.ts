@@ -2,13 +2,13 @@ const ONE = 'The lighthouse keeper answered the ferry.';
 const TALE = `<p>${ONE}</p>`;
 const script = (code: string): string => `<script>${code}</script>`;
 
-/** A page that is made to lead the extension astray, or to keep it busy. */
+/** A page made to mislead the extension or to keep it busy. */
 export interface HostilePage {
   readonly what: string;
   readonly html: string;
-  /** A word of the page that must be found all the same. */
+  /** A word of the page that the extension must find in spite of the page's tricks. */
   readonly finds?: string;
-  /** Whether the page lets the marks be. */
+  /** Whether the page leaves the marks in place. */
   readonly keepsMarks?: boolean;
 }
 
@@ -46,8 +46,8 @@ export const hostilePages: readonly HostilePage[] = [
     html: `${TALE}<p>${'ferry'.repeat(400_000)}</p>`,
   },
   {
-    // Chromium 156 itself ends when it lays out 30,000 elements inside each other, so these are 2,000 deep.
-    // Shown only one at a time, since its own layout takes seconds.
+    // Chromium 156 itself crashes when it lays out 30,000 nested elements, so these towers are 2,000 deep.
+    // Only one tower is shown, since its own layout takes seconds.
     what: '100,000 nested elements',
     html: `${TALE}${script(`
       for (let tower = 0; tower < 50; tower++) {
@@ -105,7 +105,7 @@ export const hostilePages: readonly HostilePage[] = [
   {
     what: 'a text that never ends growing',
     html: `${TALE}<p id="grows"></p>${script(`setInterval(() => { grows.append('A gull answered. '); }, 2)`)}`,
-    // They are drawn where the page does not see them.
+    // The marks are drawn in a way that the page cannot see.
     keepsMarks: false,
   },
 ];

@@ -8,16 +8,19 @@ import { loadSavedFile } from '../stored/stored-shapes.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { cardFrame } from './framed-card.ts';
 
-/** Makes an element, runs a script and loads something wherever it is taken for markup. */
+/** Text that adds an element, runs a script and loads a file wherever it is treated as markup. */
 const NASTY =
   '<b class="evil">x</b><img class="evil" src="https://evil.example/a.png" onerror="globalThis.evil=1"><svg class="evil" onload="globalThis.evil=1"><script>globalThis.evil=1</script></svg></style></title></textarea><script src="https://evil.example/b.js"></script>\u202e&amp;"\'`{{x}}';
 const ADDRESS = 'javascript:globalThis.evil=1';
 
 let browser: TestBrowser;
-/** Requests that left the extension and the test's own pages. */
+/** Requests to addresses outside the extension and the test's own pages. */
 const requests: string[] = [];
 
-/** Everything version 1 could store, each text a teacher, a page or a file may write made nasty. */
+/**
+ * Returns a file with everything that version 1 could store. Every text that a teacher, a page or a file may write
+ * contains hostile markup.
+ */
 function nastyFile(): string {
   const [head, ...lines] = loadSavedFile('everything-1.jsonl').trimEnd().split('\n');
   const texts =
@@ -44,7 +47,10 @@ function nastyFile(): string {
 
 const address = (path: string): string => browser.inside(`${path}`);
 
-/** All texts are text: no element was made of them, no script of theirs ran, no address of theirs can be followed. */
+/**
+ * Expects that all texts are shown as text: no text became an element, no script in a text ran, and no address in a
+ * text can be followed.
+ */
 async function expectOnlyText(page: Page): Promise<void> {
   const found = () =>
     page.evaluate(() => ({
@@ -79,7 +85,7 @@ afterAll(() => browser?.close());
 const PASSAGE = '6a0f7c1e-0d5b-4f7e-9a51-2f1f0f1d7a10';
 const TEXT = '0e1b7d52-5f4e-4f0c-8d52-0a9f1c3e2b11';
 
-describe('what is stored is shown as text', () => {
+describe('stored markup is shown as text', () => {
   test.each([
     ['a group', 'groups.html#group/herons', '.words-field, textarea, input'],
     ['a sequence', 'groups.html#sequence/quay-steps', 'main input, main h2'],
@@ -93,7 +99,7 @@ describe('what is stored is shown as text', () => {
     ['a lesson around a passage', `lesson.html#herons/${PASSAGE}`, '.lesson-part'],
     ['a report on a passage', `report.html#passage/${PASSAGE}/herons`, '.climb-plot'],
     ['a report on a text', `report.html#shelf/${TEXT}`, '.climb-plot'],
-  ])('%s', async (_, path, selector) => {
+  ])('on the page with %s', async (_, path, selector) => {
     const page = await browser.open(address(path));
     await page.locator(selector).first().waitFor();
     await expectOnlyText(page);
@@ -104,7 +110,7 @@ describe('what is stored is shown as text', () => {
 
 const escaped = NASTY.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 
-test('what a page says is shown as text, in the panel and on the desk', async () => {
+test('a web page’s markup is shown as text in the panel and on the desk', async () => {
   const page = await browser.open(
     browser.serve(
       'evil.html',
@@ -123,7 +129,7 @@ test('what a page says is shown as text, in the panel and on the desk', async ()
   expect(requests).toEqual([]);
 });
 
-test('the card of a word says nothing of what stands around it', async () => {
+test('the card of a word contains nothing of the text around the word', async () => {
   const page = await browser.open(
     browser.serve('card.html', `<title>${escaped}</title><p>Lighthouse ${escaped} turned.</p>`),
   );
@@ -138,7 +144,10 @@ test('the card of a word says nothing of what stands around it', async () => {
   expect(requests).toEqual([]);
 });
 
-/** The content of the card, which is a page of the extension in a frame: all text, and each element with its attributes. */
+/**
+ * Returns the content of the card, which is a page of the extension in a frame: the whole text, and each element with
+ * its attributes.
+ */
 async function readCard(page: Page): Promise<{ text: string; elements: string[] }> {
   const card = await cardFrame(page);
   return card.evaluate(() => ({
@@ -155,7 +164,7 @@ test.each([
     'a.html',
     `<title>${escaped}</title><p>${escaped}</p><img src="https://evil.example/c.png" onerror="evil=1"><script>evil=1</script>`,
   ],
-])('a file %s is opened as text', async (name, content) => {
+])('a file %s is opened as plain text', async (name, content) => {
   const desk = await browser.open(address('desk.html#new'));
   await desk.getByLabel(/^Choose a text/).setInputFiles({ name, mimeType: '', buffer: Buffer.from(content) });
   await desk.locator('.cm-line').filter({ hasText: 'class="evil"' }).first().waitFor();
@@ -168,7 +177,7 @@ test.each([
   ['a lesson', 'lesson.html#group-1', '.lesson-part'],
   ['a report', `report.html#passage/${PASSAGE}/herons`, '.climb-plot'],
 ])(
-  '%s that is saved as a web page has no script, nothing to load, and shows text',
+  '%s saved as a web page has no script, loads nothing, and shows markup as text',
   async (_, path, selector) => {
     const page = await browser.open(address(path));
     await page.locator(selector).first().waitFor();
@@ -186,7 +195,7 @@ test.each([
 describe('the package', () => {
   const files = readdirSync(builtExtension, { recursive: true, encoding: 'utf8' });
 
-  test('has pages without scripts in them, without handlers, and without anything from elsewhere', () => {
+  test('has pages without inline scripts, event handlers or anything from other sites', () => {
     const pages = files.filter((file) => /^[a-z]+\.html$/.test(file));
     expect(pages.length).toBeGreaterThan(4);
     for (const file of pages) {
@@ -198,17 +207,17 @@ describe('the package', () => {
     }
   });
 
-  test('lets its pages run and load nothing but itself', async () => {
+  test('lets its pages run and load only files of the package', async () => {
     const manifest = JSON.parse(readFileSync(join(builtExtension, 'manifest.json'), 'utf8')) as {
       content_security_policy: { extension_pages: string };
       permissions: string[];
       web_accessible_resources: object[];
     };
     const policy = manifest.content_security_policy.extension_pages;
-    // WebAssembly of the package may run, which reads pictures; text is never made into code.
+    // WebAssembly of the package may run, since it reads pictures. Text is never turned into code.
     expect(policy).toMatch(/^default-src 'none'; script-src 'self' 'wasm-unsafe-eval';/);
     expect(policy.replace("'wasm-unsafe-eval'", '')).not.toMatch(/unsafe|https?:|\*/);
-    // Each has its reason in the docs.
+    // The docs give the reason for each permission.
     const docs = readFileSync(new URL('../../DEVELOPERS.md', import.meta.url), 'utf8');
     expect(manifest.permissions.filter((name) => !docs.includes(`| \`${name}\` |`))).toEqual([]);
     expect(Object.keys(manifest).filter((key) => /host_permissions|externally/.test(key))).toEqual([]);
@@ -218,7 +227,7 @@ describe('the package', () => {
     ]);
     const page = await browser.open(address('desk.html'));
     const blocked = await page.evaluate(async () => {
-      // In a task of its own, since what a test asks for directly may evaluate.
+      // The code runs in a separate task, because code that a test runs directly may evaluate text.
       const evaluated = await new Promise<string>((resolve) => {
         setTimeout(() => {
           try {
@@ -235,7 +244,7 @@ describe('the package', () => {
     await page.close();
   });
 
-  test('has code made of text only where a library looks for it, which the policy refuses', () => {
+  test('turns text into code only where a library tries to, which the policy refuses', () => {
     const found = files
       .filter((file) => /\.m?js$/.test(file))
       .flatMap((file) => {

@@ -1,17 +1,23 @@
 import type { Browser } from 'playwright-core';
 import type { ExtensionBrowser } from '../../src/tools/launch-extension.ts';
 
-/** A browser whose extension can be asked, so that it can be made to forget. */
+/** A browser whose extension can run code, so that its storage can be reset. */
 type Kept = ExtensionBrowser & {
   inBackground<T, Given>(run: (given: Given) => T | Promise<T>, given: Given): Promise<T>;
 };
 
 const ORIGINS = { chromium: 'chrome-extension', firefox: 'moz-extension' } as const;
 
-/** Browsers of this process, by what they are: started by the first file that asks, ended with the process. */
+/**
+ * The running browsers of this process by kind. The first file that asks for a browser starts it, and the end of the
+ * process closes it.
+ */
 const running = new Map<string, Promise<{ alive: boolean }>>();
 
-/** Starts a browser with the extension, or gives the one that runs, whose `close` brings it back to where it was after installing. */
+/**
+ * Starts a browser with the extension, or returns the running one. Its `close` resets the browser to its state after
+ * installing.
+ */
 export async function keepLaunched<T extends Kept>(
   name: keyof typeof ORIGINS,
   start: () => Promise<T>,
@@ -32,7 +38,7 @@ export async function keepLaunched<T extends Kept>(
   return browser;
 }
 
-/** The same for a browser without the extension, whose `close` closes its pages. */
+/** Starts a browser without the extension, or returns the running one. Its `close` closes its pages. */
 export async function keepPlain(start: () => Promise<Browser>): Promise<Browser> {
   const { browser } = await keep('plain', async () => {
     const browser = await start();
@@ -42,7 +48,7 @@ export async function keepPlain(start: () => Promise<Browser>): Promise<Browser>
     });
     const end = browser.close.bind(browser);
     atEnd(end);
-    // Pages reach it by their context, too.
+    // Closing the contexts also closes their pages.
     browser.close = async () => {
       for (const context of browser.contexts()) await context.close();
     };
@@ -59,16 +65,16 @@ async function keep<T extends { alive: boolean }>(name: string, start: () => Pro
   return starting;
 }
 
-/** Vitest waits for this before it ends the process. */
+/** Adds a function that Vitest waits for before it ends the process. */
 function atEnd(end: () => Promise<void>): void {
   const { onCleanup } = (
     globalThis as unknown as { __vitest_worker__: { onCleanup(end: () => Promise<void>): void } }
   ).__vitest_worker__;
-  // One that ended before cannot be ended again.
+  // A browser that has already ended cannot be closed again, so this error is ignored.
   onCleanup(() => end().catch(() => undefined));
 }
 
-/** As after installing: one empty tab, and in storage what the install left. */
+/** Resets a browser to its state after installing: one empty tab, and the storage that installing left. */
 async function forget(
   { context, inBackground, close }: Kept,
   inside: string,
@@ -77,7 +83,7 @@ async function forget(
   try {
     context.removeAllListeners('request');
     for (const open of context.pages().slice(1)) await open.close();
-    // A page of the extension that reads no tables; in it, what the page's own storage holds is reached in both browsers.
+    // This page of the extension reads no tables. Code in the page can reach the page's own storage in both browsers.
     const page = await context.newPage();
     await page.goto(`${inside}privacy.html`);
     await page.evaluate(async () => {
@@ -94,7 +100,7 @@ async function forget(
     }, stored);
     await page.close();
   } catch {
-    // Whatever the file did to it: the next has another one.
+    // The browser cannot be reset after what a test file did. It is closed, so the next file starts another one.
     await close().catch(() => undefined);
   }
 }

@@ -28,7 +28,7 @@ describe('in a Spanish browser', () => {
   test.each(Object.keys(ownPages) as (keyof typeof ownPages)[])('%s is in Spanish', async (address) => {
     const page = await openOwnPage(browser, address);
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
-    // Each text of the interface is one of its Spanish texts; a part in English says that it is.
+    // The texts of the interface, all of which must be Spanish. Parts in English are marked as English and left out.
     const said = await page.evaluate(() => {
       const texts: string[] = [];
       const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
@@ -41,7 +41,7 @@ describe('in a Spanish browser', () => {
     });
     const english = /\b(?:the|this|with|your|are|from|words|text|group|groups|page|what|and)\b/i;
     expect(said.length).toBeGreaterThan(1);
-    // A pattern's key word is English: th como en this.
+    // A pattern's key word is English, for example "th como en this".
     const left = said
       .map((text) => text.replace(/\S+ como en \S+|\bair, are,/g, ''))
       .filter((text) => english.test(text));
@@ -55,7 +55,7 @@ describe('in a Spanish browser', () => {
     expect(await panel.evaluate(() => document.documentElement.lang)).toBe('es');
   });
 
-  test('the first missing pattern is in view at 360 by 653 pixels, and three presses of Tab away', async () => {
+  test('the first missing pattern is in view at 360 by 653 pixels, three presses of Tab away', async () => {
     const panel = await panelOn(
       readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8'),
     );
@@ -71,7 +71,7 @@ describe('in a Spanish browser', () => {
     expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
   });
 
-  test('names that the browser shows of the extension are in Spanish', async () => {
+  test('the description and button name that the browser shows for the extension are in Spanish', async () => {
     const page = await openOwnPage(browser, 'groups.html');
     const shown = await page.evaluate(() => [
       chrome.runtime.getManifest().description,
@@ -101,7 +101,7 @@ describe('in a browser of another language', () => {
     ['<html lang="en"><body lang="de">', 'This page says it is in German.'],
     ['<html lang="x-nonsense-of-a-code-1">', 'This page says it is in'],
     ['<html>', null],
-  ])('a page that begins %s', async (begins, says) => {
+  ])('the panel names the foreign language, if any, of a page that begins with %s', async (begins, says) => {
     const panel = await panelOn(`<!doctype html>${begins}${STORY}`);
     const note = panel.getByText('This page says it is in');
     expect(await note.count()).toBe(says === null ? 0 : 1);

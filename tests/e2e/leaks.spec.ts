@@ -10,7 +10,7 @@ beforeAll(async () => {
 });
 afterAll(() => context?.browser()?.close());
 
-/** Nodes and bytes that are left once all that can be thrown away is. */
+/** Counts the nodes and bytes that are left after garbage collection. */
 async function measure(session: CDPSession): Promise<{ nodes: number; bytes: number }> {
   for (let n = 0; n < 3; n++) await session.send('HeapProfiler.collectGarbage');
   const { nodes } = await session.send('Memory.getDOMCounters');
@@ -18,7 +18,7 @@ async function measure(session: CDPSession): Promise<{ nodes: number; bytes: num
   return { nodes, bytes: usedSize };
 }
 
-test('100 navigations within a page leave no more in memory than ten', async () => {
+test('100 navigations within a page leave no more in memory than ten do', async () => {
   const at = await openOverlayPage(
     await context.newPage(),
     '<!doctype html><body><nav>Tides</nav><main></main>',
@@ -32,9 +32,9 @@ test('100 navigations within a page leave no more in memory than ten', async () 
       async ([from, to]) => {
         for (let n = from!; n < to!; n++) {
           const followed = wordreachTest.nextChange();
-          // A reader's press; a page that did this by itself would be left in peace.
+          // The event imitates a reader's press. The extension does not follow a page that changes like this by itself.
           dispatchEvent(new Event('pointerdown'));
-          // The same words on each visit, since a page's words are remembered on purpose.
+          // Each visit has the same words, since the extension remembers a page's words on purpose.
           const paragraphs = Array.from(
             { length: 200 },
             (_, i) => `<p>Line ${i}: the tide turned by the quay at night.</p>`,
@@ -52,7 +52,7 @@ test('100 navigations within a page leave no more in memory than ten', async () 
   await visit(10, 110);
   const late = await measure(session);
   expect(await at.keys()).toContain('tide×200');
-  // One page more has some 650 nodes; what 100 leave behind stays below two.
+  // One page has about 650 nodes. After 100 visits, fewer nodes than two pages have may be left.
   expect(late.nodes - early.nodes).toBeLessThan(1300);
   expect(late.bytes - early.bytes).toBeLessThan(1_000_000);
 });

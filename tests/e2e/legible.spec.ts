@@ -17,7 +17,7 @@ afterEach(async () => {
 });
 afterAll(() => context?.browser()?.close());
 
-/** Colours of a text and its ground. */
+/** Colours of a text and its background. */
 const SCHEMES: readonly (readonly [name: string, style: string])[] = [
   ['black on white', 'background:#fff;color:#000'],
   ['dark grey on white', 'background:#fff;color:#333'],
@@ -47,14 +47,17 @@ async function marked(style: string, standing: Standing, on = tab): Promise<Over
   const html = `<!doctype html><style>html{background:${style.includes('background') ? '#fff' : '#101418'}}
     body{margin:0;font:700 48px/2 sans-serif}p{margin:0;padding:20px}</style>
     <header style="position:absolute;right:0;background:#fff;color:#000">calm</header><main style="${style}"><p>mnmnm`;
-  // Another document: of this one the marks would stay.
+  // The tab must open another document, since the marks stay on the same document.
   await on.goto('about:blank');
   return openOverlayPage(on, html, undefined, 'page', standing);
 }
 
 type Colour = readonly [number, number, number];
 
-/** What the picture of the word shows: its ground, its letters, the underline, and the ground below that. */
+/**
+ * Returns the colours in a screenshot of the word: its background, its letters, its underline, and the background below
+ * the underline.
+ */
 async function colours(
   page: Page,
 ): Promise<{ ground: Colour; letters: Colour; line: Colour; below: Colour }> {
@@ -86,7 +89,7 @@ async function colours(
           for (let x = 0; x < width; x++) if (far(at(x, y), from) > far(best, from)) best = at(x, y);
         return best;
       };
-      // Left of the first letter, above its foot.
+      // This point is left of the first letter, above the baseline.
       const ground = at(0, baseline - 8);
       const below = at(0, height - 1);
       return {
@@ -100,7 +103,7 @@ async function colours(
   );
 }
 
-/** Contrast of two colours (WCAG 2.2, relative luminance). */
+/** Returns the contrast of two colours (WCAG 2.2, relative luminance). */
 function contrast(a: Colour, b: Colour): number {
   const luminance = (colour: Colour): number => {
     const [r, g, b] = colour.map((value) => {
@@ -113,8 +116,8 @@ function contrast(a: Colour, b: Colour): number {
   return (light! + 0.05) / (dark! + 0.05);
 }
 
-describe('contrast, measured in pictures', () => {
-  test.each(SCHEMES)('%s', async (_name, style) => {
+describe('the contrast measured in screenshots', () => {
+  test.each(SCHEMES)('is enough for text and underlines: %s', async (_name, style) => {
     const plain = await marked(style, 'beyond');
     await plain.stop();
     const own = await colours(tab);
@@ -122,11 +125,12 @@ describe('contrast, measured in pictures', () => {
     for (const standing of ['beyond', 'fresh', 'unsure'] as const) {
       const at = await marked(style, standing);
       const { ground, letters, line, below } = await colours(at.page);
-      // WCAG 2.2, 1.4.3: text 4.5:1; where the page gives less, none may be lost, but for the rounding of colours.
+      // WCAG 2.2, 1.4.3, asks for 4.5:1 for text. If the page itself has less, the marks may not lower the contrast,
+      // except by the rounding of colours.
       expect(contrast(letters, ground), `${standing}: text`).toBeGreaterThanOrEqual(
         Math.min(4.5, before - 0.1),
       );
-      // WCAG 2.2, 1.4.11: marks that carry meaning 3:1.
+      // WCAG 2.2, 1.4.11, asks for 3:1 for marks that carry meaning.
       for (const beside of [ground, below])
         expect(contrast(line, beside), `${standing}: underline`).toBeGreaterThanOrEqual(3);
     }
@@ -134,15 +138,15 @@ describe('contrast, measured in pictures', () => {
 });
 
 /**
- * Random colours of letters and grounds, light and dark, of which many are just legible; some letters or grounds are half see-through,
- * some grounds are pictures, and some words are in drawings. Each word
- * is looked at as it is drawn, without its marks and with them.
+ * These tests use random light and dark colours of letters and backgrounds, many of them just legible. Some letters or
+ * backgrounds are half transparent, some backgrounds are pictures, and some words are in drawings. Each word is
+ * measured as it is drawn, without marks and with marks.
  */
 describe('on random colours', () => {
   const { below } = createPicker(2026, 'colours');
   const random = (): Colour => [below(256), below(256), below(256)];
   const css = (colour: Colour, share = 1): string => `rgb(${colour.join(' ')} / ${share})`;
-  /** So far from each other that the text is legible, and mostly hardly more. */
+  /** Returns two colours that differ enough for legible text. Most pairs are hardly more than legible. */
   const pair = (): { letters: Colour; ground: Colour } => {
     for (;;) {
       const [letters, ground] = [random(), random()];
@@ -165,7 +169,7 @@ describe('on random colours', () => {
       )
       .join('')}`;
 
-  test('legible text stays legible, and most words have their wash', async () => {
+  test('legible text stays legible, and many words get a wash', async () => {
     const at = await openOverlayPage(await context.newPage(), html);
     await at.page.setViewportSize({ width: 1000, height: 480 });
     const shaded = await contrasts(at.page);
@@ -177,7 +181,10 @@ describe('on random colours', () => {
     expect(plain.filter((before, n) => Math.abs(before - shaded[n]!) > 0.02).length).toBeGreaterThan(20);
   });
 
-  /** Of each word: its ground is the colour that most of its upper part has, its letters the one farthest from that. */
+  /**
+   * Returns the contrast of each word. The most frequent colour in the word's upper part is the background, and the
+   * colour farthest from the background is the letters.
+   */
   async function contrasts(page: Page): Promise<number[]> {
     const picture = (await page.screenshot()).toString('base64');
     const found = await page.evaluate(
@@ -207,7 +214,10 @@ describe('on random colours', () => {
   }
 });
 
-/** Letters that are not painted with their text's colour: what a highlight makes of them by itself was tried in Chromium 156 and Firefox 153. */
+/**
+ * Letters that are not painted in the colour of their text. The effect of a highlight on such letters was tried in
+ * Chromium 156 and Firefox 153.
+ */
 const INKS: readonly (readonly [name: string, style: string])[] = [
   ['outlined', 'background:#fff;color:transparent;-webkit-text-stroke:2px #036'],
   ['outlined, white on white', 'background:#fff;color:#fff;-webkit-text-stroke:2px #036'],
@@ -219,8 +229,8 @@ const INKS: readonly (readonly [name: string, style: string])[] = [
   ['cut out of a ground', 'background:linear-gradient(#036,#024) text;-webkit-text-fill-color:transparent'],
 ];
 
-describe('letters that are not painted with the colour of their text', () => {
-  test.each(INKS)('%s: are still there, with their line', async (_name, style) => {
+describe('letters not painted in the colour of their text', () => {
+  test.each(INKS)('%s: stay visible, and so does their underline', async (_name, style) => {
     const plain = await marked(style, 'beyond');
     await plain.stop();
     const own = await colours(tab);
@@ -235,7 +245,7 @@ describe('letters that are not painted with the colour of their text', () => {
   });
 
   test.each(['#fff', '#000'])(
-    'transparent over a picture of them on %s: the line is seen, and no letters',
+    'transparent letters over a picture of text on %s stay hidden, and their underline is visible',
     async (ground) => {
       for (const style of ['color:transparent', 'color:#777;-webkit-text-fill-color:transparent'])
         for (const standing of ['beyond', 'fresh', 'unsure'] as const) {
@@ -247,7 +257,7 @@ describe('letters that are not painted with the colour of their text', () => {
     },
   );
 
-  test('marks in more inks than have names leave the letters as they are, and all names are neutral', async () => {
+  test('keep their colours when there are more colours than marks, and all mark names are neutral', async () => {
     const words = Array.from(
       { length: 30 },
       (_, i) => `<p style="-webkit-text-fill-color: rgb(0 0 ${i * 3 + 1})">Calm`,
@@ -261,7 +271,7 @@ describe('letters that are not painted with the colour of their text', () => {
     expect(await at.page.evaluate(() => CSS.highlights.size)).toBe(0);
   });
 
-  test('the place looked for is shown on them too, and let go', async () => {
+  test('show the place that is looked for, and lose this mark again', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body><p style="color:transparent">Calm sea',
@@ -275,8 +285,8 @@ describe('letters that are not painted with the colour of their text', () => {
   });
 });
 
-describe('marks are told apart', () => {
-  /** How many of the word's pixels differ between each two of some pictures, in percent of them, in the order of `pairs`. */
+describe('marks can be told apart', () => {
+  /** Returns for each pair of pictures, in the order of `pairs`, the percentage of pixels that differ. */
   async function differences(page: Page, pictures: readonly Buffer[]): Promise<number[]> {
     return page.evaluate(
       async ({ pictures, pairs }) => {
@@ -312,7 +322,7 @@ describe('marks are told apart', () => {
   const VISIONS = ['none', 'deuteranopia', 'protanopia', 'tritanopia', 'achromatopsia'] as const;
   const pairs = standings.flatMap((_, a) => standings.slice(a + 1).map((_, i) => [a, a + 1 + i] as const));
 
-  test('by readers with any kind of colour sight, on light and dark pages', async () => {
+  test('by readers with any kind of colour vision, on light and dark pages', async () => {
     for (const style of ['background:#fff;color:#222', 'background:#14181c;color:#e8e8e8']) {
       const pictures = new Map(VISIONS.map((type) => [type, [] as Buffer[]]));
       const own = await context.newPage();
@@ -332,7 +342,7 @@ describe('marks are told apart', () => {
     }
   });
 
-  test('with forced colours, where text stays readable', async () => {
+  test('with forced colours, and the text stays readable', async () => {
     const pictures: Buffer[] = [];
     const page = await context.newPage();
     for (const standing of standings) {
@@ -346,7 +356,7 @@ describe('marks are told apart', () => {
     for (const difference of await differences(page, pictures)) expect(difference).toBeGreaterThan(0.5);
   });
 
-  test('by underlines alone when that is chosen, and as before when it is not', async () => {
+  test('by underlines alone when underlines are chosen, and by the wash again afterwards', async () => {
     const at = await marked('background:#fff;color:#222', 'beyond');
     const washed = (await colours(at.page)).ground;
     await at.page.evaluate(() => wordreachTest.overlay.setLook('underline'));
@@ -359,8 +369,8 @@ describe('marks are told apart', () => {
   });
 });
 
-describe('printed', () => {
-  test('the whole page is marked, not only what is near the view', async () => {
+describe('printing a page', () => {
+  test('marks the whole page, including the parts far from the view', async () => {
     const far = '<div style="height:40000px"></div>';
     const at = await openOverlayPage(await context.newPage(), `<!doctype html><body><p>Calm${far}<p>sea`);
     expect(await at.marked()).toBe('Calm');
@@ -378,8 +388,8 @@ describe('printed', () => {
   });
 });
 
-describe('a page that takes marks away', () => {
-  test('gets marks again when the reader goes on, and is left alone when it takes them away for ever', async () => {
+describe('a page that removes marks', () => {
+  test('gets marks again when the reader scrolls, and is left alone if it keeps removing them', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body style="height:3000px"><p>Calm sea',

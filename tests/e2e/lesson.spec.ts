@@ -7,7 +7,10 @@ import { clearKept } from './clear-kept.ts';
 import { readPdf } from './read-pdf.ts';
 
 let browser: TestBrowser;
-/** Opened once, since the first lesson of a page takes long: each test leaves it as the next may have it, or leaves none. */
+/**
+ * The page is opened only once, since the first lesson of a page takes long. Each test leaves the page usable for the
+ * next test, or has it opened again.
+ */
 let page: Page;
 let isOpen = false;
 
@@ -29,8 +32,8 @@ afterEach(({ task }) => {
 const part = (name: string) => page.getByRole('region', { name, exact: true });
 const setNumber = (seed: number) => page.getByLabel('Version').fill(String(seed));
 
-describe('on paper and in files', () => {
-  /** The first word that pupils are to build. */
+describe('a lesson on paper and in files', () => {
+  /** Returns the first word that pupils are to build. */
   const answer = async () =>
     ((await part('Building words').locator('.lesson-blank').first().textContent()) ?? '').trim();
   const print = async (audience: 'pupils' | 'key') => {
@@ -44,7 +47,7 @@ describe('on paper and in files', () => {
     return pages.flatMap(({ lines }) => lines.map(({ text }) => text)).join('\n');
   };
 
-  test('pupils get a line, the teacher the answer', async () => {
+  test('gives pupils a line and the teacher the answer', async () => {
     const built = await answer();
     const base = await part('Building words').locator('tbody tr').first().locator('td').first().textContent();
     const [pupils, key] = [await print('pupils'), await print('key')];
@@ -55,7 +58,7 @@ describe('on paper and in files', () => {
     expect(pupils).not.toContain('Shuffle');
   });
 
-  test('the web page has the words as text, whatever they are', async () => {
+  test('has its words as plain text on the saved web page, even if a word is markup', async () => {
     await part('Letter-sound review').getByRole('button', { name: 'Edit' }).click();
     await part('Letter-sound review').getByLabel('Word, line 1').first().fill('<img src=x onerror=alert(1)>');
     const saving = page.waitForEvent('download');
@@ -64,12 +67,12 @@ describe('on paper and in files', () => {
     expect(html).toContain('&lt;img src=x onerror=alert(1)&gt;');
     expect(html).not.toContain('<img');
     expect(html).toMatch(/^<!doctype html>/);
-    // The word stays on the sheet, and makes the next ones longer.
+    // The changed word stays on the sheet and makes the next sheets longer, so the page is opened again.
     isOpen = false;
   });
 });
 
-test('a lesson in one page is one page on either paper, whatever its words', async () => {
+test('a lesson in one page fits one page on either paper, whatever its words', async () => {
   for (const version of [11, 12, 13]) {
     await setNumber(version);
     await page.getByLabel('Preset').selectOption('A lesson in one page');
@@ -86,7 +89,7 @@ test('a lesson in one page is one page on either paper, whatever its words', asy
   }
 });
 
-test('by keyboard alone: another sheet, pinned and printed', async () => {
+test('the keyboard alone makes another version, opens the print view and returns', async () => {
   await page.getByLabel('Version').focus();
   const before = await page.getByLabel('Version').inputValue();
   await page.keyboard.press('Tab');
@@ -99,7 +102,7 @@ test('by keyboard alone: another sheet, pinned and printed', async () => {
   await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Print…');
 });
 
-test('is clean to axe in light and dark, also while it is edited and on paper', async () => {
+test('a lesson has no axe faults in light or dark, while edited or on paper', async () => {
   const check = async () => {
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
@@ -108,7 +111,7 @@ test('is clean to axe in light and dark, also while it is edited and on paper', 
   };
   await check();
   await page.locator('.lesson-parts summary').click();
-  // A pressed one is called Done.
+  // A pressed Edit button changes its name to Done.
   const edit = page.getByRole('button', { name: 'Edit' }).first();
   while (await edit.isVisible()) await edit.click();
   await check();
@@ -119,7 +122,7 @@ test('is clean to axe in light and dark, also while it is edited and on paper', 
   await page.emulateMedia({ colorScheme: null, reducedMotion: null });
 });
 
-test('cards fill a page of their own, six or twelve', async () => {
+test('cards to cut out fill one page, six or twelve to a page', async () => {
   await page.locator('.lesson-parts summary').click();
   const on = page.locator('.lesson-parts input:checked');
   while ((await on.count()) > 0) await on.first().uncheck();

@@ -8,13 +8,16 @@ interface TraceEvent {
   readonly tdur?: number;
 }
 
-/** Runs code beside a page's own scripts, where nothing they have changed is seen, as the content script does. */
+/**
+ * Runs code in a page but apart from the page's own scripts, as the content script does. The code does not see anything
+ * that those scripts have changed.
+ */
 export interface SideWorld {
   readonly session: CDPSession;
   evaluate<T>(run: () => T | Promise<T>): Promise<T>;
 }
 
-/** A world of its own in a page; it is gone when the page is left. */
+/** Opens an isolated world in a page. It is gone when the browser leaves the page. */
 export async function openSideWorld(page: Page): Promise<SideWorld> {
   const session = await page.context().newCDPSession(page);
   const { frameTree } = await session.send('Page.getFrameTree');
@@ -38,8 +41,8 @@ export async function openSideWorld(page: Page): Promise<SideWorld> {
 }
 
 /**
- * The longest task of a page's main thread while something is done, in milliseconds of processor time: not the clock's, so that
- * whatever else the machine does is left out.
+ * Returns the longest task of a page's main thread during some work, in milliseconds of processor time. Clock time
+ * would include other work of the machine.
  */
 export async function longestTask(page: Page, side: SideWorld, work: () => Promise<void>): Promise<number> {
   const browser = page.context().browser()!;
@@ -54,7 +57,7 @@ export async function longestTask(page: Page, side: SideWorld, work: () => Promi
   const mark = traceEvents.find(({ name }) => name === 'task-watch');
   if (!mark) throw new Error('The trace does not show which thread is the page’s.');
   const tasks = traceEvents.filter(
-    // Those before are the page's own first drawing.
+    // Tasks before the mark belong to the page's own first drawing.
     ({ name, pid, tid, ts }) => name === 'RunTask' && pid === mark.pid && tid === mark.tid && ts > mark.ts,
   );
   return Math.max(0, ...tasks.map(({ tdur = 0 }) => tdur / 1000));

@@ -1,9 +1,12 @@
-/** A page of either browser that is used in the tests. */
+/** A page of either browser that the tests use. */
 interface Evaluating {
   evaluate<T>(run: () => T): Promise<T>;
 }
 
-/** Text of every word marked on a page by the kind of mark (`beyond`: in either strength), in page order; pieces of one word in two nodes stay apart. */
+/**
+ * Returns the text of every marked word of a page, by kind of mark and in page order. `beyond` includes both strengths.
+ * Pieces of one word in two nodes stay separate.
+ */
 export async function markedWords(
   page: Evaluating,
 ): Promise<Record<'beyond' | 'fresh' | 'unsure', string[]>> {

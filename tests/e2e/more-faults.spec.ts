@@ -6,7 +6,7 @@ import { openFolds } from './open-folds.ts';
 
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
 let browser: TestBrowser;
-/** What any page complained of. */
+/** Errors that any page reported. */
 let said: string[];
 
 beforeAll(async () => {
@@ -37,14 +37,14 @@ async function shade(html = story): Promise<Page> {
   return page;
 }
 
-/** Opens the next word's card in the page in front, as the shortcut does. */
+/** Opens the next word's card in the active tab, as the shortcut does. */
 const step = () =>
   browser.inBackground(async () => {
     const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
     await chrome.tabs.sendMessage(tab!.id!, { to: 'page', ask: 'step', given: 1 });
   });
 
-describe('a clock that went back a year', () => {
+describe('a clock set back by a year', () => {
   const lateClock = (): void => {
     const now = Date.now.bind(Date);
     Date.now = () => now() - 365 * 24 * 3600 * 1000;
@@ -57,7 +57,7 @@ describe('a clock that went back a year', () => {
     await desk.locator('.cm-line').first().waitFor();
   }
 
-  test('loses no passage, and keeps what is written last', async () => {
+  test('loses no passage, and the last edit is kept', async () => {
     const before = await openOwn('desk.html');
     await put(before, '# Tide\n\nThe net is wet.');
     const address = before.url();
@@ -79,7 +79,7 @@ describe('a clock that went back a year', () => {
     expect(said).toEqual([]);
   });
 
-  test('keeps both moves of a group, by their days', async () => {
+  test('keeps both moves of a group, each with its day', async () => {
     const panelOf = async (before?: () => void): Promise<Page> => {
       const panel = await openOwn('sidepanel.html', before);
       await openFolds(panel);
@@ -119,7 +119,7 @@ describe('a clock that went back a year', () => {
   });
 });
 
-describe('a page that throws out what is put into it', () => {
+describe('a page that removes added elements', () => {
   const hostile = story.replace(
     '</body>',
     `<script>
@@ -129,10 +129,10 @@ describe('a page that throws out what is put into it', () => {
     </script></body>`,
   );
 
-  test('gets no second card for the one it took, and no error; the marks stay', async () => {
+  test('gets no second card in place of a removed one, shows no error, and keeps the marks', async () => {
     const page = await shade(hostile);
     const marks = await page.evaluate(() => CSS.highlights.get('wr-1')!.size);
-    // The page's own last line break came after its script, and was thrown out too.
+    // The page's last line break was parsed after its script, so the script removed it too and counted it.
     await page.evaluate(() => {
       (window as { thrownOut?: number }).thrownOut = 0;
     });
@@ -148,7 +148,7 @@ describe('a page that throws out what is put into it', () => {
   });
 });
 
-describe('a database without room', () => {
+describe('a full database', () => {
   const full = (): void => {
     IDBObjectStore.prototype.put = IDBObjectStore.prototype.add = () => {
       throw new DOMException('no room', 'QuotaExceededError');
@@ -158,7 +158,7 @@ describe('a database without room', () => {
     { name: 'net.txt', mimeType: 'text/plain', buffer: Buffer.from('# A net\n\nThe net is wet.') },
   ];
 
-  test('of the shelf says so; with room again it goes on', async () => {
+  test('makes the shelf report an error, and the shelf saves again once there is room', async () => {
     const shelf = await openOwn('shelf.html#add', full);
     await shelf.locator('input[type=file]').setInputFiles(files);
     await shelf.getByText('The text was not saved: the browser’s storage is full.').waitFor();
@@ -170,13 +170,13 @@ describe('a database without room', () => {
   });
 });
 
-describe('used for long', () => {
+describe('after 100 changes of the group', () => {
   async function heapOf(session: CDPSession): Promise<number> {
     for (let n = 0; n < 3; n++) await session.send('HeapProfiler.collectGarbage');
     return (await session.send('Runtime.getHeapUsage')).usedSize;
   }
 
-  test('a page keeps nothing of 100 changes of the group, nor the panel beside it', async () => {
+  test('the page and the panel beside it keep nothing of the changes in memory', async () => {
     const page = await shade();
     const panel = await browser.openPanel(page);
     await panel.locator('.reach').waitFor();
@@ -204,7 +204,7 @@ describe('used for long', () => {
     await change(25, 125);
     await settle(124);
     const late = await Promise.all(sessions.map(heapOf));
-    // What a page holds with its 300 words is some hundred kilobytes; nothing of a change may stay.
+    // A page with its 300 words holds some hundred kilobytes. Nothing of a single change may stay in memory.
     for (const [i, bytes] of late.entries()) expect(bytes - early[i]!).toBeLessThan(700_000);
     expect(said).toEqual([]);
   });

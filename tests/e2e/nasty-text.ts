@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 
-/** One line of text that stumbles where markup, XML, bidi or broken characters are not minded; never starts a list or heading. */
+/**
+ * Makes a line of text that causes errors where code does not handle markup, XML, bidi characters or broken characters.
+ * The line never starts a list or a heading.
+ */
 export const nastyText = fc
   .array(
     fc.oneof(

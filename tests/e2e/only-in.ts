@@ -1,7 +1,7 @@
-/** Browsers the tests run in. */
+/** The browsers in which the tests run. */
 export type OneBrowser = 'chromium' | 'firefox';
 
-/** What one browser alone can do. DEVELOPERS.md has the same table; a test compares the two. */
+/** The reasons why a test runs in one browser only. DEVELOPERS.md has the same table, and a test compares the two. */
 export const whyOnlyIn = {
   'debugging protocol': 'the test drives the browser by its debugging protocol, which Firefox does not have',
   'pasting by script': 'Firefox gives the page nothing of a paste that a script makes',

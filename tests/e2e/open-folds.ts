@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 
-/** Opens what the panel keeps folded: the group's line, and the missing patterns of later steps. */
+/** Opens the folded parts of the panel: the line of the group and the missing patterns of later steps. */
 export async function openFolds(panel: Page): Promise<void> {
   await panel.locator('.group > details').waitFor();
   await panel.evaluate(() => {

@@ -5,15 +5,15 @@ import { splitKey } from '../../src/analyze/index.ts';
 import type { ScopeKind, Shown } from '../../src/contract/page-contract.ts';
 import type { Overlay } from '../../src/overlay/start-overlay.ts';
 
-/** What the page holds while the overlay runs in it by itself. */
+/** The test's objects in a page in which only the overlay runs. */
 interface Holder {
   readonly overlay: Overlay;
   readonly stop: () => void;
-  /** Settles at the next change of the page's words. */
+  /** Returns a promise that resolves at the next change of the page's words. */
   readonly nextChange: () => Promise<void>;
-  /** Keys asked for so far, one list for each question. */
+  /** The keys requested so far, one list for each request. */
   readonly asked: string[][];
-  /** While true, no question is answered but with an error. */
+  /** While true, every request is answered with an error. */
   refuses: boolean;
 }
 
@@ -21,14 +21,14 @@ declare global {
   var wordreachTest: Holder;
 }
 
-/** A page with the overlay alone in it; every word it finds is marked as beyond. */
+/** A page in which only the overlay runs. By default, every word that the overlay finds is marked as beyond. */
 export interface OverlayPage {
   readonly page: Page;
-  /** The marked pieces in the order the overlay keeps them; a word in two nodes is joined again with `·`. */
+  /** Returns the marked pieces in the overlay's order. The pieces of a word in two nodes are joined with `·`. */
   marked(): Promise<string>;
-  /** Keys with their counts, as `key` or `key×2`. */
+  /** Returns the keys with their counts, as `key` or `key×2`. */
   keys(): Promise<string>;
-  /** Changes the page, and waits until the overlay has followed. */
+  /** Changes the page, and waits until the overlay has handled the change. */
   change(how: () => void): Promise<void>;
   stop(): Promise<void>;
 }
@@ -36,8 +36,9 @@ export interface OverlayPage {
 let code: Promise<string> | undefined;
 
 /**
- * Fills a page with `html`, runs `before` in it, and starts the overlay; given back once all is shaded. The whole page
- * is read unless another scope is wanted, and every word is beyond unless it is to be something else; `null` leaves the choice to the overlay.
+ * Fills a page with `html`, runs `before` in the page, and starts the overlay. Returns once everything is shaded. By
+ * default, the whole page is read; `scope` chooses another part, and `null` leaves the choice to the overlay. By
+ * default, every word is beyond; `standing` sets another standing.
  */
 export async function openOverlayPage(
   page: Page,

@@ -5,7 +5,7 @@ import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
 let context: BrowserContext;
-/** One page for all tables of short texts; pages that change have their own. */
+/** All tables of short texts share one page. Tests that change a page use a page of their own. */
 let reader: Page;
 beforeAll(async () => {
   const browser = await startPlainBrowser();
@@ -17,7 +17,7 @@ afterEach(async () => {
 });
 afterAll(() => context?.browser()?.close());
 
-/** Marked pieces and keys of a page made of this body. */
+/** Returns the marked pieces and the keys of a page with this body. */
 async function read(body: string, before?: () => void): Promise<{ marked: string; keys: string }> {
   const at = await openOverlayPage(reader, `<!doctype html><body>${body}`, before);
   const found = { marked: await at.marked(), keys: await at.keys() };
@@ -25,7 +25,7 @@ async function read(body: string, before?: () => void): Promise<{ marked: string
   return found;
 }
 
-describe('words that run over elements', () => {
+describe('words and elements', () => {
   test.each([
     ['link in mid word', '<p>His mo<a href="#">ther</a> waved', 'His mo ther waved', 'his mother waved'],
     ['drop cap', '<p><span style="float:left">T</span>arn Quay', 'T arn Quay', 'tarn Quay'],
@@ -43,7 +43,7 @@ describe('words that run over elements', () => {
     ['hidden letters', '<p>A ha<span hidden>zzz</span>ven', 'A ha ven', 'a haven'],
     ['element without a box', '<p>A ha<x-y style="display:contents">ve</x-y>n', 'A ha ve n', 'a haven'],
     ['unknown element in the line', '<p>A ha<x-y>ven</x-y>', 'A ha ven', 'a haven'],
-  ])('%s joins', async (_what, body, marked, keys) => {
+  ])('a word continues over this: %s', async (_what, body, marked, keys) => {
     expect(await read(body)).toEqual({ marked, keys });
   });
 
@@ -63,11 +63,11 @@ describe('words that run over elements', () => {
     ],
     ['floating note', '<p>the<span style="float:right">note</span> pier', 'the note pier', 'the note pier'],
     ['code in the line', '<p>net<code>x()</code>work', 'net work', 'net work'],
-  ])('%s parts', async (_what, body, marked, keys) => {
+  ])('words are separated by this: %s', async (_what, body, marked, keys) => {
     expect(await read(body)).toEqual({ marked, keys });
   });
 
-  test('a line break in the source says nothing of a name; one that a style keeps begins a line of verse', async () => {
+  test('a source line break starts no sentence, but a line break kept by a style starts a line of verse', async () => {
     expect(await read('<p>We met\n  Bram')).toEqual({ marked: 'We met Bram', keys: 'we met Bram' });
     expect(await read('<p style="white-space:pre-line">We met\n  Tides')).toEqual({
       marked: 'We met Tides',
@@ -75,14 +75,14 @@ describe('words that run over elements', () => {
     });
   });
 
-  test('a footnote mark or a picture does not begin a sentence', async () => {
+  test('a footnote mark or a picture starts no sentence', async () => {
     expect((await read('<p>Then <img> Bram met<sup>2</sup> Ines')).keys).toBe('then Bram met Ines');
     const box = '<a style="display:inline-block">Bram</a>';
     expect((await read(`<p>Then ${box} met Ines`)).keys).toBe('then Bram met Ines');
   });
 });
 
-describe('text that is not read', () => {
+describe('reading a page', () => {
   test.each([
     ['<script>var tides</script>'],
     ['<style>tides{}</style>'],
@@ -107,14 +107,14 @@ describe('text that is not read', () => {
     expect(await read(`<p>Calm</p>${body}<p>sea</p>`)).toEqual({ marked: 'Calm sea', keys: 'calm sea' });
   });
 
-  test('what shows again inside a hidden element is read', async () => {
+  test('reads visible text inside a hidden element', async () => {
     const { marked } = await read('<p style="visibility:hidden">Calm <b style="visibility:visible">sea</b>');
     expect(marked).toBe('sea');
   });
 });
 
 describe('shadow roots', () => {
-  test('are read where they are drawn, with what is placed in their slots', async () => {
+  test('are read in their place on the page, together with the content of their slots', async () => {
     const { keys } = await read(
       '<p>A <x-term>ha</x-term>ven</p><x-card>lost<b slot="b">two</b></x-card>',
       () => {
@@ -126,7 +126,7 @@ describe('shadow roots', () => {
     expect(keys).toBe('a haven one two three');
   });
 
-  test('are forgotten with their host, and given back their style sheets', async () => {
+  test('are forgotten when their host is removed, and their style sheet covers their own text', async () => {
     const at = await openOverlayPage(await context.newPage(), '<p>Calm<div><x-card></x-card></div>', () => {
       document.querySelector('x-card')!.attachShadow({ mode: 'open' }).innerHTML = '<p>sea</p>';
     });
@@ -143,12 +143,12 @@ describe('shadow roots', () => {
   });
 });
 
-test('a frame that is taken out of the page is told of, so that its words are counted no more', async () => {
+test('a frame removed from the page is reported, so that its words are no longer counted', async () => {
   const at = await openOverlayPage(
     await context.newPage(),
     '<p>Calm<section><iframe srcdoc="<p>sea"></iframe></section>',
   );
-  // Settles only when the overlay tells of it.
+  // This change resolves only if the overlay reports the removed frame.
   await at.change(() => document.querySelector('section')!.remove());
   expect(await at.keys()).toBe('calm');
 });
@@ -269,7 +269,7 @@ describe('a page that changes', () => {
     expect((await at.keys()).split(' ').sort()).toEqual(fresh.keys.split(' ').sort());
   });
 
-  test('only what changed is asked for', async () => {
+  test('makes the overlay request only the new words', async () => {
     const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide<p>turns');
     await at.change(() => {
       document.querySelector('p')!.textContent = 'The swell';
@@ -277,20 +277,20 @@ describe('a page that changes', () => {
     expect(await at.page.evaluate(() => wordreachTest.asked)).toEqual([['the', 'tide', 'turns'], ['swell']]);
   });
 
-  test('style sheets and scripts that come and go are no change', async () => {
+  test('is not read again when only style sheets or scripts are added', async () => {
     const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide');
     await at.page.evaluate(async () => {
       let changes = 0;
       void wordreachTest.nextChange().then(() => changes++);
       document.head.append(document.createElement('style'));
       document.body.append(document.createElement('script'));
-      await null; // what the browser tells of the change comes first
+      await null; // the browser reports the change first
       await wordreachTest.overlay.rejudge();
       if (changes > 0) throw new Error('read again');
     });
   });
 
-  test('a question without answer does not end the shading', async () => {
+  test('stays shaded after a request fails', async () => {
     const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide');
     await at.page.evaluate(async () => {
       wordreachTest.refuses = true;
@@ -306,7 +306,7 @@ describe('a page that changes', () => {
     expect(await at.marked()).toBe('The tide turns');
   });
 
-  test('words that come meanwhile are counted all the same, and those they replace are not', async () => {
+  test('has its new words counted while requests fail, and its replaced words are not counted', async () => {
     const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide');
     await at.page.evaluate(() => {
       wordreachTest.refuses = true;
@@ -322,8 +322,8 @@ describe('a page that changes', () => {
   });
 });
 
-describe('places', () => {
-  test('the n-th place of a word is brought into view and marked; a word that is nowhere is not found', async () => {
+describe('going to a place of a word', () => {
+  test('shows and marks the n-th place, and finds nothing for a word that is not on the page', async () => {
     const far = '<div style="height:3000px"></div>';
     const at = await openOverlayPage(
       await context.newPage(),
@@ -353,7 +353,7 @@ describe('places', () => {
 });
 
 describe('a page much longer than the view', () => {
-  test('all its words are counted, those near the view are marked, and marks follow the reader', async () => {
+  test('has all its words counted, words near the view marked, and marks that follow the reader', async () => {
     const far = '<div style="height:30000px"></div>';
     const at = await openOverlayPage(
       await context.newPage(),
@@ -372,10 +372,10 @@ describe('a page much longer than the view', () => {
   });
 });
 
-describe('a book in one text node, as browsers show a file of plain text', () => {
+describe('a book in one text node, as browsers show a plain text file', () => {
   const lines = Array.from({ length: 3000 }, (_, n) => `The tide of day ${n} took the gulls over the bar.`);
   const html = `<!doctype html><body><pre style="white-space: pre-wrap">${lines.join('\n')}`;
-  /** How many words are marked, and the lines between whose words they are. */
+  /** Returns the number of marked words, and the range of text offsets that the marked words cover. */
   const marked = () => {
     let count = 0;
     const offsets: number[] = [];
@@ -387,7 +387,7 @@ describe('a book in one text node, as browsers show a file of plain text', () =>
     return { count, from: Math.min(...offsets), to: Math.max(...offsets) };
   };
 
-  test('is marked where it is looked at, and nowhere else', async () => {
+  test('is marked near the view, and nowhere else', async () => {
     const { page } = await openOverlayPage(await context.newPage(), html);
     const top = await page.evaluate(marked);
     expect(top.from).toBe(0);
@@ -402,7 +402,7 @@ describe('a book in one text node, as browsers show a file of plain text', () =>
     await expect.poll(() => page.evaluate(marked), { timeout: 10_000 }).toEqual(top);
   });
 
-  test('is marked farther for the printer, and less again behind it', async () => {
+  test('is marked farther for printing, and less again after printing', async () => {
     const { page } = await openOverlayPage(await context.newPage(), html);
     const top = await page.evaluate(marked);
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
@@ -412,13 +412,13 @@ describe('a book in one text node, as browsers show a file of plain text', () =>
   });
 });
 
-describe('the long article', () => {
+describe('on the long article', () => {
   const html = readFileSync(new URL('../pages/article.html', import.meta.url), 'utf8');
 
-  // Outside source: what the browser itself says is drawn (innerText, HTML Standard), letter by letter.
-  test('every letter the browser draws is marked, and no other', async () => {
+  // Outside source: the browser's own account of the drawn text (innerText, HTML Standard), compared letter by letter.
+  test('every letter that the browser draws is marked, and no other letter', async () => {
     const page = await context.newPage();
-    // All of it is near the view, whatever fonts the machine has.
+    // The window is so high that the whole page is near the view with any fonts.
     await page.setViewportSize({ width: 1280, height: 4000 });
     const at = await openOverlayPage(page, html);
     const letters = (text: string) =>

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import type { TestBrowser } from './browser.ts';
 
-/** Every page of the extension, by its address, and an element that is there once the page is ready. */
+/** Each page of the extension by its address, with an element that exists once the page is ready. */
 export const ownPages = {
   'welcome.html': '.welcome-step',
   'practice.html': 'article',
@@ -21,7 +21,7 @@ export const ownPages = {
   'privacy.html': 'h1',
 } as const;
 
-/** Opens one of them and waits until it is there. */
+/** Opens one of the extension's own pages and waits until it is ready. */
 export async function openOwnPage(browser: TestBrowser, address: keyof typeof ownPages): Promise<Page> {
   const page = await browser.open(browser.inside(`${address}`));
   await page.locator(ownPages[address]).first().waitFor();

@@ -6,9 +6,12 @@ import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
 /**
- * Kinds of pages, all of them our own writing. `name.expected.txt` holds the words of `name.html` in page order, as they are asked for
- * (small letters, but a capital inside a sentence stays); a line with `# ` is a remark. For a page with a function `change` of its own, the words after it
- * are behind a line `after the change`. The list of seen words was made by looking at the pages.
+ * Kinds of pages, all written for this project.
+ * - `name.expected.txt` holds the words of `name.html` in page order, as the overlay requests them: in lower case,
+ * except for a capital inside a sentence.
+ * - A line that starts with `# ` is a remark.
+ * - If a page has its own function `change`, the words after the change follow a line `after the change`.
+ * The lists of words were made by looking at the pages.
  */
 const FOLDER = new URL('../pages/kinds/', import.meta.url);
 const kinds = readdirSync(FOLDER).flatMap((file) => /^(.*)\.html$/.exec(file)?.[1] ?? []);
@@ -28,12 +31,12 @@ beforeEach(async () => {
 });
 afterAll(() => context?.browser()?.close());
 
-test('there are at least thirty kinds', () => {
+test('there are at least thirty kinds of pages', () => {
   expect(kinds.length).toBeGreaterThanOrEqual(30);
 });
 
-describe('words of a page', () => {
-  test.each(kinds)('%s', async (kind) => {
+describe('the words of a page', () => {
+  test.each(kinds)('are all read and marked on a page of the kind “%s”', async (kind) => {
     const html = readFileSync(new URL(`${kind}.html`, FOLDER), 'utf8');
     const words = new URL(`${kind}.expected.txt`, FOLDER);
     expect(
@@ -62,7 +65,7 @@ describe('words of a page', () => {
     expect(await at.page.evaluate(source)).toBe(await clean.evaluate(source));
     expect(await at.page.evaluate(() => CSS.highlights.size)).toBe(0);
 
-    /** The words in order, all of their letters marked, and no others. */
+    /** Expects the words in order, with all their letters marked and no other marks. */
     async function expectWords(words: string): Promise<void> {
       const { places, marks } = await at.page.evaluate(placesInPage);
       expect(keysOf({ places })).toBe(words);
@@ -73,7 +76,7 @@ describe('words of a page', () => {
   });
 });
 
-/** The words of a file of expected words, without its remarks. */
+/** Returns the words of a file of expected words, without the remarks. */
 function wordsOf(text: string): string {
   return text
     .replace(/^# .*$/gm, '')
@@ -82,12 +85,18 @@ function wordsOf(text: string): string {
     .join(' ');
 }
 
-/** Without the reading of words spelt alike and the signs of a capital, which are no matter of the page. */
+/**
+ * Returns the words without the signs for a capital and for the reading of words that are spelt alike. These signs do
+ * not depend on the page.
+ */
 function keysOf({ places }: { places: { key: string }[] }): string {
   return places.map(({ key }) => splitKey(key).word).join(' ');
 }
 
-/** Letters as they are compared: without signs of no width, in small letters, ligatures undone. */
+/**
+ * Returns letters in the form used for comparison: in lower case, without characters of zero width, and with ligatures
+ * split.
+ */
 function plain(letters: string): string {
   return letters
     .replace(/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '')
@@ -96,13 +105,14 @@ function plain(letters: string): string {
     .toLowerCase();
 }
 
-/** Goes from word to word as a reader does, once around the page. */
+/** Goes from word to word as a reader does, once around the page, and returns the places. */
 function placesInPage() {
   const { finder } = wordreachTest.overlay;
-  // By what they hold: a place makes its ranges anew each time it is asked.
+  // The marks are compared by their content, because a place makes new ranges each time.
   const marked = new Map<Node, Set<string>>();
   let marks = 0;
-  // Every word is beyond here; letters that are not painted with their text's colour have highlights of their own.
+  // Every word is beyond on this page. Letters that are not painted in the colour of their text have highlights of
+  // their own.
   const ranges = [...CSS.highlights].flatMap(([name, highlight]) =>
     name === 'wr-4' ? [] : ([...highlight] as StaticRange[]),
   );

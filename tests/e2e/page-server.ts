@@ -11,11 +11,11 @@ const TYPES: Readonly<Record<string, string>> = {
   '.pdf': 'application/pdf',
 };
 
-/** Serves the test pages on this machine. */
+/** Serves the test pages from this computer. */
 export interface PageServer {
-  /** Address of a file in tests/pages. */
+  /** Returns the address of a file in tests/pages. */
   address(page: string): string;
-  /** Address of a page or file made by the test. */
+  /** Adds a page or file made by the test, and returns its address. */
   serve(name: string, content: string | Uint8Array): string;
   stop(): void;
 }

@@ -28,7 +28,7 @@ beforeEach(async () => {
   await openFolds(panel);
 });
 
-/** The words beside the box that has the focus. */
+/** Returns the text beside the focused checkbox. */
 async function focused(): Promise<string> {
   return panel.evaluate(() => document.activeElement?.parentElement?.textContent?.trim() ?? '');
 }
@@ -37,11 +37,11 @@ async function reach(): Promise<number> {
   return Number.parseFloat((await panel.locator('.reach-figure').textContent()) ?? '');
 }
 
-/** How many words are marked as not yet decodable, in either strength. */
+/** Returns the number of words marked as not yet decodable, in either strength. */
 const beyond = async (): Promise<number> => (await markedWords(page)).beyond.length;
 
 describe('the panel for the bundled story', () => {
-  test('says the reach, and has no fault for axe in light, dark and narrow, with its rules and a word open', async () => {
+  test('shows the reach, and has no axe faults in light, dark or narrow, with the rules and a word open', async () => {
     expect(await panel.locator('.page-title').textContent()).toBe('The Night the Lamp Went Out');
     expect(await reach()).toBeGreaterThan(70);
     await panel.getByText('Decoding rules').click();
@@ -55,7 +55,7 @@ describe('the panel for the bundled story', () => {
     }
   });
 
-  test('a pattern ticked as taught shades the page anew, and can be taken back', async () => {
+  test('shades the page again when a pattern is ticked as taught, and again when it is unticked', async () => {
     const before = await reach();
     const marked = (await markedWords(page)).beyond;
     expect(marked).toContain('light');
@@ -65,7 +65,7 @@ describe('the panel for the bundled story', () => {
     await panel.getByRole('heading', { name: 'Taught early' }).waitFor();
     await expect.poll(reach).toBeGreaterThan(before);
     expect(await axeFaults(panel)).toEqual([]);
-    // The row stays in its place, struck through, with the keyboard in its box.
+    // The ticked row stays in its place, struck through, and its checkbox keeps the keyboard focus.
     expect(await focused()).toBe('Mark as taught: igh as in light');
     await panel.locator('.gap-taught').getByText('Taught for this group, in every text.').waitFor();
 
@@ -78,7 +78,7 @@ describe('the panel for the bundled story', () => {
     expect(await panel.evaluate(() => document.activeElement?.localName)).toMatch(/^(?:input|main)$/);
   });
 
-  test('a word leads to its place and is taken apart', async () => {
+  test('goes to the place of a word and splits the word into its units', async () => {
     await panel.getByRole('button', { name: 'winding', exact: true }).first().click();
     const card = panel.getByRole('region', { name: 'The word winding' });
     await card.waitFor();
@@ -92,7 +92,7 @@ describe('the panel for the bundled story', () => {
     expect(await panel.evaluate(() => document.activeElement?.textContent)).toBe('winding');
   });
 
-  test('a word pressed again is shown at its next place', async () => {
+  test('goes to the next place of a word that is pressed again', async () => {
     const word = panel.getByRole('listitem').getByRole('button', { name: 'light', exact: true });
     const pointedAt = async (): Promise<number> => {
       await page.waitForFunction(() => CSS.highlights.get('wr-4')?.size === 1);
@@ -114,7 +114,7 @@ describe('the panel for the bundled story', () => {
     await expect.poll(pointedAt).toBe(first);
   });
 
-  test('a later step is tried without moving the group; then the group is moved, and back', async () => {
+  test('previews a later step without moving the group, then moves the group and undoes the move', async () => {
     const before = await reach();
     const marked = (await markedWords(page)).beyond.length;
     const slider = panel.getByRole('slider');
@@ -142,7 +142,7 @@ describe('the panel for the bundled story', () => {
     await expect.poll(reach).toBe(before);
   });
 
-  test('a step that is tried ends with the panel', async () => {
+  test('ends the preview of a step when the panel is closed', async () => {
     const marked = (await markedWords(page)).beyond.length;
     await panel.getByRole('slider').fill('60');
     await expect.poll(beyond).toBeLessThan(marked);
@@ -150,7 +150,7 @@ describe('the panel for the bundled story', () => {
     await expect.poll(beyond).toBe(marked);
   });
 
-  test('the first missing pattern is in view at 360 by 653 pixels, and three presses of Tab away', async () => {
+  test('shows the first missing pattern at 360 by 653 pixels, three presses of Tab away', async () => {
     await panel.setViewportSize({ width: 360, height: 653 });
     await panel.locator('.missing > details').evaluateAll((folds) => {
       for (const fold of folds) fold.removeAttribute('open');
@@ -165,10 +165,10 @@ describe('the panel for the bundled story', () => {
     expect(row!.y + row!.height).toBeLessThan(bar!.y);
   });
 
-  test('no button moves under the pointer while patterns are marked as taught; the rows go when it has left', async () => {
+  test('keeps all buttons in place while patterns are ticked, and drops the rows when the pointer leaves', async () => {
     await panel.setViewportSize({ width: 360, height: 653 });
     const boxes = panel.locator('.gap input');
-    // Below the head of the panel, since the driver scrolls in Firefox before it clicks.
+    // Positions are measured from the panel's head, since in Firefox the test driver scrolls before it clicks.
     const at = () =>
       boxes.evaluateAll((all) => {
         const head = document.querySelector('.masthead')!.getBoundingClientRect().y;
@@ -215,14 +215,14 @@ describe('the panel for the bundled story', () => {
     },
   );
 
-  test('at 200 % nothing is wider than a panel of 360 pixels', async () => {
+  test('fits 360 pixels at 200 % zoom', async () => {
     await panel.setViewportSize({ width: 180, height: 326 });
     await panel.locator('.gap input').first().click();
     await panel.locator('.undo-line button').waitFor();
     expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(180);
   });
 
-  test('a word is counted as a name and as judged again in the same place', async () => {
+  test('counts a word as a by-sight word, and Undo restores its own standing', async () => {
     const before = await reach();
     await panel.getByRole('button', { name: 'winding', exact: true }).first().click();
     const card = panel.getByRole('region', { name: 'The word winding' });
@@ -235,7 +235,7 @@ describe('the panel for the bundled story', () => {
     await expect.poll(() => judged.isChecked()).toBe(true);
   });
 
-  test('a click on the toolbar button again takes the shading away, and the panel says so', async () => {
+  test('offers to shade the page again after the toolbar button removed the shading', async () => {
     await browser.press(page);
     await page.waitForFunction(() => CSS.highlights.size === 0);
     const shade = panel.getByRole('button', { name: 'Shade this page' });
@@ -256,12 +256,12 @@ describe('the panel for other pages', () => {
     return (await note.textContent()) ?? '';
   };
 
-  test('asks for a press of the button where there was none', async () => {
+  test('asks for a press of the button if the button was not pressed yet', async () => {
     const other = await browser.open(browser.serve('other.html', '<title>Other</title><p>A ship.</p>'));
     expect(await sentence(other)).toContain('press the Wordreach button');
   });
 
-  test('says that a page of the browser cannot be read', async () => {
+  test('says that pages of the browser itself cannot be read', async () => {
     const other = await browser.open(browserPage);
     await browser.press(other);
     expect(await sentence(other)).toContain('a page of the browser itself');

@@ -9,7 +9,10 @@ import {
 } from 'pdf-lib';
 import { storyParagraphs } from '../desk/pdf-layouts.ts';
 
-/** A book of so many pages, each begun by a heading with its number: “Part seven”, and texts of the package. */
+/**
+ * Returns a book with a number of pages. Each page begins with a heading such as “Part seven” and has texts of the
+ * package.
+ */
 export async function makeBook(pages: number): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   const font = await pdf.embedFont(StandardFonts.TimesRoman);
@@ -40,14 +43,14 @@ export async function makeBook(pages: number): Promise<Uint8Array> {
   return pdf.save();
 }
 
-/** So many pages with nothing on them. */
+/** Returns a PDF with a number of empty pages. */
 export async function makeEmpty(pages: number): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   for (let n = 0; n < pages; n++) pdf.addPage([420, 595]);
   return pdf.save();
 }
 
-/** Two pages in which a lantern is divided at a line's end and at a page's end. */
+/** Returns two pages in which the word "lantern" and other words are divided at the ends of lines and pages. */
 export async function makeDivided(): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   const font = await pdf.embedFont(StandardFonts.TimesRoman);
@@ -66,7 +69,7 @@ export async function makeDivided(): Promise<Uint8Array> {
   return pdf.save();
 }
 
-/** A page with nothing but a black picture, packed as a fax is (ITU-T T.6): each of its 64 rows is like the one before. */
+/** Returns a page with only a black picture, compressed as a fax (ITU-T T.6). Each of its 64 rows equals the row before. */
 export async function makeFax(): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   const page = pdf.addPage([200, 200]);
@@ -87,7 +90,7 @@ export async function makeFax(): Promise<Uint8Array> {
   return pdf.save();
 }
 
-/** A page that is a picture, which is given as PNG. */
+/** Returns a page that consists of a given PNG picture. */
 export async function makeScanOf(png: Uint8Array): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   const image = await pdf.embedPng(png);
@@ -96,7 +99,7 @@ export async function makeScanOf(png: Uint8Array): Promise<Uint8Array> {
   return pdf.save();
 }
 
-/** A short text in a file of so many bytes. */
+/** Returns a short text in a file with a number of extra bytes. */
 export async function makeLarge(bytes: number): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   pdf.addPage([420, 300]).drawText('The ferry is late, and the gulls are glad.', { x: 40, y: 250, size: 14 });
@@ -104,7 +107,7 @@ export async function makeLarge(bytes: number): Promise<Uint8Array> {
   return pdf.save({ useObjectStreams: false });
 }
 
-/** A form with one field to fill in. */
+/** Returns a form with one field to fill in. */
 export async function makeForm(): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   const page = pdf.addPage([420, 300]);

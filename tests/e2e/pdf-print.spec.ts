@@ -7,7 +7,7 @@ import { loadAnalyzer } from '../load-analyzer.ts';
 import { onlyIn, startPlainBrowser } from './browser.ts';
 import { printedLayouts } from './pdf-prints.ts';
 
-/** Of the words of a file, so many are read in their order. */
+/** The share of a file's words that must be read in the right order. */
 const MOST = 0.995;
 
 let browser: Browser;
@@ -20,7 +20,7 @@ beforeAll(async () => {
 
 afterAll(() => browser.close());
 
-describe('a PDF as Chromium prints it', () => {
+describe('a PDF printed by Chromium', () => {
   for (const { name, words, print } of printedLayouts)
     onlyIn('chromium', 'debugging protocol')(name, async () => {
       const { text } = await readPdf(await print(page), loadAnalyzer());

@@ -1,10 +1,13 @@
 import type { Page } from 'playwright-core';
 import { storyParagraphs, wordsOf } from '../desk/pdf-layouts.ts';
 
-/** A page that a browser prints, and which way its paper is turned. */
+/** A page for the browser to print, with its style and the orientation of its paper. */
 interface Print {
   readonly css: string;
-  /** Before the story, and around each paragraph; a plain paragraph where left out. */
+  /**
+   * `before` comes before the story. `wrap` returns the markup around a paragraph; without `wrap`, a plain paragraph is
+   * used.
+   */
   readonly before?: string;
   readonly wrap?: (text: string, n: number) => string;
   readonly heads?: boolean;
@@ -13,7 +16,7 @@ interface Print {
 
 const SERIF = 'font: 12pt/1.4 "DejaVu Serif"; text-align: justify; hyphens: auto;';
 
-/** Where words may be divided: Chromium has no list of its own on a bare machine. */
+/** Adds soft hyphens where words may be divided, since Chromium has no hyphenation list on a bare machine. */
 const divisible = (text: string): string => text.replace(/(\p{Ll}{3,4})(?=\p{Ll}{3})/gu, '$1\u00ad');
 
 const PRINTS: Readonly<Record<string, Print>> = {
@@ -58,7 +61,7 @@ export interface PrintedLayout {
   print(page: Page): Promise<Uint8Array>;
 }
 
-/** Twenty files as Chromium prints them. */
+/** Twenty PDF files, printed by Chromium. */
 export const printedLayouts: readonly PrintedLayout[] = Object.entries(PRINTS).map(([name, print], n) => {
   const paragraphs = storyParagraphs(n + 1);
   const { before = '', wrap = (text: string) => `<p>${text}</p>`, css } = print;

@@ -20,7 +20,7 @@ beforeEach(async () => {
   await clearKept(browser);
 });
 
-/** A PDF in a tab, its button pressed, and the panel for it. */
+/** Opens a PDF in a tab, presses the button, and returns the tab and its panel. */
 async function press(name: string, bytes: Uint8Array): Promise<{ tab: Page; panel: Page }> {
   const tab = await browser.open(browser.serve(name, bytes));
   await browser.press(tab);
@@ -33,7 +33,7 @@ async function follow(link: string, from: Page): Promise<Page> {
   return opening;
 }
 
-/** The page with its pages, once they are shaded. */
+/** Opens the extension's own page for the PDF, and returns the page once it is shaded. */
 async function openHere(panel: Page): Promise<Page> {
   const view = await follow('Open it here', panel);
   await view.locator('.pdf-sheet').first().waitFor();
@@ -41,7 +41,7 @@ async function openHere(panel: Page): Promise<Page> {
   return view;
 }
 
-/** Every mark of the page; marks on see-through letters have highlights of their own. */
+/** Counts all marks of the page, including marks on transparent letters, which have highlights of their own. */
 const markCount = (view: Page): Promise<number> =>
   view.evaluate(() => [...CSS.highlights.values()].reduce((sum, { size }) => sum + size, 0));
 
@@ -51,7 +51,7 @@ const wordsOf = async (view: Page): Promise<number> => {
 };
 
 describe('a PDF in a tab', () => {
-  test('is told by the panel, with its figures, after one press', async () => {
+  test('is reported in the panel, with its figures, after one press', async () => {
     const book = await makeBook(20);
     const start = performance.now();
     const { panel } = await press('book.pdf', book);
@@ -66,7 +66,7 @@ describe('a PDF in a tab', () => {
     expect(await axeFaults(panel)).toEqual([]);
   });
 
-  test('goes to the desk, the report and the shelf from the panel', async () => {
+  test('can be opened on the desk, in the report and on the shelf from the panel', async () => {
     const { panel } = await press('night.pdf', await makePdf());
     await panel.locator('.reach-figure').waitFor();
     const report = await follow('Full report', panel);
@@ -80,7 +80,7 @@ describe('a PDF in a tab', () => {
       expect(await desk.locator('.cm-content').textContent()).toContain(paragraph.slice(0, 40));
   });
 
-  test('opens here with its words shaded, in the same figures', async () => {
+  test('opens on the extension’s own page, shaded and with the same figures', async () => {
     const { panel } = await press('book.pdf', await makeBook(20));
     await panel.locator('.reach-figure').waitFor();
     const [figure, words] = [await panel.locator('.reach-figure').textContent(), await wordsOf(panel)];
@@ -95,18 +95,19 @@ describe('a PDF in a tab', () => {
     expect(await view.locator('.pdf-sheet').count()).toBe(20);
     await own.getByText('This is a PDF of 20 pages.').waitFor();
     expect(await own.locator('.reach-figure').textContent()).toBe(figure);
-    // A name at the head of a page is told by its sentence, of which one half is on the page before.
+    // A name at the top of a page is recognised by its sentence, and half of that sentence is on the page before. The
+    // counts may therefore differ a little.
     expect(Math.abs((await wordsOf(own)) - words)).toBeLessThan(words / 1000);
     expect(await own.getByRole('radio', { name: 'Chosen pages' }).isChecked()).toBe(true);
     expect(await markCount(view)).toBeGreaterThan(50);
     await view.locator('.pdf-sheet canvas').first().waitFor();
   });
 
-  test('each word is marked where it is drawn', async () => {
+  test('has each word marked at its drawn place', async () => {
     const { panel } = await press('book.pdf', await makeBook(2));
     const view = await openHere(panel);
     await view.locator('.pdf-sheet canvas').first().waitFor();
-    // The letters of a word have ink under them, and the paper beside the text has none.
+    // Counts the marked words whose letters have ink under them. The paper beside the text must have no ink.
     const inked = await view.evaluate(() => {
       const canvas = document.querySelector<HTMLCanvasElement>('.pdf-sheet canvas')!;
       const sheet = canvas.getBoundingClientRect();
@@ -133,7 +134,7 @@ describe('a PDF in a tab', () => {
     expect(Math.min(...inked)).toBeGreaterThan(0.04);
   });
 
-  test('words that lines and pages divide are one, and margins are none', async () => {
+  test('has its divided words joined, and its page margins skipped', async () => {
     const { panel } = await press('divided.pdf', await makeDivided());
     const view = await openHere(panel);
     const own = await browser.openPanel(view);
@@ -145,7 +146,7 @@ describe('a PDF in a tab', () => {
     expect(await wordsOf(own)).toBe(26);
   });
 
-  test('is checked by the pages that are chosen, and those alone go to the desk', async () => {
+  test('is checked on the chosen pages, and only those pages go to the desk', async () => {
     const { panel } = await press('book.pdf', await makeBook(6));
     const view = await openHere(panel);
     const own = await browser.openPanel(view);
@@ -160,7 +161,7 @@ describe('a PDF in a tab', () => {
     await desk.locator('.cm-content').waitFor();
     const begins = (page: number): string => storyParagraphs(page)[0]!.slice(0, 20);
     const text = async (): Promise<string> => (await desk.locator('.cm-content').textContent()) ?? '';
-    // The editor draws only the lines in view.
+    // The editor draws only the lines in view, so the test goes to the end.
     expect(await text()).toContain(begins(2));
     await desk.locator('.cm-content').press('ControlOrMeta+End');
     await expect.poll(text).toContain(begins(3));
@@ -182,10 +183,10 @@ describe('a PDF in a tab', () => {
   onlyIn('chromium', 'debugging protocol')('closing its page gives its memory back', async () => {
     const { panel } = await press('book.pdf', await makeBook(20));
     await panel.locator('.reach-figure').waitFor();
-    // The panel has done with the file: no worker is left.
+    // The panel has finished with the file, so no worker is left.
     await expect.poll(() => panel.workers().length).toBe(0);
     const session = await panel.context().newCDPSession(panel);
-    // Pages of an extension share a process, and what they hold.
+    // Pages of an extension share one process and its memory.
     const heap = async (): Promise<number> => {
       await session.send('HeapProfiler.collectGarbage');
       return (await session.send('Runtime.getHeapUsage')).usedSize / 1e6;
@@ -196,7 +197,7 @@ describe('a PDF in a tab', () => {
       await view.close();
       return opened;
     };
-    // The first visit leaves in memory the parts that the next one needs too.
+    // The first visit loads parts that stay in memory for the next visit.
     await visit();
     const before = await heap();
     const opened = await visit();
@@ -206,7 +207,7 @@ describe('a PDF in a tab', () => {
     );
   });
 
-  test('is sound for axe, in light and dark, narrow and wide', async () => {
+  test('has a page without axe faults in light or dark, narrow or wide', async () => {
     const { panel } = await press('book.pdf', await makeBook(2));
     const view = await openHere(panel);
     for (const width of [320, 1280])
@@ -222,7 +223,7 @@ describe('a PDF in a tab', () => {
   });
 });
 
-describe('a PDF that is something else', () => {
+describe('an unusual PDF', () => {
   const bomb = (): Uint8Array => {
     const packed = deflateSync(deflateSync(Buffer.alloc(80_000_000)));
     const head = `%PDF-1.7\n1 0 obj\n<< /Filter [/FlateDecode /FlateDecode] /Length ${packed.length} >>\nstream\n`;
@@ -233,30 +234,30 @@ describe('a PDF that is something else', () => {
     ['damaged', async () => (await makePdf()).slice(0, 300), /^This PDF is damaged/],
     ['500 pages long', () => makeEmpty(500), /has 500 pages, which is too many/],
     ['a bomb', async () => bomb(), /too large once it is unpacked/],
-  ])('%s: a sentence says so', async (name, make, says) => {
+  ])('that is %s is explained in a sentence', async (name, make, says) => {
     const { panel } = await press(`${name}.pdf`, await make());
     await panel.getByRole('status').getByText(says).waitFor();
     await panel.getByRole('link', { name: 'Open a PDF file' }).waitFor();
   });
 
-  test('a form says that its fields are not read', async () => {
+  test('that is a form gets a note that its fields are not read', async () => {
     const { panel } = await press('form.pdf', await makeForm());
     await panel.getByText('Text in its fields is not read.').waitFor();
     expect(await wordsOf(panel)).toBeLessThan(11);
   });
 
-  test('pages of pictures are named, and their page offers to read them', async () => {
+  test('made of pictures is reported, and its page offers to read the pictures', async () => {
     const { panel } = await press('scan.pdf', await makeScan());
     await panel.getByText('Its pages are pictures, not text.').waitFor();
     const view = await follow('Open it here', panel);
     await view.getByText('2 pages are pictures of text.').waitFor();
     await view.getByRole('button', { name: 'Read these 2 pages' }).waitFor();
-    // Nothing of what the extension says itself is read.
+    // The extension's own messages are not read as text.
     expect(await markCount(view)).toBe(0);
     expect(await axeFaults(view)).toEqual([]);
   });
 
-  test('pages of pictures are read here, and then shaded and taken', async () => {
+  test('made of pictures is read on request, then shaded and sent to the desk', async () => {
     const print = await browser.open(
       browser.serve(
         'print.html',
@@ -275,7 +276,7 @@ describe('a PDF that is something else', () => {
     expect(await desk.locator('.cm-content').textContent()).toContain('Not one man was lost');
   });
 
-  test('a scan that is packed as a fax is drawn', async () => {
+  test('with a scan compressed as a fax is drawn', async () => {
     const { panel } = await press('fax.pdf', await makeFax());
     const view = await follow('Open it here', panel);
     await view.locator('.pdf-sheet canvas').waitFor();
@@ -286,13 +287,13 @@ describe('a PDF that is something else', () => {
     expect(middle).toEqual([0, 0, 0, 255]);
   });
 
-  test('a file of 22 MB is read', async () => {
+  test('of 22 MB is read', async () => {
     const { panel } = await press('large.pdf', await makeLarge(22_000_000));
     await panel.locator('.reach-figure').waitFor();
     expect(await wordsOf(panel)).toBe(9);
   });
 
-  test('one that its site does not give again', async () => {
+  test('that its site does not send a second time is reported as such', async () => {
     const tab = await browser.open(browser.serve('once.pdf', await makePdf()));
     browser.serve('once.pdf', '<p>Log in first.</p>');
     await browser.press(tab);
@@ -300,7 +301,7 @@ describe('a PDF that is something else', () => {
     await panel.getByText('The site did not let Wordreach load this PDF again.').waitFor();
   });
 
-  test('a file of this computer is opened and shaded by itself', async () => {
+  test('from this computer opens and is shaded without a press', async () => {
     const view = await browser.open(browser.inside('pdf.html'));
     const buffer = Buffer.from(await makePdf());
     await view

@@ -3,20 +3,23 @@ import { listPictureCases } from '../accuracy/picture-cases.ts';
 import { openPictureBench, type PictureBench } from '../accuracy/read-pictures.ts';
 import { scorePicture } from '../accuracy/score-picture.ts';
 
-/** A quick part of `tests/accuracy/measure-pictures.ts`, which has all typefaces and sizes: the reader of the sources on rendered pages. */
+/**
+ * This is a quick part of `tests/accuracy/measure-pictures.ts`, which covers all typefaces and sizes. The picture
+ * reader of the source code reads rendered pages.
+ */
 let bench: PictureBench;
 beforeAll(async () => {
   bench = await openPictureBench();
 });
 afterAll(() => bench?.close());
 
-/** The share of right words each kind has to have at least. One page has some 250 words, so one wrong word is 0.4 points. */
+/** The least share of correct words for each kind. One page has some 250 words, so one wrong word costs 0.4 points. */
 const LEAST = { screen: 0.98, fine: 0.99, scan: 0.975, columns: 0.97 } as const;
 
-describe.each(Object.entries(LEAST))('rendered pages, %s', (kind, least) => {
-  // One typeface of each kind, on a dark ground where there are such.
+describe.each(Object.entries(LEAST))('reading rendered pages of the kind “%s”', (kind, least) => {
+  // One case of each kind is tested, on a dark background if the kind has one.
   const [one] = listPictureCases([kind]).slice(kind === 'columns' ? 5 : 2);
-  test(`${one!.name} is read`, async () => {
+  test(`${one!.name} has enough correct words`, async () => {
     const picture = await bench.render(one!);
     const { reading } = await bench.read(picture, one!.scan ? 'image/jpeg' : 'image/png');
     const { right, added, misses } = scorePicture(reading, one!.words);

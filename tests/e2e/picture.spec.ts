@@ -4,7 +4,7 @@ import { axeFaults } from './axe-faults.ts';
 import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 
-/** Text that is drawn: read on this machine, in the real extension. */
+/** Text for drawn pages and pictures, which the real extension reads on this computer. */
 const STORY = [
   'The Marigold left Tarn Quay before the sun was up.',
   'Ines stood at the rail and counted the lamps on the hill.',
@@ -20,7 +20,7 @@ const STORY = [
   'At noon the bell was still, and the sea was like glass.',
 ];
 
-/** A page that draws its lines; `scrollLines(n)` begins at another. */
+/** A page that draws its lines on a canvas. `scrollLines(n)` draws the text from another line. */
 const EDITOR = `<!doctype html><title>The ferry in the fog</title><body style="margin:0;overflow:hidden">
   <canvas style="display:block"></canvas><script>
   const lines = ${JSON.stringify(STORY)};
@@ -36,7 +36,7 @@ const EDITOR = `<!doctype html><title>The ferry in the fog</title><body style="m
 </script>`;
 
 let browser: TestBrowser;
-/** What a page of ours reached for outside. */
+/** Addresses outside the extension that a page of the extension requested. */
 let strayed: string[] = [];
 beforeAll(async () => {
   browser = await startBrowser();
@@ -53,7 +53,7 @@ afterEach(async () => {
 });
 afterAll(() => browser?.close());
 
-/** The picture of lines of text, as a file. */
+/** Returns a picture of lines of text as a file. */
 async function drawPicture(lines: readonly string[], style = 'font-size:20px'): Promise<Buffer> {
   const page = await browser.context.newPage();
   await page.setContent(
@@ -70,7 +70,7 @@ const textOf = (page: Page): Promise<string> =>
   page.getByRole('textbox', { name: 'Text', exact: true }).inputValue();
 const words = (text: string): string[] => text.split(/\s+/);
 
-/** Waits until a page has read what it was given, and says what. */
+/** Waits until a page has read at least a number of words, and returns the words. */
 async function readText(page: Page, atLeast: number): Promise<string[]> {
   await expect
     .poll(
@@ -85,7 +85,7 @@ async function readText(page: Page, atLeast: number): Promise<string[]> {
   return words(await textOf(page));
 }
 
-/** A button of the panel is pressed while the page stays in front, as beside a real panel. */
+/** Presses a button of the panel by script, so that the page stays in the active tab, as it does beside a real panel. */
 const press = (panel: Page, name: string): Promise<void> =>
   panel.getByRole('button', { name }).evaluate((button) => (button as HTMLButtonElement).click());
 
@@ -129,7 +129,8 @@ describe('a picture on a page', () => {
   const read = async (picture: string): Promise<string> => {
     const html = `<!doctype html><title>Album</title><h1>Pictures of the year</h1><img src="${picture}">`;
     const page = await browser.open(browser.serve('album.html', html));
-    // Chromium lets nobody choose from its menu; choosing gives the right to the page, and so does the press here.
+    // A test cannot choose from Chromium's context menu. A choice would give the right to read the page, and so does
+    // the press here.
     await browser.press(page);
     const source = await page.locator('img').evaluate((img) => (img as HTMLImageElement).currentSrc);
     await page.bringToFront();
@@ -157,7 +158,7 @@ describe('a picture on a page', () => {
 });
 
 describe('a picture file', () => {
-  test('is opened at the desk, corrected, and made a passage', async () => {
+  test('is opened on the desk, corrected, and made into a passage', async () => {
     await clearKept(browser);
     const desk = await browser.open(browser.inside('desk.html'));
     await desk.getByLabel(/^Choose a text/).setInputFiles({
@@ -177,7 +178,7 @@ describe('a picture file', () => {
       .waitFor();
   });
 
-  test('is read for the shelf', async () => {
+  test('can be added to the shelf as a text', async () => {
     await clearKept(browser);
     const shelf = await browser.open(browser.inside('shelf.html#add'));
     await shelf
@@ -191,7 +192,7 @@ describe('a picture file', () => {
     await shelf.locator('.shelf-row').getByText('fog').waitFor();
   });
 
-  test('without words is told in a sentence, and a damaged one with the next step', async () => {
+  test('without words is reported in a sentence, and so is a damaged file', async () => {
     const page = await browser.open(browser.inside('picture.html'));
     const choose = page.getByLabel(/^Choose pictures/);
     await choose.setInputFiles({ name: 'a.png', mimeType: 'image/png', buffer: await drawPicture(['']) });
@@ -201,7 +202,7 @@ describe('a picture file', () => {
     await page.getByText('The browser cannot open this picture.').waitFor();
   });
 
-  test('can be stopped, and read again', async () => {
+  test('can be stopped while it is read, and then read again', async () => {
     const page = await browser.open(browser.inside('picture.html'));
     const long = Array.from({ length: 5 }, () => STORY).flat();
     await page.getByLabel(/^Choose pictures/).setInputFiles({

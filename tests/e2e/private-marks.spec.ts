@@ -18,13 +18,13 @@ const story = `<!doctype html><meta charset="utf-8"><title>Quay</title><body sty
 
 const open = (html = story): Promise<Page> => browser.open(browser.serve('private.html', html));
 
-/** What the page shows of one of its words. */
+/** Returns a screenshot of one of the page's words. */
 async function picture(page: Page, word = 0): Promise<Buffer> {
   const box = (await page.locator('b').nth(word).boundingBox())!;
   return page.screenshot({ clip: { ...box, height: box.height + 4 } });
 }
 
-/** Whatever a script of the page can ask about marks and words, as text. */
+/** Returns as text everything that a script of the page can find out about marks and words. */
 const asked = (page: Page): Promise<string> =>
   page.evaluate(async () => {
     const words = [...document.querySelectorAll('b')];
@@ -60,7 +60,7 @@ const asked = (page: Page): Promise<string> =>
     });
   });
 
-test('private marks are drawn, and the page sees none', async () => {
+test('private marks are drawn, and the page cannot see them', async () => {
   const page = await open();
   const [before, cat, askedBefore] = [await picture(page), await picture(page, 1), await asked(page)];
   await browser.press(page);
@@ -78,7 +78,7 @@ test('private marks are drawn, and the page sees none', async () => {
   expect(await page.evaluate(() => document.documentElement.children.length)).toBe(2);
 });
 
-test('a word that something lies over gets no private mark', async () => {
+test('a word covered by another element gets no private mark', async () => {
   const page = await open(
     story.replace(
       '</p>',
@@ -92,7 +92,7 @@ test('a word that something lies over gets no private mark', async () => {
   expect((await picture(page)).equals(before)).toBe(true);
 });
 
-test('marks become private where the page goes on taking them away', async () => {
+test('marks become private when the page keeps removing them', async () => {
   await browser.inBackground(() => chrome.storage.local.clear());
   const page = await open();
   const before = await picture(page);
@@ -113,7 +113,7 @@ test('marks become private where the page goes on taking them away', async () =>
   expect(await page.evaluate(() => CSS.highlights.size)).toBe(0);
 });
 
-test('the choice is in the panel, and holds for a page that is shaded already', async () => {
+test('private marks are chosen in the panel, and apply to a page that is already shaded', async () => {
   await browser.inBackground(() => chrome.storage.local.clear());
   const page = await open();
   await browser.press(page);

@@ -27,7 +27,7 @@ const CHANGES = [
   'block',
   'line',
 ] as const;
-/** A change, and its node: a place in the list of all of them, from 0 to 1. */
+/** A change and its node. The node is a position from 0 to 1 in the list of all nodes. */
 interface Change {
   readonly what: (typeof CHANGES)[number];
   readonly where: number;
@@ -37,7 +37,7 @@ const change = fc.record({
   where: fc.double({ min: 0, max: 1, maxExcluded: true, noNaN: true }),
 });
 
-test('after any changes the words are those of the page read anew', async () => {
+test('after any changes, the words are the same as if the page were read again', async () => {
   await fc.assert(
     fc.asyncProperty(
       randomTrees('any'),
@@ -54,10 +54,10 @@ test('after any changes the words are those of the page read anew', async () => 
 async function changeInPage({ trees, turns }: { trees: readonly Tree[]; turns: readonly Change[][] }) {
   const main = document.querySelector('main')!;
   const { overlay } = wordreachTest;
-  /** The answer to a key pressed is no restlessness of the page. */
+  /** Without this key press, the overlay might treat the changes as restlessness of the page. */
   const act = () => dispatchEvent(new Event('keydown'));
   const settled = async () => {
-    await null; // what the browser tells of the change comes first
+    await null; // the browser reports the change first
     await overlay.rejudge();
   };
   function nodesIn(root: Node): Node[] {

@@ -7,8 +7,9 @@ import { bundleReader } from './bundle-reader.ts';
 import { randomTrees, type Tree, writeTree } from './random-tree.ts';
 
 /**
- * Outside source: innerText (HTML Standard, 3.2.7), the browser's own account of what it draws. It knows nothing of
- * shadow roots, so there the same parts are drawn without; and text that is drawn but not read is left out for it.
+ * Outside source: innerText (HTML Standard, 3.2.7), the browser's own account of the drawn text. innerText does not
+ * include shadow roots, so the same parts are drawn without shadow roots for it. Text that is drawn but not read is
+ * left out for it.
  */
 let page: Page;
 beforeAll(async () => {
@@ -24,13 +25,19 @@ const seeded = {
   numRuns: 400,
   endOnFailure: false,
 };
-/** The browser takes a line break in the source away beside a <wbr>; the overlay reads it as the blank it is elsewhere. */
+/**
+ * The browser removes a line break of the source beside a `<wbr>`. The overlay reads the line break as a space, as it
+ * does elsewhere.
+ */
 const BREAK_AT_WBR = /\n\s*(?:<[^>]*>)*<wbr>|<wbr>(?:<[^>]*>)*\s*\n/;
-/** The text that is drawn does not tell a <br>, which breaks a word in two, from the end of a paragraph, which does not. */
+/**
+ * In the drawn text, a `<br>` cannot be told from the end of a paragraph. A `<br>` can divide a word, but the end of a
+ * paragraph cannot.
+ */
 const BROKEN_WORD = /\p{L}-\s*\n\s*\p{Ll}/u;
 const written = (trees: readonly Tree[]) => trees.map(writeTree).join('');
 
-test('on any page the letters read are those that are drawn, in their order', async () => {
+test('on any page, the letters read are the letters drawn, in the same order', async () => {
   await fc.assert(
     fc.asyncProperty(randomTrees('any'), async (trees) => {
       const { letters, drawn } = await page.evaluate(readInPage, trees);
@@ -40,7 +47,7 @@ test('on any page the letters read are those that are drawn, in their order', as
   );
 }, 120_000);
 
-test('where the browser parts words at the same edges, the words are those of the text it draws', async () => {
+test('on plain pages, where both split words alike, the words read are the words of the drawn text', async () => {
   let words = 0;
   await fc.assert(
     fc.asyncProperty(randomTrees('plain'), async (trees) => {
@@ -60,7 +67,7 @@ function lettersOf(text: string): string {
   return text.replace(/[^\p{L}]/gu, '').toLowerCase();
 }
 
-/** Reads the trees as the overlay does, then draws them anew for the browser to say what it shows. */
+/** Reads the trees as the overlay does. Then draws the trees again, to get the browser's own account of the drawn text. */
 function readInPage(trees: readonly Tree[]): { letters: string; keys: string[]; drawn: string } {
   const main = document.querySelector('main')!;
   main.replaceChildren();

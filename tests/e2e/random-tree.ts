@@ -1,15 +1,18 @@
 import fc from 'fast-check';
 
-/** A piece of a page to be: text, or an element with its content. */
+/** A piece of a generated page: a text, or an element with its content. */
 export type Tree = string | TreeElement;
 
 export interface TreeElement {
   readonly tag: string;
   readonly style: string;
   readonly kids: readonly Tree[];
-  /** The content of the element's shadow root, around a slot for its children. */
+  /** The content of the element's shadow root, placed around a slot for the children. */
   readonly shadow?: readonly Tree[];
-  /** Drawn by the browser, but no text that is read: code, text for screen readers. */
+  /**
+   * Whether the browser draws the element but the overlay does not read it, for example code or text for screen
+   * readers.
+   */
   readonly unread?: boolean;
   readonly attribute?: string;
 }
@@ -60,8 +63,8 @@ const UNSEEN = [
 ];
 
 /**
- * Trees of elements with words and parts of words in them. The plain ones are made of what the browser's innerText
- * parts words at too; the others also hold boxes in a line, things of their own and text that is not read.
+ * Returns trees of elements that contain words and parts of words. Plain trees contain only parts at which innerText
+ * also splits words. The other trees also contain inline boxes, elements read separately, and text that is not read.
  */
 export function randomTrees(kind: 'plain' | 'any'): fc.Arbitrary<readonly Tree[]> {
   const text = fc
@@ -97,7 +100,10 @@ export function randomTrees(kind: 'plain' | 'any'): fc.Arbitrary<readonly Tree[]
   return kids;
 }
 
-/** Whatever style they have, a p is a paragraph and a fieldset a box to the browser, and an li an entry to the overlay. */
+/**
+ * Elements that get no style here. Whatever its style, the browser treats `p` as a paragraph and `fieldset` as a box,
+ * and the overlay treats `li` as an entry.
+ */
 const ALWAYS_BLOCK = new Set(['p', 'li', 'fieldset']);
 
 function element(
@@ -111,7 +117,7 @@ function element(
     .map((tree) => (tree.style === 'display:contents' ? { ...tree, kids: withoutBlank(tree.kids) } : tree));
 }
 
-/** Chromium draws no blank at the very start of what has no box of its own. */
+/** Removes leading blank text, since Chromium draws no space at the start of an element without a box of its own. */
 function withoutBlank(kids: readonly Tree[]): readonly Tree[] {
   const from = kids.findIndex((kid) => typeof kid !== 'string' || /\S/.test(kid));
   return from === -1 ? [] : kids.slice(from);
@@ -152,7 +158,7 @@ function unseen(kids: fc.Arbitrary<Tree[]>): fc.Arbitrary<Tree> {
   return fc.tuple(style, kids).map(([style, inside]) => ({ tag: 'span', style, kids: inside, unread: true }));
 }
 
-/** A tree as it would be written, for people to look at. */
+/** Returns a tree as markup, for people to read. */
 export function writeTree(tree: Tree): string {
   if (typeof tree === 'string') return tree;
   const { tag, style, kids, shadow, attribute } = tree;

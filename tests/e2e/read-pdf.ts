@@ -1,10 +1,10 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 export interface PdfLine {
-  /** From the left edge of the paper to the first letter, in points. */
+  /** The distance from the left edge of the paper to the first letter, in points. */
   readonly x: number;
   readonly text: string;
-  /** The number in the margin beside it. */
+  /** The number in the margin beside the line. */
   readonly number: number | null;
 }
 
@@ -22,10 +22,13 @@ interface Piece {
   readonly text: string;
 }
 
-/** Numbers in the margin are in this size and no other text is. */
+/** The font size of numbers in the margin. No other text has this size. */
 const NUMBER_SIZE = 11;
 
-/** The pages of a PDF as lines from top to bottom: an outside reading (pdf.js) of what will be on paper. */
+/**
+ * Reads the pages of a PDF as lines from top to bottom. pdf.js is an outside reader that shows the text that will be on
+ * paper.
+ */
 export async function readPdf(bytes: Uint8Array): Promise<PdfPage[]> {
   const task = getDocument({ data: new Uint8Array(bytes), verbosity: 0 });
   const pdf = await task.promise;

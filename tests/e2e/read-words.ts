@@ -2,7 +2,7 @@ import { findPlaces } from '../../src/overlay/find-places.ts';
 import { findTextBlocks } from '../../src/overlay/text-blocks.ts';
 import type { Tree, TreeElement } from './random-tree.ts';
 
-/** What the overlay reads under a node: all letters of its text, in small letters, and the keys of its words. */
+/** Returns the text that the overlay reads under a node: all its letters in lower case, and the keys of its words. */
 export function readWords(root: Node): { letters: string; keys: string[] } {
   const blocks = [...findTextBlocks(root, () => undefined)];
   return {
@@ -14,8 +14,8 @@ export function readWords(root: Node): { letters: string; keys: string[] } {
 }
 
 /**
- * Puts trees into the page. As innerText is to see them, they are without shadow roots, the same parts drawn in their
- * place, and without text that is not read.
+ * Adds trees to the page. For innerText, the trees have no shadow roots, with the same parts drawn in their place, and
+ * no text that is not read.
  */
 export function growTrees(into: Node, trees: readonly Tree[], forInnerText = false): void {
   for (const tree of trees) {

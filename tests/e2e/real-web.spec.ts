@@ -32,8 +32,8 @@ async function running(panel: Page): Promise<number> {
   return Number(/of (\d+) words/.exec(says)?.[1]);
 }
 
-describe('the text that is checked', () => {
-  test('is chosen in the panel, and switched at once', async () => {
+describe('the checked text', () => {
+  test('can be chosen in the panel, and changes at once', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     const panel = await browser.openPanel(page);
     await panel.getByRole('radio', { name: 'Main story', checked: true }).waitFor();
@@ -58,7 +58,7 @@ describe('the text that is checked', () => {
     expect(await axeFaults(panel)).toEqual([]);
   });
 
-  test('a page without a story says so when it is asked for', async () => {
+  test('stays the whole page, with a note, when a page without a main story is asked for one', async () => {
     const page = await shaded(
       await browser.open(browser.serve('short.html', '<title>Short</title><p>A lighthouse.')),
     );
@@ -69,7 +69,7 @@ describe('the text that is checked', () => {
     await panel.getByRole('radio', { name: 'Whole page', checked: true }).waitFor();
   });
 
-  test('is what is selected when the entry of the context menu is pressed', async () => {
+  test('is the selection after a press on the entry of the context menu', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     await page.evaluate(() => getSelection()!.selectAllChildren(document.querySelector('p')!));
     await browser.checkSelection(page, 'p >> nth=0');
@@ -113,8 +113,8 @@ describe('frames', () => {
   );
 });
 
-describe('toolbar and shortcuts', () => {
-  test('the button shows the reach of the page, rounded down, and nothing once it is not shaded', async () => {
+describe('the toolbar button and shortcuts', () => {
+  test('the button shows the page’s reach, rounded down, and nothing once the page is not shaded', async () => {
     const page = await shaded(
       await browser.open(
         browser.serve('badge.html', '<title>Badge</title><p>A ship in the bay and a lighthouse.'),
@@ -131,7 +131,7 @@ describe('toolbar and shortcuts', () => {
     await expect.poll(() => browser.badge(page)).toBe('');
   });
 
-  test('shortcuts are offered for all that can be done, and lead from word to word', async () => {
+  test('shortcuts exist for every action, and go from word to word', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     const names = await browser.inBackground(async () =>
       (await chrome.commands.getAll()).map(({ name }) => name),
@@ -164,7 +164,7 @@ describe('the word card', () => {
   const hosts = (page: Page) =>
     page.evaluate(() => document.querySelectorAll('html > :not(head, body)').length);
 
-  test('opens at the next hard word with the keyboard in it, and leaves no trace', async () => {
+  test('opens at the next hard word with the keyboard focus, and leaves no trace', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     const before = await page.evaluate(() => document.documentElement.outerHTML);
     await browser.command('next-word');
@@ -174,7 +174,7 @@ describe('the word card', () => {
     expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(before);
   });
 
-  test('opens at a press with Alt, which the page does not get', async () => {
+  test('opens at a click with Alt, and the page does not get the click', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     await page.evaluate(() => addEventListener('click', () => document.body.append('pressed')));
     const word = page.locator('p').first();
@@ -214,7 +214,7 @@ describe('the word card', () => {
     },
   );
 
-  test('what is said of a word counts at once, and is kept', async () => {
+  test('the teacher’s choice for a word applies at once, and is kept', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     expect((await markedWords(page)).beyond).toContain('lighthouse');
     const panel = await browser.openPanel(page);
@@ -231,7 +231,7 @@ describe('the word card', () => {
 });
 
 describe('the look of marks', () => {
-  test('is chosen in the panel, for all pages and for good', async () => {
+  test('is chosen in the panel, and applies to all pages from then on', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     const rules = () =>
       page.evaluate(() => document.adoptedStyleSheets.map((sheet) => sheet.cssRules[0]?.cssText).join());
@@ -250,7 +250,7 @@ describe('the look of marks', () => {
 });
 
 describe('privacy', () => {
-  test('nothing is asked of any other machine, by page, panel or background', async () => {
+  test('the page, the panel and the background request nothing from other computers', async () => {
     const asked: string[] = [];
     const isOurs = (url: string) =>
       /^((blob:)?(chrome|moz)-extension:|http:\/\/127\.0\.0\.1|data:)/.test(url);
@@ -269,7 +269,7 @@ describe('privacy', () => {
     expect(fromPage, 'shading makes the page ask for nothing').toEqual([]);
   });
 
-  test('the page sees neutral names and ranges, and nothing of the group', async () => {
+  test('the page sees neutral names and ranges, and nothing about the group', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     const seen = await page.evaluate(() => ({
       names: [...CSS.highlights.keys()],
@@ -284,7 +284,7 @@ describe('privacy', () => {
     expect(seen.sheets + seen.html).not.toMatch(/wordreach|taught|herons|beyond/i);
   });
 
-  test('messages of the page are heard by nobody', async () => {
+  test('the extension ignores messages of the page', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     const before = (await markedWords(page)).beyond.length;
     const sent = await page.evaluate((id) => {

@@ -36,7 +36,7 @@ async function openReport(from: Page): Promise<Page> {
 }
 
 const reachOf = async (view: Page) => (await view.locator('.reach-figure').textContent())!;
-/** The cells of the table of a climb: step, what it teaches, a figure for each group. */
+/** Returns the table cells of a climb: the step, the patterns it teaches, and a figure for each group. */
 const rowsOf = (report: Page) =>
   report
     .locator('.climb-table tbody tr')
@@ -44,7 +44,7 @@ const rowsOf = (report: Page) =>
       rows.map((row) => [...row.querySelectorAll('td')].map((cell) => cell.firstChild!.textContent)),
     );
 
-/** No fault for axe within a part of the page, in light, dark and narrow, and nothing wider than the window. */
+/** Expects no axe faults within a part of the page, in light, dark and narrow, and nothing wider than the window. */
 async function expectSound(view: Page, part = 'body'): Promise<void> {
   const fits = (width: number) =>
     expect(view.evaluate(() => document.documentElement.scrollWidth)).resolves.toBeLessThanOrEqual(width);
@@ -59,7 +59,7 @@ async function expectSound(view: Page, part = 'body'): Promise<void> {
 }
 
 describe('the report on a page', () => {
-  test('has the reach of the panel, the climb, gaps and words, and no fault for axe', async () => {
+  test('has the panel’s reach, the climb, missing patterns and words, and no axe faults', async () => {
     const { panel } = await openPanel();
     const report = await openReport(panel);
     expect(await report.getByRole('article').getByRole('heading', { level: 1 }).textContent()).toBe(
@@ -92,7 +92,7 @@ describe('the report on a page', () => {
     );
     expect(read).toContain((await rowsOf(report))[37]![2]!);
 
-    // The line of another group differs by its dashes, not by colour alone.
+    // The line of another group differs by its dashes, not only by its colour.
     await report.getByRole('checkbox', { name: 'Plovers' }).check();
     const dashes = await report
       .locator('.climb-lines .climb-line')
@@ -102,7 +102,7 @@ describe('the report on a page', () => {
     await expectSound(report, '.climb');
   });
 
-  test('can be loaded again when the page is gone; another report on it says what to do', async () => {
+  test('can be reloaded after the page is closed, and a new report says what to do', async () => {
     const { page, panel } = await openPanel();
     const report = await openReport(panel);
     const before = await reachOf(report);
@@ -117,7 +117,7 @@ describe('the report on a page', () => {
     await expectSound(late);
   });
 
-  test('is the same from the shelf, also when the page is gone', async () => {
+  test('is the same from the shelf, even after the page is closed', async () => {
     const { page, panel } = await openPanel();
     const reach = await reachOf(panel);
     await panel.getByRole('button', { name: 'Save to shelf' }).click();
@@ -133,8 +133,8 @@ describe('the report on a page', () => {
   });
 });
 
-describe('a report that leaves', () => {
-  test('is printed on one page of either paper, with nothing that can be pressed; what is unfolded is printed too', async () => {
+describe('a printed or saved report', () => {
+  test('fits one page of either paper without buttons, and prints the parts that are unfolded', async () => {
     const { panel } = await openPanel();
     const report = await openReport(panel);
     await report.emulateMedia({ colorScheme: 'dark' });
@@ -145,7 +145,7 @@ describe('a report that leaves', () => {
       const pages = await readPdf(await report.pdf({ format, preferCSSPageSize: true }));
       expect(pages).toHaveLength(1);
       const lines = pages.flatMap(({ lines }) => lines.map(({ text }) => text));
-      // Chromium gives a sheet half a point more than A4 has.
+      // Chromium makes a sheet half a point wider than A4 is.
       expect(Math.floor(pages[0]!.width)).toBe(width);
       expect(lines[0]).toBe('The Night the Lamp Went Out');
       const text = lines.join(' ');
@@ -170,7 +170,7 @@ describe('a report that leaves', () => {
       expect(lines.at(-1)!.text).not.toMatch(/^(Missing patterns|Not yet decodable|Group settings)$/);
   });
 
-  test('is saved as a page that needs nothing else and runs nothing', async () => {
+  test('is a web page that loads no other file and runs no script', async () => {
     const { panel } = await openPanel();
     const report = await openReport(panel);
     const started = report.waitForEvent('download');
@@ -187,7 +187,7 @@ describe('a report that leaves', () => {
   });
 });
 
-test('the report on a passage is of the group’s own version, with its story words', async () => {
+test('the report on a passage uses the group’s own version with its story words', async () => {
   const desk = await browser.open(browser.inside('desk.html'));
   await desk
     .getByLabel('Text', { exact: true })
@@ -203,7 +203,7 @@ test('the report on a passage is of the group’s own version, with its story wo
   expect(await report.locator('.climb-name').textContent()).toContain(await reachOf(desk));
   expect(await report.getByText('Original text.').count()).toBe(1);
 
-  // A change at the desk comes here when it is saved.
+  // The report updates when a change at the desk is saved.
   await desk.getByRole('textbox', { name: /^Text for/ }).press('Control+End');
   await desk.keyboard.type(' Bram ran.');
   await report.getByText('Text adapted for Herons.').waitFor();

@@ -16,7 +16,7 @@ afterAll(() => browser?.close());
 beforeEach(async () => {
   for (const open of browser.context.pages().slice(1)) await open.close();
   view = await browser.context.newPage();
-  // Each of these pages makes its database.
+  // Each of these pages creates its database.
   for (const name of ['desk', 'shelf']) {
     await view.goto(page(`${name}.html`));
     await expect
@@ -66,7 +66,7 @@ beforeEach(async () => {
 
 const page = (path: string): string => browser.inside(`${path}`);
 
-/** All that is in the browser, the fields of each thing in the order of their names. */
+/** Returns all data in the browser, with the fields of each object sorted by name. */
 async function readRaw(): Promise<string> {
   return view.evaluate(async () => {
     const all: unknown[] = [await chrome.storage.local.get(null)];
@@ -90,7 +90,7 @@ async function readRaw(): Promise<string> {
   });
 }
 
-/** Empties the stores as clearing a browser's data does. */
+/** Empties the stores, as clearing a browser's data does. */
 async function wipe(): Promise<void> {
   await view.evaluate(async () => {
     await chrome.storage.local.clear();
@@ -119,8 +119,8 @@ async function saveEverything(): Promise<string> {
 
 const choose = (file: string) => view.getByLabel('Choose a file, or drop it here').setInputFiles(file);
 
-test('everything saved, wiped and opened again is what it was', async () => {
-  // How far the browser account has copies is the browser's own.
+test('everything that is saved, wiped and restored is the same as before', async () => {
+  // The state of the copies in the browser account belongs to this browser, so it is left out.
   await view.evaluate(() => chrome.storage.local.remove('sync-state'));
   const before = await readRaw();
   const file = await saveEverything();
@@ -152,7 +152,7 @@ test('everything saved, wiped and opened again is what it was', async () => {
   expect(await readFile(await saveEverything(), 'utf8')).toBe(await readFile(file, 'utf8'));
 });
 
-test('a restore changes nothing when the teacher keeps what is here, or the file is damaged', async () => {
+test('a restore changes nothing when the teacher cancels it, or when the file is damaged', async () => {
   const before = await readRaw();
   const file = await saveEverything();
   await choose(file);

@@ -26,7 +26,7 @@ const scopeOf = (at: Awaited<ReturnType<typeof openOverlayPage>>) =>
   at.page.evaluate(() => wordreachTest.overlay.words().scope);
 
 describe('the main story', () => {
-  test('is read with its heading and without what is around it', async () => {
+  test('is read with its heading and without the parts around it', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       news,
@@ -45,7 +45,7 @@ describe('the main story', () => {
     );
   });
 
-  test('words on both sides of a part left out do not run together', async () => {
+  test('keeps words separate on both sides of a part that is left out', async () => {
     const shared = '<p>Old salt<span class="social">Share</span>pans lie by the quay.</p>';
     const at = await openOverlayPage(
       await context.newPage(),
@@ -60,7 +60,7 @@ describe('the main story', () => {
     expect(keys.join()).not.toMatch(/share/i);
   });
 
-  test('is switched to the whole page and back at once, without asking for known words again', async () => {
+  test('can be switched to the whole page and back at once, without requesting known words again', async () => {
     const at = await openOverlayPage(await context.newPage(), news, undefined, null);
     const setScope = (scope: 'story' | 'page' | 'selection') =>
       at.page.evaluate((kind) => wordreachTest.overlay.setScope(kind), scope);
@@ -71,7 +71,7 @@ describe('the main story', () => {
     expect(await at.page.evaluate(() => wordreachTest.asked.length)).toBe(2);
   });
 
-  test('is not found where there is little text', async () => {
+  test('is not found on a page with little text', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body><nav>Tides</nav><p>A ferry.',
@@ -82,7 +82,7 @@ describe('the main story', () => {
     expect(await at.keys()).toBe('tides a ferry');
   });
 
-  test('that comes late, or is another one after a navigation within the page, is found', async () => {
+  test('is found when it arrives late, and again after a navigation within the page', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body><nav>Tides</nav><main>Loading</main>',
@@ -105,7 +105,7 @@ describe('the main story', () => {
     expect(await at.keys()).not.toContain('crab');
   });
 
-  test('grows with the page', async () => {
+  test('includes text added later to the story, but not to other parts of the page', async () => {
     const at = await openOverlayPage(await context.newPage(), news, undefined, null);
     await at.change(() => {
       const line = (textContent: string) => Object.assign(document.createElement('p'), { textContent });
@@ -118,7 +118,7 @@ describe('the main story', () => {
 });
 
 describe('the selection', () => {
-  test('is read to the word, over several blocks', async () => {
+  test('is read in whole words, over several blocks', async () => {
     const at = await openOverlayPage(await context.newPage(), news);
     await at.page.evaluate(() => {
       const [first, second] = document.querySelectorAll('p');
@@ -131,7 +131,7 @@ describe('the selection', () => {
     expect(marked.endsWith('dark The ferry')).toBe(true);
   });
 
-  test('that is taken away from the page leaves the rest of it', async () => {
+  test('that is removed from the page gives way to the main story', async () => {
     const at = await openOverlayPage(await context.newPage(), news);
     await at.page.evaluate(() => getSelection()!.selectAllChildren(document.querySelector('p')!));
     await at.page.evaluate(() => wordreachTest.overlay.setScope('selection'));
@@ -139,15 +139,15 @@ describe('the selection', () => {
     expect(await scopeOf(at)).toBe('story');
   });
 
-  test('of nothing is no words', async () => {
+  test('has no words when nothing is selected', async () => {
     const at = await openOverlayPage(await context.newPage(), news);
     expect(await at.page.evaluate(() => wordreachTest.overlay.setScope('selection'))).toBe('selection');
     expect(await at.keys()).toBe('');
   });
 });
 
-describe('a page that never rests', () => {
-  test('is followed but for the part that rewrites itself', async () => {
+describe('a page that keeps changing', () => {
+  test('is read except for the part that rewrites itself', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body><p id="news">Tides</p><p id="still">Calm sea</p>',
@@ -168,7 +168,7 @@ describe('a page that never rests', () => {
     expect(await at.keys()).toBe('calm bay');
   });
 
-  test('is followed as long as the reader moves it', async () => {
+  test('is read as long as the reader acts on it', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body style="height:9000px"><p id="news">Tides</p>',
@@ -186,7 +186,7 @@ describe('a page that never rests', () => {
     expect(await at.marked()).toBe(`Tides ${'a'.repeat(60)}`);
   });
 
-  test('keeps its marks where only its looks change', async () => {
+  test('keeps its marks when only its style changes', async () => {
     const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>Tides</p>');
     await at.page.evaluate(async () => {
       for (let n = 0; n < 60; n++) {
@@ -200,8 +200,8 @@ describe('a page that never rests', () => {
   });
 });
 
-describe('text shown by a style alone', () => {
-  test('a box ticked, a narrower window, a late style sheet', async () => {
+describe('text shown or hidden by a style alone', () => {
+  test('is followed after a ticked box, a narrower window or a late style sheet', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       `<!doctype html><style>input:not(:checked) ~ .more { display: none }
@@ -219,7 +219,7 @@ describe('text shown by a style alone', () => {
   });
 });
 
-describe('text that is drawn', () => {
+describe('the report of drawn text', () => {
   test.each([
     ['a canvas', '<canvas width="900" height="600"></canvas>', 'canvas'],
     [
@@ -233,14 +233,14 @@ describe('text that is drawn', () => {
       null,
     ],
     ['words', '<p>Calm sea', null],
-  ] as const)('%s', async (_what, body, drawn) => {
+  ] as const)('is correct for a page with %s', async (_what, body, drawn) => {
     const at = await openOverlayPage(await context.newPage(), `<!doctype html><body>${body}`);
     expect(await at.page.evaluate(() => wordreachTest.overlay.words().drawn)).toBe(drawn);
   });
 });
 
 describe('the sentence of a word', () => {
-  test('over elements and line breaks of the source, to the unit', async () => {
+  test('is found over elements and source line breaks, with the exact place of the word', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body><p>A gull cried. The <i>fer</i>ry\ncame in! Otto ran.',
@@ -252,8 +252,8 @@ describe('the sentence of a word', () => {
   });
 });
 
-describe('finding words', () => {
-  test('under the pointer, also in shadow roots, and none beside words', async () => {
+describe('the word finder', () => {
+  test('finds the word under the pointer, even in a shadow root, and no word beside the text', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body style="font:20px monospace;margin:0"><p style="margin:0">Calm sea<div></div>',
@@ -272,7 +272,7 @@ describe('finding words', () => {
     expect(await wordAt(100, 34)).toBe('tide');
   });
 
-  test('one after the other, both ways and round', async () => {
+  test('goes from word to word in both directions, and around the end of the page', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body><p>Calm <i>sea</i><p>high tide',

@@ -11,7 +11,7 @@ import { clearKept } from './clear-kept.ts';
 
 let browser: TestBrowser;
 let shelf: Page;
-/** What the page complained of. */
+/** Errors that the page reported. */
 let faults: string[];
 
 beforeAll(async () => {
@@ -29,7 +29,7 @@ beforeEach(async () => {
 
 const address = (view: string) => browser.inside(`shelf.html#${view}`);
 
-/** Everything of every database of the shelf, as it is there. */
+/** Returns the stored content of every store of the shelf's database. */
 async function readRaw(): Promise<string> {
   return shelf.evaluate(async () => {
     const db = await new Promise<IDBDatabase>((resolve, reject) => {
@@ -47,7 +47,7 @@ async function readRaw(): Promise<string> {
       ),
     );
     db.close();
-    // Keys in their order, since an object read from a file may have them in another.
+    // Keys are sorted, since an object read from a file may have its keys in another order.
     return JSON.stringify(parts, (_, value: unknown) =>
       value?.constructor === Object ? Object.fromEntries(Object.entries(value).sort()) : value,
     );
@@ -95,7 +95,7 @@ async function titles(): Promise<string[]> {
   return shelf.locator('.shelf-title').allTextContents();
 }
 
-describe('from the panel', () => {
+describe('a page saved to the shelf from the panel', () => {
   const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
 
   async function openPanel(): Promise<Page> {
@@ -107,7 +107,7 @@ describe('from the panel', () => {
     return panel;
   }
 
-  test('a page is put on the shelf: its words, with the reach the panel says, and no sentence of it', async () => {
+  test('is stored as its words with the panel’s reach, without any sentence', async () => {
     const panel = await openPanel();
     const reach = await panel.locator('.reach-figure').textContent();
     await panel.getByRole('button', { name: 'Save to shelf' }).click();
@@ -119,7 +119,7 @@ describe('from the panel', () => {
     expect(await shelf.locator('.shelf-reach').textContent()).toBe(reach);
     const raw = await readRaw();
     expect(raw).toContain('lighthouse');
-    // The words stand sorted, so that not even four of the story follow one another.
+    // The stored words are sorted, so that not even four words of the story are in their original order.
     const words = story
       .replace(/<(script|style)[\s\S]*?<\/\1>|<[^>]*>/g, ' ')
       .replace(/[^a-z]+/gi, ' ')
@@ -128,7 +128,7 @@ describe('from the panel', () => {
     expect(runs.filter((run) => run.split('\\n').length === 4 && raw.includes(run))).toEqual([]);
   });
 
-  test('with its text, if that is ticked, and then it can be put on the desk', async () => {
+  test('keeps its full text if that is ticked, and can then be edited on the desk', async () => {
     const panel = await openPanel();
     await panel.getByLabel('keep full text').check();
     await panel.getByRole('button', { name: 'Save to shelf' }).click();
@@ -143,8 +143,8 @@ describe('from the panel', () => {
   });
 });
 
-describe('the list', () => {
-  test('another window shows what is tagged, noted and deleted here', async () => {
+describe('the list of texts', () => {
+  test('shows in another window the tags, notes and deletions made here', async () => {
     await addAll(stories);
     await titles();
     const other = await browser.open(address('texts'));
@@ -169,8 +169,8 @@ describe('the list', () => {
   });
 });
 
-describe('many at once', () => {
-  test('twelve files of all kinds are read, the broken one says why, chapters are texts of their own', async () => {
+describe('adding many texts at once', () => {
+  test('reads twelve files of all kinds, explains the broken one, and makes each chapter a text', async () => {
     const plain = Array.from({ length: 8 }, (_, n) => ({
       name: `Day ${n}.txt`,
       content: `${NET} Day ${n}.`,
@@ -199,7 +199,7 @@ describe('many at once', () => {
     expect(found).toHaveLength(12);
   });
 
-  test('of the open pages, those on which the button was pressed are read, the others only counted', async () => {
+  test('reads open pages on which the button was pressed, and only counts the others', async () => {
     const pressed = browser.serve('ferry.html', `<title>The ferry</title><p>${FERRY}</p>`);
     const page = await browser.open(pressed);
     await browser.press(page);
@@ -218,12 +218,12 @@ describe('many at once', () => {
     await shelf.getByRole('button', { name: 'Read one page' }).click();
     await shelf.getByText('one read. one text saved to the shelf.').waitFor();
     expect(await titles()).toEqual(['The ferry']);
-    // It was not shaded before, and is not afterwards.
+    // The page was not shaded before, and stays without shading.
     expect(await page.evaluate(() => CSS.highlights.size)).toBe(0);
   });
 });
 
-test('readers of Word documents, PDF and books are loaded with the first such file, not with the page', async () => {
+test('readers for Word documents, PDF and books load with the first such file, not with the page', async () => {
   const scripts = new Set<string>();
   shelf.on('request', (request) => {
     const { pathname } = new URL(request.url());
@@ -234,14 +234,15 @@ test('readers of Word documents, PDF and books are loaded with the first such fi
   await shelf.reload();
   await shelf.getByRole('heading', { name: 'Add texts' }).waitFor();
   const before = loaded();
-  // With the engine, its named rules in both accents and the catalogue, in bytes; what reads documents has as much again.
+  // This is the size in bytes with the engine, its named rules in both accents and the catalogue. The document readers
+  // are as large again.
   expect(before).toBeGreaterThan(100_000);
   expect(before).toBeLessThan(640_000);
   await addAll([{ name: 'letter.docx', content: await makeDocx() }]);
   expect(loaded()).toBeGreaterThan(before + 200_000);
 });
 
-test('the names of the texts stay in view while a narrow table of groups is scrolled', async () => {
+test('titles stay in view while a narrow table of texts by group is scrolled', async () => {
   await addAll(stories);
   await shelf.goto(address('groups'));
   await shelf.locator('.shelf-table').waitFor();
@@ -255,9 +256,9 @@ test('the names of the texts stay in view while a narrow table of groups is scro
   expect(Math.abs(left)).toBeLessThan(1);
 });
 
-test('no view has a fault for axe or runs over a narrow window, light or dark', async () => {
+test('no view has axe faults or is wider than a narrow window, in light or dark', async () => {
   await addAll([...stories, { name: 'broken.pdf', content: 'none' }]);
-  // Herons came from the first step to their own since the shelf was last looked at.
+  // The group Herons has moved from the first step to its present step since the last visit to the shelf.
   await shelf.evaluate(() =>
     chrome.storage.local.set({ 'shelf-seen': { herons: { sequence: 'steady-steps', step: 1 } } }),
   );

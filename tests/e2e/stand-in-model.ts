@@ -1,17 +1,23 @@
 import type { Page } from 'playwright-core';
 
-/** What the stand-in does in a page of the extension. */
+/** The behaviour of the stand-in in a page of the extension. */
 export interface StandIn {
   readonly state: 'downloadable' | 'available';
-  /** Answers to the first, the second question and so on, the last again and again; `never`: none ever comes. */
+  /**
+   * The answers to the first request, the second request and so on; the last answer is repeated. `never`: no answer
+   * ever comes.
+   */
   readonly answers: readonly string[];
-  /** Shares of a download that are told before the model is there. */
+  /** The download progress, as shares of the whole, reported before the model is ready. */
   readonly download?: readonly number[];
-  /** The download never ends. */
+  /** Whether the download never ends. */
   readonly neverLoads?: boolean;
 }
 
-/** Puts a stand-in for the browser's language model, after the interface published for it, into a page before it loads. */
+/**
+ * Adds a stand-in for the browser's language model to a page before it loads. The stand-in follows the model's
+ * published interface.
+ */
 export async function standIn(page: Page, model: StandIn): Promise<void> {
   await page.addInitScript(({ state, answers, download, neverLoads }) => {
     let asked = 0;

@@ -18,7 +18,7 @@ async function open(html: string): Promise<OverlayPage> {
   return openOverlayPage(tab, html, undefined, null);
 }
 
-/** Parts that are put into the story: over its headline, under it, between two paragraphs, and at its end. */
+/** Parts added to the story: above its headline, under its headline, between two paragraphs, and at its end. */
 interface Parts {
   readonly above?: string;
   readonly under?: string;
@@ -35,7 +35,7 @@ const news = ({ above = '', under = '', within = '', below = '' }: Parts): strin
   <p class="text">Ines waved her scarf until the boat was as small as a cork, and then she ran home with the news for her gran.</p>
   ${below}</article></main><footer><p>Printed on the quay.</p></footer>`;
 
-/** All words of the story, and whether it was one. */
+/** Returns all words of the story, and checks that a story was found. */
 async function read(parts: Parts): Promise<string[]> {
   const at = await open(news(parts));
   expect(await at.page.evaluate(() => wordreachTest.overlay.words().scope)).toBe('story');
@@ -43,12 +43,15 @@ async function read(parts: Parts): Promise<string[]> {
     .toLowerCase()
     .replace(/[×^#][^ ]*/g, '')
     .split(' ');
-  // Whatever is put in, the story’s own paragraphs are read.
+  // Whatever parts are added, the story’s own paragraphs are read.
   expect(words).toEqual(expect.arrayContaining(['marigold', 'lighthouse', 'ears', 'loudly', 'gran']));
   return words;
 }
 
-/** Each rule with a part it leaves out and one it must leave in; a word in capitals tells whether the part was read. */
+/**
+ * Each rule with a part that the rule leaves out and a part that it must keep. A word in capitals tells whether a part
+ * was read.
+ */
 const cases: readonly [rule: string, out: Parts, kept: Parts][] = [
   [
     'over the headline',
@@ -144,22 +147,19 @@ const cases: readonly [rule: string, out: Parts, kept: Parts][] = [
   ],
 ];
 
-describe('a rule of the story', () => {
-  test('has its cases, each of them', () => {
+describe('the rules for the main story', () => {
+  test('all have a case here', () => {
     expect(cases.map(([rule]) => rule)).toEqual(TRIM_RULES.map(({ name }) => name));
   });
 
-  test.each(cases)(
-    '“%s” leaves out its kind of line, and leaves in a line that looks like it',
-    async (_, out, kept) => {
-      const without = await read(out);
-      for (const sign of signsOf(out)) expect(without).not.toContain(sign);
-      expect(await read(kept)).toContain('pelican');
-    },
-  );
+  test.each(cases)('leave out a line of the kind “%s”, and keep a similar line', async (_, out, kept) => {
+    const without = await read(out);
+    for (const sign of signsOf(out)) expect(without).not.toContain(sign);
+    expect(await read(kept)).toContain('pelican');
+  });
 });
 
-/** Words in capitals; of a label all. */
+/** Returns the words in capitals, or all words of a part without such words, for example a label. */
 function signsOf(parts: Parts): string[] {
   const said = Object.values(parts)
     .join(' ')
@@ -169,7 +169,7 @@ function signsOf(parts: Parts): string[] {
 }
 
 describe('a piece of a line', () => {
-  test('that lets readers write, or says who a picture is by, is left out of it', async () => {
+  test('that is an edit link or a picture credit is left out', async () => {
     const words = await read({
       within: `<h2>The shed<span> [<a href="/w">edit</a>]</span></h2>
         <figure><img alt=""><figcaption><span>Image</span> The Marigold at rest in the fog. <span>Credit</span> <span>Dana Reyes</span></figcaption></figure>
@@ -181,7 +181,7 @@ describe('a piece of a line', () => {
 });
 
 describe('a line of the story', () => {
-  test('that is a link for the most part is read between two others, and a teaser there is not', async () => {
+  test('that is mostly a link is read between two other lines, and a teaser there is not', async () => {
     const words = await read({
       within: `<p class="text">It was all <a href="/log">in the log that Bram had kept for a dozen years and more</a>.</p>
         <div class="box"><a href="/x">All the gossip from the harbour in one place</a>.</div>`,
@@ -190,21 +190,21 @@ describe('a line of the story', () => {
     expect(words).not.toContain('gossip');
   });
 
-  test('is read where styles and scripts of the page are longer than a book', async () => {
+  test('is read on a page whose styles and scripts are longer than a book', async () => {
     const long = '.quay-part { color: teal } '.repeat(9000);
     expect(long.length).toBeGreaterThan(200_000);
     const words = await read({ within: `<style>${long}</style><script type="text/plain">${long}</script>` });
     expect(words).not.toContain('printed');
   });
 
-  test('is read where the page has more elements than the library may look at', async () => {
+  test('is read on a page with more elements than the library may look at', async () => {
     const menu = `<nav>${'<li><a href="/">Gossip</a></li>'.repeat(3500)}</nav>`;
     const words = await read({ below: menu });
     expect(words).not.toContain('gossip');
     expect(words).not.toContain('printed');
   });
 
-  test('is read of a story of sixty words', async () => {
+  test('is read in a story of only sixty words', async () => {
     const page = `<!doctype html><title>A crab</title><nav><a href="/">Gossip</a></nav><article><h1>A crab</h1>
       <p>A crab ran over the wet sand and hid under a stone. Ines sat down by the stone and did not move.</p>
       <p>After a long time one claw came out, then the next. The crab looked up at her, and she looked at the crab.</p>

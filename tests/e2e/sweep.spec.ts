@@ -7,12 +7,13 @@ import { sweepFirefox } from '../sweep/sweep-firefox.ts';
 import { sweepFolder } from '../sweep/sweep-folder.ts';
 import { browserName } from './browser.ts';
 
-// Outside source: saved pages of the real web, which other projects keep as test fixtures (../shared/pages/index.tsv names each).
+// Outside source: saved pages of the real web that other projects keep as test fixtures (../shared/pages/index.tsv
+// lists them).
 const folder = fileURLToPath(new URL('../../../shared/pages', import.meta.url));
 const own = fileURLToPath(new URL('../pages/web', import.meta.url));
 if (!existsSync(folder)) console.log(`The saved pages are not swept: there is no folder ${folder}.`);
 
-/** Every n-th page, so that each run has some of each kind. */
+/** Returns every n-th page, so that each run has some pages of each kind. */
 const some = (of: string, n: number): Set<string> =>
   new Set(
     readdirSync(of)
@@ -22,16 +23,16 @@ const some = (of: string, n: number): Set<string> =>
       .map((file) => file.replace(/\.html$/, '')),
   );
 
-// `.ci/run` sweeps all of them when the tests are over.
+// `.ci/run` sweeps all pages after the tests.
 const isSweptLater = process.env.SWEEPS === 'later';
 
 test.skipIf(isSweptLater || !existsSync(folder))(
-  'a dozen saved pages of the real web give figures, throw nothing, and are as they were after the second press',
+  'a dozen saved real web pages give figures, throw no errors, and are restored by the second press',
   { timeout: 180_000 },
   () => sweep(folder, 7),
 );
 test.skipIf(isSweptLater)(
-  'pages of our own in the manner of the web give figures, throw nothing, and are as they were after the second press',
+  'our own pages in the style of the web give figures, throw no errors, and are restored',
   { timeout: 120_000 },
   () => sweep(own, 8),
 );
@@ -44,7 +45,7 @@ async function sweep(of: string, n: number): Promise<void> {
       isWanted: (page) => wanted.has(page),
     });
     expect(outcomes).toHaveLength(wanted.size);
-    // Times are for the sweep itself: a busy machine is slow.
+    // Time limits apply only in the separate sweep, because a busy machine is slow.
     const failed = outcomes.filter((outcome) => isFailed(outcome, true));
     expect(failed.map(({ page, faults }) => `${page}: ${faults.join('; ')}`)).toEqual([]);
   } finally {

@@ -1,4 +1,7 @@
-/** Tries again until `attempt` no longer rejects, and gives what it gives; rejects with its last error after `timeout` milliseconds. */
+/**
+ * Calls `attempt` again until it no longer rejects, and returns its result. Rejects with its last error after `timeout`
+ * milliseconds.
+ */
 export async function waitFor<T>(
   attempt: () => T | Promise<T>,
   { timeout, interval = 50 }: { readonly timeout: number; readonly interval?: number },

@@ -1,6 +1,6 @@
 import { vi } from 'vitest';
 
-/** The values an element has in a browser where no style says otherwise; happy-dom computes `display` of blocks alone. */
+/** The initial style values of an element in a browser. happy-dom computes only `display`, and only for blocks. */
 const INITIAL: Readonly<Record<string, string>> = {
   display: 'inline',
   visibility: 'visible',
@@ -28,8 +28,9 @@ const INITIAL: Readonly<Record<string, string>> = {
 };
 
 /**
- * Gives elements the initial values that happy-dom leaves out, so that what reads a page can be tried without a browser. An element has the box that
- * its own `left`, `top` and `width` say, 20 pixels high; any other has none. Static ranges, which happy-dom lacks, hold what they are made of.
+ * Gives elements the initial style values that happy-dom leaves out, so that code that reads a page can be tested
+ * without a browser. An element with its own `left`, `top` and `width` has a box 20 pixels high; any other element has
+ * no box. Static ranges, which happy-dom lacks, hold the values given to them.
  */
 export function computeStyles(): void {
   const computed = getComputedStyle;

@@ -4,12 +4,12 @@ import { beforeEach, vi } from 'vitest';
 import { kept, browser as storageAlone } from './local-storage.ts';
 
 /**
- * The extension's interface as pages use it, in memory, put in place of the browser's. A setup file of the tests of views: it has to be
- * there before any module asks for it.
+ * An in-memory extension interface that replaces the browser's interface, as pages use it. This is a setup file for
+ * tests of views: the interface must exist before any module uses it.
  */
 
 type Listener = (...given: never[]) => unknown;
-/** One of the browser's lists of listeners. */
+/** A list of listeners, as the browser keeps one. */
 interface Heard {
   addListener(listener: Listener): void;
   removeListener(listener: Listener): void;
@@ -31,13 +31,13 @@ function tell(list: Heard, ...given: unknown[]): unknown[] {
 
 const ORIGIN = 'chrome-extension://wordreach';
 
-/** The values kept in the browser account. */
+/** The values saved in the browser account. */
 export const copied = new Map<string, unknown>();
-/** The open tabs, as the browser names them; a test puts its own there. */
+/** The open tabs, in the browser's form. A test adds its own tabs. */
 export const tabs: { id: number; url?: string; active: boolean; windowId: number }[] = [];
-/** What answers a message to a tab, by the id of the tab: the content script there. */
+/** The functions that answer messages to a tab, by the id of the tab. They stand for the content scripts. */
 export const pages = new Map<number, (question: unknown) => unknown>();
-/** Why the storage refuses to be read or written; null as a rule. Reading may be refused for some keys alone. */
+/** The reasons why the storage refuses to be read or written; normally null. Reading may be refused for some keys only. */
 export const refused: { read: ((keys: unknown) => string | null) | null; write: string | null } = {
   read: null,
   write: null,
@@ -49,7 +49,7 @@ export const tabActivated = heard();
 export const tabUpdated = heard();
 
 type Changes = Record<string, { oldValue?: unknown; newValue?: unknown }>;
-/** An area of the browser's storage; whoever listens is told of each change once it is done, as the browser does. */
+/** Returns an area of the browser's storage. Listeners are called after each change, as in the browser. */
 function area(name: 'local' | 'sync', map: Map<string, unknown>) {
   const telling = async (keys: readonly string[], change: () => Promise<void>): Promise<void> => {
     const before = new Map(keys.map((key) => [key, map.get(key)]));
@@ -76,7 +76,7 @@ function area(name: 'local' | 'sync', map: Map<string, unknown>) {
     },
     set: async (items: Record<string, unknown>) => {
       if (refused.write) throw new Error(refused.write);
-      // The browser keeps what JSON has.
+      // The browser saves only values that JSON can hold.
       const plain = JSON.parse(JSON.stringify(items)) as Record<string, unknown>;
       await telling(Object.keys(plain), async () => {
         for (const [key, value] of Object.entries(plain)) map.set(key, value);
@@ -91,7 +91,7 @@ function area(name: 'local' | 'sync', map: Map<string, unknown>) {
   };
 }
 
-/** Sends a message to the listeners of the extension's own parts, and gives the first answer. */
+/** Sends a message to the listeners of the extension's own parts, and returns the first answer. */
 async function send(message: unknown, tab?: { id: number }): Promise<unknown> {
   const sender = { id: 'wordreach', ...(tab && { tab, frameId: 0 }) };
   const answer = tell(messages, structuredClone(message), sender).find((given) => given instanceof Promise);
@@ -99,7 +99,7 @@ async function send(message: unknown, tab?: { id: number }): Promise<unknown> {
   return structuredClone(await answer);
 }
 
-/** What a page tells, as its content script does. */
+/** Sends a message from a tab, as the content script of its page does. */
 export async function sendFromTab(id: number, message: unknown): Promise<void> {
   await send(message, { id }).catch(() => undefined);
 }
@@ -136,7 +136,7 @@ const extension = {
     onActivated: tabActivated,
     onUpdated: tabUpdated,
   },
-  // A tab whose content script is there may be read; the others may not.
+  // A tab with a content script may be read. Other tabs may not.
   scripting: {
     executeScript: async ({ target }: { target: { tabId: number } }) => {
       if (!pages.has(target.tabId)) throw new Error('Cannot access contents of the page.');
@@ -147,11 +147,11 @@ const extension = {
   commands: { onCommand: heard(), getAll: async () => [] },
   contextMenus: { onClicked: heard(), removeAll: nothing, create: () => undefined },
 };
-// Under both names, as in Firefox: webextension-polyfill gives what it finds under `browser`.
+// The interface has both names, as in Firefox. webextension-polyfill returns the object under `browser`.
 vi.stubGlobal('chrome', extension);
 vi.stubGlobal('browser', extension);
 
-/** The files of the package, from where the build has them. */
+/** Returns files of the package from the folder that the build takes them from. */
 vi.stubGlobal('fetch', async (address: string) => {
   const { href, pathname } = new URL(address, ORIGIN);
   if (!href.startsWith(`${ORIGIN}/`)) throw new TypeError(`Failed to fetch ${address}`);
@@ -165,7 +165,7 @@ vi.stubGlobal('fetch', async (address: string) => {
 });
 
 beforeEach(async () => {
-  // Whoever listens for as long as the background lives hears of it.
+  // Removing the values calls listeners that stay as long as the background.
   await local.remove([...kept.keys()]);
   await sync.remove([...copied.keys()]);
   tabs.length = 0;

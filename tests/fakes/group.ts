@@ -1,6 +1,6 @@
 import type { Group } from '../../src/analyze/types.ts';
 
-/** A group without a sequence that knows what the test says, and nothing else. */
+/** Returns a group without a sequence, with the given fields and nothing else. */
 export function groupOf(given: Partial<Group>): Group {
   return {
     name: 'Herons',

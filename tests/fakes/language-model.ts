@@ -1,6 +1,6 @@
 /// <reference types="dom-chromium-ai" />
 
-/** What the stand-in for the browser's language model does. */
+/** The behaviour of the stand-in for the browser's language model. */
 interface FakeModel {
   readonly state?: Availability;
   readonly availabilityFault?: Error;
@@ -8,19 +8,19 @@ interface FakeModel {
   readonly promptFault?: Error;
   readonly neverCreates?: boolean;
   readonly neverAnswers?: boolean;
-  /** `loaded` and `total` of each event of its download. */
+  /** The `loaded` and `total` values of each download event. */
   readonly download?: readonly (readonly [number, number])[];
-  /** One after the other, the last again and again. */
+  /** The answers in order; the last answer is repeated. */
   readonly answers?: readonly string[];
 }
 
 let now: FakeModel = {};
 
-/** A stand-in after the published interface of the Prompt API (webmachinelearning.github.io/prompt-api), by its types. */
+/** A stand-in for the Prompt API, with the types of its published interface (webmachinelearning.github.io/prompt-api). */
 export class FakeLanguageModel extends EventTarget {
   static asked: unknown;
   static readonly prompts: [unknown, unknown][] = [];
-  /** Sessions that nobody has destroyed yet. */
+  /** The number of sessions that have not been destroyed yet. */
   static open = 0;
   #isOpen = true;
 
@@ -68,7 +68,7 @@ export class FakeLanguageModel extends EventTarget {
   }
 }
 
-/** Puts the stand-in where the browser has its model. */
+/** Makes the stand-in available in place of the browser's model. */
 export function offerModel(model: FakeModel): void {
   now = model;
   FakeLanguageModel.prompts.length = 0;

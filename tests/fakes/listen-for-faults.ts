@@ -1,4 +1,4 @@
-/** Takes the errors that nobody takes care of from the test's runner, until they are asked for. */
+/** Collects unhandled errors in place of the test runner. The returned function ends this and returns the errors. */
 export function listenForFaults(): () => Promise<Error[]> {
   const faults: Error[] = [];
   const others = process.listeners('unhandledRejection');

@@ -1,7 +1,7 @@
-/** The values kept in the browser, by their keys; under `managed`, the values the school has set. */
+/** The values saved in the browser, by their keys. `managed` holds the values that the school has set. */
 export const kept = new Map<string, unknown>();
 
-/** The part of the browser's storage that is used, in memory; values are copied, as the browser does. */
+/** The used part of the browser's storage, in memory. Values are copied, as in the browser. */
 export const browser = {
   storage: {
     local: {

@@ -1,6 +1,6 @@
 import { vi } from 'vitest';
 
-/** The part of the browser's Web Locks that is used, for the one window there is in unit tests. */
+/** The used part of the browser's Web Locks. Unit tests have only one window. */
 const last = new Map<string, Promise<unknown>>();
 vi.stubGlobal('navigator', {
   locks: {

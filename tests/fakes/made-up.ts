@@ -12,8 +12,9 @@ import { groupOf } from './group.ts';
 import { fakeAnalyzer } from './word-analyzer.ts';
 
 /**
- * Words, groups, sequences and texts for laws, invented from few patterns so that they meet often. The patterns are those
- * on which options hang: weak vowels, short o, blends, syllable counts, endings, irregular spelling, and finer rows of each sort.
+ * Words, groups, sequences and texts for testing laws. They are invented from few patterns, so that the same patterns
+ * often occur together. The chosen patterns depend on options: weak vowels, short o, blends, syllable counts, endings,
+ * irregular spelling, and finer rows of each kind.
  */
 export const ids = [
   'm',
@@ -43,7 +44,7 @@ export const ids = [
   'root-port',
   'irregular',
 ];
-/** Finer rows, with the rows in their place. */
+/** Finer rows, each with the rows that stand in for it. */
 const FINER: readonly FinerNeed[] = [
   { row: 'contraction-not', of: ['contraction'] },
   { row: 'rime-am', of: ['short-a', 'm'] },
@@ -72,7 +73,7 @@ interface Needs {
 const needs: fc.Arbitrary<Needs> = fc
   .record({ rest: some(ids), finer: fc.subarray([...FINER]) })
   .map(({ rest, finer }) => needsOf(rest, finer));
-/** The required patterns, told in both ways. */
+/** Returns the required patterns in both forms: as a plain list and with finer rows. */
 function needsOf(rest: readonly string[], finer: readonly FinerNeed[]): Needs {
   const requires = [...new Set([...rest, ...finer.flatMap(({ of }) => of)])].sort();
   return finer.length > 0 ? { requires, fine: { rest, finer } } : { requires };
@@ -90,7 +91,7 @@ const madeOf = (parts: fc.Arbitrary<PartNeeds>): fc.Arbitrary<MadeOf> =>
       joint: requires,
       ...(fine && { fineJoint: fine }),
     }));
-/** Two steps of making, such as unwanted from wanted from want. */
+/** Words built in two steps, such as unwanted from wanted from want. */
 const made = madeOf(part(fc.option(madeOf(part(fc.constant(undefined))), { nil: undefined })));
 const unionOf = ({ parts, joint, fineJoint }: MadeOf): Needs =>
   needsOf(

@@ -11,7 +11,7 @@ const SAME: Readonly<Record<string, string>> = {
   ferry: 'ship',
 };
 
-/** A group that reads all words but eight, and knows a word for most of these. */
+/** Tools for a group that reads all words but eight, with an easier word for most of the eight. */
 export const fakeTools: RewriteTools = {
   read: (text) =>
     [...text.matchAll(/[\p{L}’'-]+/gu)].map(({ 0: word, index }) => ({

@@ -1,4 +1,4 @@
-/** A value with one of its texts, or one of its keys, replaced by a name: one for each place. */
+/** Yields copies of a value, each with one text or one key replaced by a name. There is one copy for each place. */
 export function* withName(value: unknown, name: string): Generator<unknown> {
   if (typeof value === 'string') yield name;
   if (Array.isArray(value))

@@ -2,10 +2,10 @@ import { splitKey } from '../../src/analyze/homographs/word-key.ts';
 import type { WordAnalyzer } from '../../src/analyze/standing/judge.ts';
 import type { Reading, Usage, WordAnalysis } from '../../src/analyze/types.ts';
 
-/** What a test says about one reading; everything left out is empty, and the source is the dictionary. */
+/** The fields of a reading that a test sets. All other fields are empty, and the source is the dictionary. */
 export type FakeReading = Partial<Reading> & Pick<Reading, 'requires'>;
 
-/** An analyzer that knows exactly the given words, by lower-case key; others have no reading. */
+/** Returns an analyzer that knows only the given words, by lower-case key. Other words have no reading. */
 export function fakeAnalyzer(
   words: Readonly<Record<string, readonly FakeReading[]>>,
   homographs: readonly string[] = [],

@@ -25,7 +25,7 @@ const story = readFileSync(new URL('../../public/story/index.html', import.meta.
 );
 const sentences = story.split(/(?<=[.!?])\s+/);
 
-/** Where text is cut, analysed and judged, and where a pasted sequence is read. */
+/** Returns the fuzz targets for splitting, analysing and judging text, and for reading a pasted sequence. */
 export function analysisTargets(analyzer: Analyzer): readonly FuzzTarget[] {
   const judge = createJudge(analyzer, compileGroup(herons, steps));
   const text = fc.oneof(nastyText, mutateText(fc.constantFrom(...sentences)));

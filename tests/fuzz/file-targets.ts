@@ -11,7 +11,7 @@ import { makeColumns, makeDocx, makeEpub, makePdf } from '../desk/make-files.ts'
 import { expectFault, type FuzzTarget, target } from './fuzz-target.ts';
 import { mutateBytes, mutateText, nastyText, readTexts } from './nasty-inputs.ts';
 
-/** Where the files of a teacher are opened. Documents are taken apart by happy-dom, since there is no browser here. */
+/** Returns the fuzz targets that open a teacher's files. happy-dom parses the documents, since there is no browser here. */
 export async function fileTargets(engine: Analyzer): Promise<readonly FuzzTarget[]> {
   globalThis.DOMParser ??= new Window().DOMParser as unknown as typeof DOMParser;
   const docx = await makeDocx();
@@ -61,7 +61,7 @@ export async function fileTargets(engine: Analyzer): Promise<readonly FuzzTarget
   ];
 }
 
-/** A packed file with the text of one of its parts changed. */
+/** Makes zip files in which the text of one part is changed. */
 function mutateParts(file: Uint8Array, which: RegExp): Arbitrary<Uint8Array> {
   const parts = unzipSync(file);
   const names = Object.keys(parts).filter((name) => which.test(name));

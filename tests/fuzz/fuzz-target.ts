@@ -1,26 +1,26 @@
 import type { Arbitrary } from 'fast-check';
 
-/** A reader or a step of the analysis, and what it is fed. */
+/** A parser or a step of the analysis, with its test input. */
 export interface FuzzTarget<T = unknown> {
   readonly name: string;
   readonly input: Arbitrary<T>;
-  /** Share of the cases of a long run; slow readers get less. */
+  /** The share of this target in the cases of a long run. Slow parsers get a smaller share. */
   readonly share: number;
-  /** Throws where the target throws anything but a fault of its own, or breaks a law. */
+  /** Throws if the target throws an error that is not its own kind of fault, or if the target breaks a law. */
   readonly check: (input: T) => void | Promise<void>;
 }
 
-/** Keeps the type of the input between a target's two halves. */
+/** Checks that the input and the check of a target have the same type. */
 export function target<T>(made: FuzzTarget<T>): FuzzTarget {
   return made as FuzzTarget;
 }
 
-/** What may be thrown; rethrows the rest. */
+/** Accepts an error of the given kinds and rethrows any other error. */
 export function expectFault(error: unknown, ...kinds: readonly (new (...args: never[]) => Error)[]): void {
   if (!kinds.some((kind) => error instanceof kind)) throw error;
 }
 
-/** Throws with the broken property. */
+/** Throws an error that names the broken property. */
 export function hold(law: boolean, says: string): void {
   if (!law) throw new Error(`broken: ${says}`);
 }

@@ -4,7 +4,7 @@ import { fileTargets } from './file-targets.ts';
 import type { FuzzTarget } from './fuzz-target.ts';
 import { parserTargets } from './parser-targets.ts';
 
-/** Everything that takes what a page, a file or an older version gives. */
+/** Loads the fuzz targets for all code that takes input from a page, a file or an older version. */
 export async function loadTargets(): Promise<readonly FuzzTarget[]> {
   const analyzer = loadAnalyzer();
   return [...analysisTargets(analyzer), ...parserTargets, ...(await fileTargets(analyzer))];

@@ -97,7 +97,7 @@ const pieces = [
   ],
 ];
 
-/** Any text, and texts made of what a tokeniser or parser may stumble on. */
+/** Makes any text, and texts built from pieces that may confuse a tokeniser or parser. */
 export const nastyText: Arbitrary<string> = fc.oneof(
   { weight: 20, arbitrary: fc.string({ unit: 'binary', maxLength: 80, size: 'max' }) },
   {
@@ -107,7 +107,7 @@ export const nastyText: Arbitrary<string> = fc.oneof(
       .map((some) => some.join('')),
   },
   { weight: 5, arbitrary: repeated(60) },
-  // Long enough to show what takes more than its share of time.
+  // These texts are long enough to reveal code that takes too much time.
   { weight: 1, arbitrary: repeated(1000) },
 );
 
@@ -117,7 +117,7 @@ function repeated(most: number): Arbitrary<string> {
     .map(([piece, times]) => piece.repeat(times));
 }
 
-/** A text with some of its parts changed: cut out, doubled, put elsewhere, or with something nasty put in. */
+/** Makes texts with some parts changed: removed, doubled, moved, or replaced by nasty text. */
 export function mutateText(text: Arbitrary<string>): Arbitrary<string> {
   const change = fc.tuple(fc.nat(3), fc.double({ min: 0, max: 1, noNaN: true }), fc.nat(30), nastyText);
   return fc.tuple(text, fc.array(change, { maxLength: 6 })).map(([start, changes]) =>
@@ -132,7 +132,7 @@ export function mutateText(text: Arbitrary<string>): Arbitrary<string> {
   );
 }
 
-/** Bytes of a file with some of them changed, cut out or doubled. */
+/** Makes copies of a file's bytes with some bytes changed, removed or doubled. */
 export function mutateBytes(bytes: Uint8Array): Arbitrary<Uint8Array> {
   const change = fc.tuple(fc.nat(3), fc.nat(Math.max(0, bytes.length - 1)), fc.nat(64), fc.nat(255));
   return fc.array(change, { minLength: 1, maxLength: 8 }).map((changes) => {
@@ -150,7 +150,7 @@ export function mutateBytes(bytes: Uint8Array): Arbitrary<Uint8Array> {
   });
 }
 
-/** What JSON may hold, with the keys that trip careless code. */
+/** Makes any JSON value, including keys that confuse careless code. */
 const nastyJson: Arbitrary<unknown> = fc.letrec<{ value: unknown }>((tie) => ({
   value: fc.oneof(
     { maxDepth: 2 },
@@ -174,7 +174,7 @@ const nastyJson: Arbitrary<unknown> = fc.letrec<{ value: unknown }>((tie) => ({
   ),
 })).value;
 
-/** A value of JSON with some of its parts replaced, dropped or added, by path. */
+/** Makes copies of a JSON value with some parts replaced, removed or added, by path. */
 export function mutateJson(value: unknown): Arbitrary<unknown> {
   const change = fc.tuple(
     fc.array(fc.nat(30), { minLength: 1, maxLength: 6 }),
@@ -201,12 +201,12 @@ function changeAt(parent: object, [first, ...path]: number[], kind: number, put:
   else define(parent, chosen, kind === 1 ? structuredClone(child) : put);
 }
 
-/** Sets also `__proto__` as JSON.parse does: as a key like any other. */
+/** Sets a key, including `__proto__`, as an ordinary key, as JSON.parse does. */
 function define(parent: object, key: string, value: unknown): void {
   Object.defineProperty(parent, key, { value, enumerable: true, writable: true, configurable: true });
 }
 
-/** The texts of files in a folder of the tests. */
+/** Reads the texts of all files with an ending in a folder of the tests. */
 export function readTexts(folder: string, ending: string): readonly string[] {
   const place = new URL(`../${folder}/`, import.meta.url);
   return readdirSync(place)

@@ -22,7 +22,10 @@ const sequence: unknown = JSON.parse(
   readFileSync(new URL('../../profiles/sequences/second-tide.json', import.meta.url), 'utf8'),
 );
 
-/** Readers of files and of storage: nothing but a fault with a sentence is thrown, and their results are read again as they are. */
+/**
+ * The fuzz targets that read files and storage. They may only throw a fault with a sentence, and reading their result
+ * again must give the same result.
+ */
 export const parserTargets: readonly FuzzTarget[] = [
   target({
     name: 'groups',
@@ -74,7 +77,7 @@ export const parserTargets: readonly FuzzTarget[] = [
   linesTarget('files of one kind', loadSavedFile('file-1.jsonl'), readAnyFile, WordreachFileError),
 ];
 
-/** Any file, whose faults are of several kinds, as one that throws one kind. */
+/** Reads any file. Throws its several kinds of faults as one kind. */
 async function* readAnyFile(file: Blob): AsyncGenerator<FileItem> {
   try {
     yield* readWordreachFile(file);

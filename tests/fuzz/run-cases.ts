@@ -1,23 +1,26 @@
 import fc from 'fast-check';
 import type { FuzzTarget } from './fuzz-target.ts';
 
-/** Cases made from one seed. */
+/** The number of cases made from one seed. */
 const BATCH = 500;
-/** A case that takes longer is a failure, in milliseconds; a case alone on a machine takes a hundredth of it. */
+/**
+ * The time in milliseconds after which a case counts as failed. A case that runs alone on a machine takes a hundredth
+ * of this time.
+ */
 export const SLOW = 1000;
 
-/** What came of a target's cases. */
+/** The result of running a target's cases. */
 export interface FuzzResult {
   readonly cases: number;
-  /** The longest case, in milliseconds. */
+  /** The time of the longest case, in milliseconds. */
   readonly slowest: number;
-  /** What went wrong and with which input; null when nothing did. */
+  /** The error and the input that caused it; null when no case failed. */
   readonly failure: string | null;
 }
 
 /**
- * Runs cases of a target until the first that fails; the same seed gives the same cases. `now` is a clock in milliseconds, `tell` hears
- * of each case before it runs, so that one that never ends can be named from outside.
+ * Runs cases of a target until the first failure. The same seed gives the same cases. `now` is a clock in milliseconds.
+ * `tell` is called before each case, so that a case that never ends can be named from outside.
  */
 export async function runCases(
   { input, check }: FuzzTarget,
@@ -38,7 +41,7 @@ export async function runCases(
         const why = error instanceof Error ? (error.stack ?? error.message) : String(error);
         return { cases: done, slowest, failure: `${describe(value)}\n${why}` };
       }
-      // The first loads what a library needs.
+      // The time of the first case is left out, since that case loads what a library needs.
       const took = done === 0 ? 0 : now() - from;
       done++;
       slowest = Math.max(slowest, took);
@@ -49,7 +52,7 @@ export async function runCases(
   return { cases: done, slowest, failure: null };
 }
 
-/** The case of a target by the seed and number that were told of it. */
+/** Describes the case of a target with a given seed and number, as passed to `tell`. */
 export function describeCase({ input }: FuzzTarget, seed: number, n: number): string {
   return describe(fc.sample(input, { seed, numRuns: BATCH })[n]);
 }

@@ -5,12 +5,13 @@ import { loadTargets } from './fuzz-targets.ts';
 import { describeCase, type FuzzResult } from './run-cases.ts';
 
 /**
- * The long run: over a million cases against everything that takes what a page, a file or an older version gives. The same seed gives the
- * same cases. `npm run fuzz -- [cases] [seed] [name of a target]`; exit code 1 when something was found.
+ * The long fuzz run: over a million cases against all code that takes input from a page, a file or an older version.
+ * The same seed gives the same cases. `npm run fuzz -- [cases] [seed] [name of a target]`; the exit code is 1 when a
+ * case failed.
  */
 const [cases = 1_050_000, seed = 20_261_125] = process.argv.slice(2, 4).map(Number);
 const only = process.argv[4];
-/** A case that has not ended after this long never will, in milliseconds. */
+/** The time in milliseconds after which a case is taken to never end. */
 const HANGS = 20_000;
 
 const targets = (await loadTargets()).filter(({ name }) => only === undefined || name === only);
@@ -37,10 +38,10 @@ async function work(): Promise<void> {
   }
 }
 
-/** In a thread of its own, which is ended when it stays at one case. */
+/** Runs a target in a thread of its own. The thread is ended when it stays at one case for too long. */
 function runApart(chosen: FuzzTarget): Promise<FuzzResult> {
   const place = new Int32Array(new SharedArrayBuffer(12));
-  // A worker does not inherit that this process reads TypeScript.
+  // This process can load TypeScript, but a worker does not inherit that.
   const code = `import('tsx/esm/api').then((tsx) => (tsx.register(), import('${new URL('fuzz-worker.ts', import.meta.url)}')))`;
   const worker = new Worker(code, {
     eval: true,

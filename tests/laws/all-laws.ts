@@ -13,7 +13,7 @@ import { storedGroupsReadAsBefore } from './stored-law.ts';
 import { everySyllableHasOneVowel, syllablesAreVowelSounds, typesAgreeWithLetters } from './syllable-laws.ts';
 import { partsBySightRead, teachingMoreTakesNothingAway } from './teaching-laws.ts';
 
-/** The laws of the engine over the whole catalogue or all lesson words; each is a function that counts its breaches. */
+/** The laws of the engine over the whole catalogue or all lesson words. Each law is a function that finds its breaches. */
 export const allLaws = [
   examplesNeedTheirRow,
   rowsAreNeeded,
@@ -33,7 +33,10 @@ export const allLaws = [
   typesAgreeWithLetters,
 ];
 
-/** Laws of words in either accent; the others ask lessons or stored files, which are American, or no sounds. */
+/**
+ * The laws that apply in British English too. The other laws need lessons or stored files, which are American, or do
+ * not concern sounds.
+ */
 export const britishLaws = [
   rIsHeardBeforeVowels,
   ...allLaws.filter(

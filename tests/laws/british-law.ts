@@ -3,7 +3,10 @@ import { soundName } from '../../src/marks/sound-names.ts';
 import type { Breach, Law } from './law.ts';
 import { accent, lessonWords, shortenedWords } from './lesson-words.ts';
 
-/** In British an r is heard only before a vowel, the aw of saw is that of fork, and every sound has a name in both ways to write it. */
+/**
+ * In British English, an r is pronounced only before a vowel, saw has the vowel of fork, and every sound has a name in
+ * both notations.
+ */
 export function rIsHeardBeforeVowels(): Law {
   const breaches: Breach[] = [];
   let looked = 0;

@@ -4,7 +4,7 @@ import type { FineNeeds, Pattern, PatternId, Reading } from '../../src/analyze/t
 import type { Breach, Law } from './law.ts';
 import { accent, analyzer, lessonWords, shortenedWords } from './lesson-words.ts';
 
-/** Every key word and example needs its own row. */
+/** Every key word and every example needs the pattern of its own row. */
 export function examplesNeedTheirRow(): Law {
   const breaches: Breach[] = [];
   let looked = 0;
@@ -19,12 +19,12 @@ export function examplesNeedTheirRow(): Law {
   return { id: 'examples', says: 'every key word and example needs its row', looked, breaches };
 }
 
-/** All rows a reading needs, as every group counts it and by finer rows. */
+/** Returns all rows that a reading needs: the rows that count for every group, and the finer rows. */
 function rowsOf({ requires, fine }: Reading): PatternId[] {
   return [...requires, ...(fine?.finer.map(({ row }) => row) ?? [])];
 }
 
-/** Every row is needed by a word of the lesson list. */
+/** Every row is needed by at least one word of the lesson list. */
 export function rowsAreNeeded(): Law {
   const needed = new Set(lessonWords.flatMap(({ readings }) => readings.flatMap(rowsOf)));
   const breaches = catalogue
@@ -35,7 +35,10 @@ export function rowsAreNeeded(): Law {
 
 const LETTER_ROWS = /vowel|consonant|digraph|soft|silent|schwa|final syllable/;
 
-/** A card shows a row's first letters and first sound beside its key word: that word has to say them. */
+/**
+ * A card shows a row's first letters and first sound beside its key word. The key word must therefore have these
+ * letters with this sound.
+ */
 export function keyWordsSayTheirSound(): Law {
   const rows = catalogue.filter(
     ({ family, keyWord, finer }) => LETTER_ROWS.test(family) && keyWord && !finer,
@@ -62,13 +65,13 @@ function lettersOf({ letters }: Pattern): string {
   return letters.split(' ')[0]!;
 }
 
-/** The weak i is shown as i is. */
+/** The weak i is shown like the full i. */
 function soundOf(row: Pattern): string[] {
   const sounds = soundsIn(row, accent);
   return [sounds[0]!, sounds[0]!.replaceAll('IX', 'IH')];
 }
 
-/** The letters of an ending that may be taught as a unit, and its sounds, follow each other in its key word. */
+/** The key word of an ending that may be taught as a unit must contain the ending's letters and sounds in order. */
 export function endingsAreInTheirKeyWords(): Law {
   const rows = catalogue.filter(({ finer, letters, sounds }) => finer && letters && sounds.length > 0);
   const breaches = rows.flatMap((row): Breach[] => {
@@ -93,8 +96,8 @@ export function endingsAreInTheirKeyWords(): Law {
 }
 
 /**
- * What a word requires by finer rows is what it requires for every group, once each finer row is told by the rows in its
- * place: so a group that names no finer row reads as it did before there were any.
+ * A word's needs by finer rows equal its needs for every group, once each finer row is replaced by the rows in its
+ * place. A group that names no finer row therefore reads the same words as before finer rows existed.
  */
 export function finerRowsAddNothing(): Law {
   const words = [...lessonWords, ...shortenedWords];

@@ -5,12 +5,12 @@ import { groupOf } from '../fakes/group.ts';
 import { type Breach, type Law, readExceptions } from './law.ts';
 import { analyzer, lessonWords } from './lesson-words.ts';
 
-/** A list any longer would hide faults of the engine. */
+/** The largest allowed number of irregular words. A longer list would hide faults of the engine. */
 export const MOST_IRREGULAR = 250;
 
 /**
- * A group that was taught everything, and the reviewed irregular words by sight, reads every lesson word: a word made
- * of those words needs no line of its own. A word of the list that reads without it is a breach too.
+ * A group that was taught everything, and knows the reviewed irregular words by sight, reads every lesson word. A word
+ * built from irregular words needs no line of its own. A listed word that reads without its line is a breach too.
  */
 export function everythingTaughtReads(): Law {
   const listed = readExceptions('irregular');
@@ -18,7 +18,8 @@ export function everythingTaughtReads(): Law {
   const judgeWith = (bySight: readonly string[]) =>
     createJudge(analyzer, compileGroup(groupOf({ ...everything, bySight: [...bySight] }), null));
   const withList = judgeWith([...listed.keys()]);
-  // The base of lesson words need not be one itself: acquaint, of acquainted.
+  // The base of a lesson word may itself be missing from the lesson words, for example acquaint, the base of
+  // acquainted.
   const lessons = new Set(lessonWords.map(({ word }) => word));
   const bases = [...listed.keys()].filter((word) => !lessons.has(word)).map((word) => analyzer.analyze(word));
   const breaches = [...lessonWords, ...bases].flatMap(({ word, readings }): Breach[] => {

@@ -1,31 +1,34 @@
 import { existsSync, readFileSync } from 'node:fs';
 import type { Accent } from '../../src/analyze/types.ts';
 
-/** One place where a law does not hold. */
+/** A place where a law does not hold. */
 export interface Breach {
-  /** What the reviewed file of exceptions names it by: a word, or row and word with a colon between. */
+  /** The name of the breach in the reviewed file of exceptions: a word, or a row and a word with a colon between. */
   readonly key: string;
-  /** The finding there. */
+  /** The engine's finding at this place. */
   readonly found: string;
 }
 
 export interface Law {
-  /** Name of its file of exceptions, without `.tsv`. */
+  /** The name of the law's file of exceptions, without `.tsv`. */
   readonly id: string;
   readonly says: string;
-  /** How many words, rows or cases it looked at. */
+  /** The number of words, rows or cases that the law checked. */
   readonly looked: number;
   readonly breaches: readonly Breach[];
 }
 
 export interface CheckedLaw extends Law {
-  /** Breaches that the reviewed file does not have. */
+  /** Breaches that are not in the reviewed file. */
   readonly unexplained: readonly Breach[];
-  /** Lines of the file that are no breach any more. */
+  /** Lines of the reviewed file that are no longer breaches. */
   readonly outdated: readonly string[];
 }
 
-/** The lines of `exceptions/ID.tsv` below its head: key, a tab, the reason; in British the lines of `exceptions/british/ID.tsv`. */
+/**
+ * Reads the lines of `exceptions/ID.tsv` below its header: the key, a tab and the reason. In British, reads
+ * `exceptions/british/ID.tsv`.
+ */
 export function readExceptions(id: string, accent: Accent = 'american'): Map<string, string> {
   const folder = accent === 'british' ? 'exceptions/british' : 'exceptions';
   const file = new URL(`${folder}/${id}.tsv`, import.meta.url);
@@ -39,7 +42,7 @@ export function readExceptions(id: string, accent: Accent = 'american'): Map<str
   );
 }
 
-/** Holds a law against its reviewed exceptions; in British also against the American ones, which need not be there. */
+/** Compares a law with its reviewed exceptions. In British, the American exceptions also count, but they need not occur. */
 export function checkLaw(law: Law, accent: Accent = 'american'): CheckedLaw {
   const own = readExceptions(law.id, accent);
   const exceptions = new Map([...readExceptions(law.id), ...own]);

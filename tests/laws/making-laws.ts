@@ -12,10 +12,10 @@ import type { Breach, Law } from './law.ts';
 import { lessonWords } from './lesson-words.ts';
 
 const JOINS = /^(suffix|prefix|change)-|^(compound|contraction|possessive)$/;
-/** A weak vowel for a full one, and the v of leaves: what an ending does to the letters before it. */
+/** Patterns that an ending may add to the letters before it: a weak vowel instead of a full vowel, and the v of leaves. */
 const LEFT_BY_JOINING = /^(schwa-.*|weak-e|v)$/;
 
-/** A word put together from others needs what they need and what joins them, and neither less nor more. */
+/** A word built from other words needs exactly the patterns of its parts and the patterns that join the parts. */
 export function partsAndJoints(): Law {
   const lexicon = loadLexicon();
   let looked = 0;
@@ -34,7 +34,7 @@ export function partsAndJoints(): Law {
   return { id: 'parts', says: 'a made word needs its parts and what joins them', looked, breaches };
 }
 
-/** Every inflected form that a library makes of a lesson word is joined to it, and so is every -ves plural. */
+/** Every inflected form that a library makes of a lesson word is joined to that word, and so is every -ves plural. */
 export function inflectionsAreJoined(): Law {
   const facts = { ...readWordnet(), rank: readFrequency(), capitalised: readCapitalised() };
   const listed = new Map(lessonWords.map((analysis) => [analysis.word, analysis]));
@@ -58,8 +58,8 @@ export function inflectionsAreJoined(): Law {
 }
 
 /**
- * A lesson word that by its letters is another lesson word with an affix of our list, and that WordNet points to, is
- * joined to it, or both to one root.
+ * Checks pairs of lesson words in which one word, by its letters, is the other word with an affix of our list, and
+ * WordNet relates the two words. The longer word is joined to the shorter word, or both words have the same root.
  */
 export function derivationsAreJoined(): Law {
   const { related } = readWordnet();
@@ -85,7 +85,7 @@ function isMadeOf({ readings }: WordAnalysis, base: string): boolean {
   return readings.some((reading) => reading.base === base || hasPart(reading.madeOf, base));
 }
 
-/** unfriendly is unfriend + ly or un + friendly: both are of friend. */
+/** The word unfriendly is unfriend + ly or un + friendly. Both parts have the base friend. */
 function shareRoot(word: string, other: string, listed: ReadonlyMap<string, WordAnalysis>): boolean {
   const [one, two] = [word, other].map((each) => listed.get(each)!.readings[0]!.base);
   return one !== null && one === two;

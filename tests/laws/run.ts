@@ -2,7 +2,7 @@ import { allLaws, britishLaws } from './all-laws.ts';
 import { checkLaw } from './law.ts';
 import { accent } from './lesson-words.ts';
 
-/** Prints each law, how much it looked at, and every breach that no reviewed file explains. */
+/** Prints each law, the number of cases it checked, and every breach that no reviewed file explains. */
 console.log(`Laws in ${accent === 'british' ? 'British' : 'American'}`);
 const folder = accent === 'british' ? 'exceptions/british' : 'exceptions';
 for (const law of accent === 'british' ? britishLaws : allLaws) {

@@ -12,7 +12,7 @@ const starter = (sequence: string, options = {}): [group: unknown, sequence: str
   { name: 'Terns', sequence, step: 0, options },
   sequence,
 ];
-/** The groups by the heads of the columns: one at each starter, a strict one, and the stored Herons. */
+/** The groups by the column heads: one for each starter, a strict group, and the stored group Herons. */
 const GROUPS: Readonly<Record<string, readonly [group: unknown, sequence: string]>> = {
   'steady-steps': starter('steady-steps'),
   'second-tide': starter('second-tide'),
@@ -22,8 +22,9 @@ const GROUPS: Readonly<Record<string, readonly [group: unknown, sequence: string
 };
 
 /**
- * What version 1 read it still reads, at the same step or sooner. `tests/stored/reads-1.tsv` has every third lesson word and
- * each word with an apostrophe, with the step at which version 1, before the catalogue had finer rows, came to it.
+ * Stored groups still read every word that version 1 read, at the same step or an earlier step.
+ * `tests/stored/reads-1.tsv` lists every third lesson word and each word with an apostrophe. Beside each word is the
+ * step at which version 1 could read it, before the catalogue had finer rows.
  */
 export function storedGroupsReadAsBefore(): Law {
   const [head = '', ...rows] = readFileSync(new URL('../stored/reads-1.tsv', import.meta.url), 'utf8')

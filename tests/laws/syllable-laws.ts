@@ -8,7 +8,7 @@ const read: readonly { word: string; reading: Reading }[] = [...lessonWords, ...
   ({ word, readings }) => readings.map((reading) => ({ word, reading })),
 );
 
-/** As many syllables as vowel sounds that have a letter or follow an apostrophe. */
+/** A word has as many syllables as vowel sounds that have a letter or follow an apostrophe. */
 export function syllablesAreVowelSounds(): Law {
   const breaches = read.flatMap(({ word, reading: { syllables, units } }): Breach[] => {
     const vowels = units.reduce((sum, { sound }) => sum + countVowels(sound), 0);
@@ -18,7 +18,7 @@ export function syllablesAreVowelSounds(): Law {
   return { id: 'syllables', says: 'syllables are as many as vowel sounds', looked: read.length, breaches };
 }
 
-/** The syllables have the letters of the word, and each has a vowel that starts in it. */
+/** The syllables contain all letters of the word, and exactly one vowel starts in each syllable. */
 export function everySyllableHasOneVowel(): Law {
   const breaches = read.flatMap(({ word, reading: { syllables, units } }): Breach[] => {
     const starts = placeSpellings(word, units);
@@ -37,7 +37,10 @@ export function everySyllableHasOneVowel(): Law {
   return { id: 'one-vowel', says: 'every syllable has one vowel', looked: read.length, breaches };
 }
 
-/** Where the letters of a unit stand that say its vowels: two in -able; the first letter where none is a vowel (n't). */
+/**
+ * Returns the positions of the letters of a unit that spell its vowels. The unit -able has two positions; in a unit
+ * without vowel letters (n't), the first letter counts.
+ */
 function vowelPlaces({ letters, sound }: { letters: string; sound: string }, start: number): number[] {
   const placesOf = (like: RegExp): number[] => [...letters.matchAll(like)].map(({ index }) => start + index);
   const count = countVowels(sound);
@@ -57,7 +60,10 @@ const LETTERS = {
   other: /./,
 } as const;
 
-/** The type agrees with the letters: no r-controlled syllable without an r, no closed one that ends in a vowel. */
+/**
+ * The type of a syllable agrees with its letters: an r-controlled syllable has an r, and a closed syllable does not end
+ * in a vowel.
+ */
 export function typesAgreeWithLetters(): Law {
   const breaches = read.flatMap(({ word, reading: { syllables } }): Breach[] => {
     const wrong = syllables.filter(({ text, type }) => {

@@ -19,7 +19,10 @@ const OPTIONS: readonly GroupOptions[] = [
 const READABLE = /^(reads|fresh|by-sight)$/;
 const words = [...lessonWords, ...shortenedWords];
 
-/** A step more never takes a word away, in each starter sequence and with strict options as with the usual ones. */
+/**
+ * A further step never makes a word unreadable. The law checks each starter sequence, with the usual options and with
+ * strict options.
+ */
 export function teachingMoreTakesNothingAway(): Law {
   const breaches: Breach[] = [];
   let looked = 0;
@@ -41,19 +44,19 @@ export function teachingMoreTakesNothingAway(): Law {
   return { id: 'teaching', says: 'teaching more never takes a word away', looked, breaches };
 }
 
-/** Known words by their letters: the same analysis at every step. */
+/** Known words by their letters, so that a word is not analysed again at every step. */
 const known = new Map(words.map((analysis) => [analysis.word, analysis]));
 const analyze = (word: string) => known.get(word) ?? analyzer.analyze(word);
 
-/** What joins words, and the v of leaves. */
+/** The patterns that join words, and the v of leaves. */
 const JOINING = catalogue.filter(
   ({ id, family }) =>
     family === 'suffix' || family === 'spelling change' || /^(compound|contraction|v)$/.test(id),
 );
 
 /**
- * With its parts by sight and what joins words taught, and nothing else, a compound, a short form or an inflected form
- * reads: into, today, something, couldn't, you're.
+ * A group may know the parts of a word by sight, with only the joining patterns taught. The group then reads the
+ * compound, short form or inflected form: into, today, something, couldn't, you're.
  */
 export function partsBySightRead(): Law {
   const made = words.filter(({ readings }) => {

@@ -5,9 +5,9 @@ import { createPicker } from '../../src/lesson/index.ts';
 import { createShader } from '../../src/passage/shade-line.ts';
 import { lessonInput, sequences } from './load-lesson.ts';
 
-/** From so many readable words on, a passage is promised. */
+/** The number of readable words from which a passage is promised. */
 const ENOUGH_WORDS = 400;
-/** Of so many words of the bank that practise a step, eight are to come into most passages. */
+/** The number of bank words that practise a step from which most passages must have eight such words. */
 const MANY_TO_PRACTISE = 150;
 
 type Input = ReturnType<typeof lessonInput>;
@@ -27,13 +27,13 @@ const cases = drawn.map(({ at, seed }) => {
 });
 const passages = cases.flatMap(({ passage, ...rest }) => (passage ? [{ ...rest, passage }] : []));
 
-test('a passage is begun wherever enough words can be read', () => {
+test('a passage is begun for every group with enough readable words', () => {
   for (const { input, passage, id, step } of cases)
     if (input.known.words.length >= ENOUGH_WORDS) expect(passage, `${id} ${step}`).not.toBeNull();
   expect(passages.length).toBeGreaterThan(70);
 });
 
-test('everything in it is within what was taught, as the desk shades it too', () => {
+test('a begun passage has only words that the group can read, and the desk agrees', () => {
   for (const { input, passage, id, step } of passages) {
     expect(input.known.reads(passage.text), passage.text).toBe(true);
     expect(input.known.reads(passage.title), passage.title).toBe(true);
@@ -46,7 +46,7 @@ test('everything in it is within what was taught, as the desk shades it too', ()
   }
 });
 
-test('it has 60 to 120 words in three to six paragraphs, and each sentence ends', () => {
+test('a begun passage has 60 to 120 words in two to six paragraphs, and each sentence ends', () => {
   for (const { passage } of passages) {
     const words = passage.text.match(/\p{L}+(?:’\p{L}+)?/gu)!.length;
     expect(words).toBeGreaterThanOrEqual(60);
@@ -58,7 +58,7 @@ test('it has 60 to 120 words in three to six paragraphs, and each sentence ends'
   }
 });
 
-test('verbs, articles and pronouns agree', () => {
+test('verbs, articles and pronouns agree in begun passages', () => {
   const all = passages.map(({ passage }) => passage.text).join('\n');
   expect(all).not.toMatch(/\b(?:He|She|It|he|she|it) (?:were|are|have)\b/);
   expect(all).not.toMatch(/\b(?:They|They all) (?:was|is|has)\b/);
@@ -69,13 +69,13 @@ test('verbs, articles and pronouns agree', () => {
   expect(all).not.toMatch(/[{}[\]/]|\bundefined\b/);
 });
 
-test('each person keeps one pronoun', () => {
+test('each person in a begun passage keeps one pronoun', () => {
   const she = new Set(['Ines', 'Wilma']);
   for (const { passage } of passages) {
     const people = [...new Set(passage.text.match(/\b(?:Ines|Wilma|Otto|Bram)\b/g))];
     expect(people).toHaveLength(2);
     const isMixed = people.some((name) => she.has(name)) && people.some((name) => !she.has(name));
-    // `Bram had a net. He ran.`: the pronoun takes up the one before it.
+    // In `Bram had a net. He ran.`, the pronoun refers to the name before it.
     for (const [, name, pronoun] of passage.text.matchAll(
       /\b(Ines|Wilma|Otto|Bram) [a-z][^.?!“”]*[.!] (He|She) /g,
     ))
@@ -88,7 +88,7 @@ test('each person keeps one pronoun', () => {
   }
 });
 
-test('nobody is in two places, and things stay where they were put', () => {
+test('in a begun passage nobody is in two places, and things stay at their place until moved', () => {
   for (const { passage } of passages) {
     const where = new Map<string, string>();
     for (const { text, facts } of passage.told)
@@ -100,7 +100,7 @@ test('nobody is in two places, and things stay where they were put', () => {
   }
 });
 
-test('it practises the step: eight words in most passages where the bank has many, and some in nearly all', () => {
+test('a begun passage practises a step with many words: eight in most passages, five in nearly all', () => {
   const rich = passages.filter(({ input: { known, focus } }) => {
     const practising = known.words.filter(
       ({ standing, reading }) =>
@@ -115,8 +115,8 @@ test('it practises the step: eight words in most passages where the bank has man
   expect(share(rich, 5)).toBeGreaterThan(0.85);
 });
 
-describe('a topic', () => {
-  test('its words come in where they can be read and fit', () => {
+describe('the topic of a begun passage', () => {
+  test('adds its words if the group can read them and they fit', () => {
     const passage = begin(lessonInput('steady-steps', 30), 3, ['crab', 'net', 'dock', 'lighthouse'])!;
     expect(passage.used.length).toBeGreaterThanOrEqual(2);
     for (const word of passage.used) expect(passage.text.toLowerCase()).toContain(word);
@@ -124,14 +124,14 @@ describe('a topic', () => {
   });
 });
 
-test('the same number gives the same passage, others give others', () => {
+test('the same seed gives the same passage, and other seeds give other passages', () => {
   const input = lessonInput('steady-steps', 24);
   expect(begin(input, 5)).toEqual(begin(input, 5));
   const several = new Set([1, 2, 3, 4, 5, 6].map((seed) => begin(input, seed)?.text));
   expect(several.size).toBe(6);
 });
 
-test('a group without names of its own reads of others, and one that knows next to nothing of nobody', () => {
+test('a begun passage uses no names of places or ships, and a group that knows too little gets none', () => {
   const input = lessonInput('steady-steps', 20, { names: ['Tarn', 'Marigold'] });
   const passage = begin(input, 1)!;
   expect(passage.text).not.toMatch(/Tarn|Marigold/);

@@ -19,10 +19,10 @@ import { wordSort } from '../../src/lesson/word-sort/word-sort.ts';
 import { withoutMarks } from '../../src/marks/mark-word.ts';
 import { lessonInput, sequences } from './load-lesson.ts';
 
-/** Every step of every starter sequence. */
+/** All steps of all starter sequences. */
 export const steps = sequences.flatMap(({ id, steps }) => steps.map((_, i) => ({ id, step: i + 1 })));
 
-/** A passage with easy and hard sentences, headings, an entry of a list, speech. */
+/** A passage with easy and hard sentences, a heading, a list entry and speech. */
 export const storm = {
   title: 'The storm',
   text: `# The storm
@@ -32,7 +32,7 @@ Ines ran to the quay to see the sea. The rain fell on the red sail, and the knig
 A man sat on a bench with a net and a box of fish. The ship hit a rock, but the crew got off in a little boat. They made a plan to mend the mast.`,
 };
 
-/** Passages that are none. */
+/** Texts that are not proper passages. */
 export const oddTexts = [
   '',
   ' \n\n',
@@ -45,7 +45,7 @@ export const oddTexts = [
 
 const inputs = new Map<string, LessonInput>();
 
-/** The input for a step, made once. */
+/** Returns the input for a step. Each input is made only once. */
 export function inputAt(id: string, step: number): LessonInput {
   const key = `${id} ${step}`;
   const input = inputs.get(key) ?? lessonInput(id, step);
@@ -53,7 +53,7 @@ export function inputAt(id: string, step: number): LessonInput {
   return input;
 }
 
-/** Makes a part with the choices given, the usual ones otherwise. */
+/** Makes a part with the given choices, and with the usual choice for all others. */
 export function makeOf(
   maker: PartMaker,
   input: LessonInput,
@@ -65,7 +65,10 @@ export function makeOf(
   return maker.make(input, usual, createPicker(seed, maker.id));
 }
 
-/** The cells pupils read or write that the group cannot read, or letters it was not taught; and whether the part is well formed. */
+/**
+ * Returns the cells for pupils that the group cannot read, or whose letters the group was not taught. Also checks that
+ * the part is well formed.
+ */
 export function unreadable({ blocks, says }: LessonPart, { known }: LessonInput): string[] {
   expect(says === null).toBe(blocks.length > 0);
   return blocks.flatMap(({ columns, rows, layout }) =>
@@ -85,13 +88,16 @@ export function unreadable({ blocks, says }: LessonPart, { known }: LessonInput)
   );
 }
 
-/** Letters of patterns that are taught: `ee`, `a_e`, `+ ing`, `f, ff`. */
+/** Whether all letters of a cell belong to taught patterns, for example `ee`, `a_e`, `+ ing` or `f, ff`. */
 function isTaught(cell: string, known: LessonInput['known']): boolean {
   const taught = catalogue.filter(({ id }) => known.knows(id)).flatMap(({ letters }) => letters.split(' '));
   return cell.split(',').every((one) => taught.includes(one.replaceAll(/[^a-z_]/g, '')));
 }
 
-/** The word bank in five parts: to find what a group knows of all of it takes longer than all parts of a lesson. */
+/**
+ * The word bank in five parts. Finding the words that a group knows in the whole bank takes longer than making all
+ * parts of a lesson.
+ */
 const banks = Array.from({ length: 5 }, (_, fifth) => {
   const { words } = inputAt('steady-steps', 1).bank;
   const some = words.filter((_, i) => i % 5 === fifth);
@@ -103,7 +109,10 @@ const banks = Array.from({ length: 5 }, (_, fifth) => {
 
 const quick = new Map<string, LessonInput>();
 
-/** As `lessonInput`, with a fifth of the bank, another at each step; made once for all tests of a process. */
+/**
+ * Returns an input like `lessonInput`, but with only a fifth of the bank, a different fifth at each step. Each input is
+ * made once for all tests of a process.
+ */
 export function quickInput(id: string, step: number): LessonInput {
   const key = `${id} ${step}`;
   const input = quick.get(key) ?? makeQuickInput(id, step);
@@ -130,8 +139,9 @@ function makeQuickInput(id: string, step: number): LessonInput {
 export const moreParts = [newPattern, wordSort, bySight, syllableDivision, stepCheck, cards, homeSheet];
 
 /**
- * The law of every part: at every step, with a passage and without one by turns, pupils get only what they can read. Gives how many
- * blocks each part made. Each has a number of its own; `suitability.test.ts` and `more-parts.test.ts` make the same parts with others.
+ * Checks the law of every part: at every step, alternately with and without a passage, pupils get only text that they
+ * can read. Returns the number of blocks that each part made. The step is the seed here; `suitability.test.ts` and
+ * `more-parts.test.ts` make the same parts with other seeds.
  */
 export function checkEveryStep(makers: readonly PartMaker[]): Record<string, number> {
   const made = Object.fromEntries(makers.map(({ id }) => [id, 0]));
@@ -150,7 +160,10 @@ export function checkEveryStep(makers: readonly PartMaker[]): Record<string, num
 
 let odd: readonly LessonInput[] | undefined;
 
-/** A group with nothing taught, odd passages, choices from elsewhere: nothing throws, the same seed gives the same. */
+/**
+ * Checks a part with a group that was taught nothing, with odd passages and with unknown choices. The part throws no
+ * error, and the same seed gives the same part.
+ */
 export function checkOddInputs(maker: PartMaker): void {
   odd ??= [
     inputAt('steady-steps', 0),

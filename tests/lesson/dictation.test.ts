@@ -12,7 +12,7 @@ const passage = {
   ].join('\n'),
 };
 
-/** Everything on it, as made for a group. */
+/** Returns all blocks of a dictation for a group. */
 function blocksOf(input: Parameters<typeof dictation.make>[0], seed = 1): readonly LessonBlock[] {
   return makePart(dictation, startPlan(seed), input).blocks;
 }
@@ -20,13 +20,13 @@ function blocksOf(input: Parameters<typeof dictation.make>[0], seed = 1): readon
 const rowsOf = (blocks: readonly LessonBlock[], id: string): readonly (readonly string[])[] =>
   blocks.find((block) => block.id === id)?.rows ?? [];
 
-test('a dictation is the same for the same seed, and another for another', () => {
+test('the same seed gives the same dictation, and another seed gives another dictation', () => {
   const input = lessonInput('steady-steps', 24);
   expect(blocksOf(input, 4)).toEqual(blocksOf(input, 4));
   expect(blocksOf(input, 5)).not.toEqual(blocksOf(input, 4));
 });
 
-test('words practise what the lesson is about first, and none is one that is known by sight', () => {
+test('most words practise the patterns of the lesson, and no word is known by sight', () => {
   const input = lessonInput('steady-steps', 24);
   const words = rowsOf(blocksOf(input), 'words').map(([word]) => input.known.find(word!)!);
   const fresh = words.filter(({ reading }) => reading.requires.some((each) => input.focus.includes(each)));
@@ -35,8 +35,8 @@ test('words practise what the lesson is about first, and none is one that is kno
   expect(words.filter(({ standing, homograph }) => standing === 'by-sight' || homograph)).toEqual([]);
 });
 
-test('a sound is answered by all its letters that were taught, and by no others', () => {
-  // Long a is spelt a_e, ai and ay where all are taught: common practice, no source.
+test('the answers for a sound are all its taught spellings and no others', () => {
+  // Long a is spelt a_e, ai and ay once all three are taught: common practice, no source.
   const answers = (step: number): string[] => {
     const input = lessonInput('england-2013', step);
     return Array.from({ length: 30 }, (_, seed) => rowsOf(blocksOf(input, seed), 'sounds'))
@@ -48,7 +48,7 @@ test('a sound is answered by all its letters that were taught, and by no others'
   expect(new Set(answers(13))).toEqual(new Set(['a_e ai ay']));
 });
 
-test('sh is not asked where an ending such as -tion was taught', () => {
+test('the sound sh is not asked once an ending such as -tion was taught', () => {
   const asked = (step: number): string[] =>
     Array.from({ length: 12 }, (_, seed) =>
       rowsOf(blocksOf(lessonInput('england-2013', step), seed), 'sounds'),
@@ -61,7 +61,7 @@ test('sh is not asked where an ending such as -tion was taught', () => {
   expect(asked(ending)).not.toContain('sh');
 });
 
-test('by-sight words are those of the latest steps more often', () => {
+test('by-sight words of the latest steps come more often than others', () => {
   const input = lessonInput('england-2013', 15);
   const drawn = Array.from({ length: 60 }, (_, seed) =>
     rowsOf(blocksOf(input, seed), 'by-sight').flat(),
@@ -70,8 +70,8 @@ test('by-sight words are those of the latest steps more often', () => {
   expect(times('school') + times('house')).toBeGreaterThan(times('the') + times('of'));
 });
 
-describe('sentences', () => {
-  test('are those of the passage the group can read; where none practises the lesson, one is composed', () => {
+describe('the sentences of a dictation', () => {
+  test('are readable sentences of the passage, and a composed sentence if none practises the lesson', () => {
     const input = lessonInput('england-2013', 12, {}, passage);
     const sheets = Array.from({ length: 24 }, (_, seed) => rowsOf(blocksOf(input, seed), 'sentences').flat());
     const isFound = (sentence: string): boolean => passage.text.includes(sentence);
@@ -87,7 +87,7 @@ describe('sentences', () => {
     );
   });
 
-  test('are composed where the teacher wants it, or the passage has none', () => {
+  test('are composed if the teacher wants this, or if the passage has no readable sentence', () => {
     const input = lessonInput('england-2013', 12, {}, passage);
     const plan = decide(startPlan(1), dictation, { chosen: { from: 'composed' } });
     const composed = rowsOf(makePart(dictation, plan, input).blocks, 'sentences').flat();
@@ -103,7 +103,7 @@ describe('sentences', () => {
   });
 });
 
-test('there are as many items of each kind as the teacher chose, and a sentence where there are none', () => {
+test('a dictation has the chosen number of items of each kind, and a note if there are none', () => {
   const input = lessonInput('england-2013', 20);
   const chosen = { sounds: '10', words: '10', 'by-sight': '10', sentences: '1' };
   const { blocks } = makePart(dictation, decide(startPlan(2), dictation, { chosen }), input);
@@ -123,7 +123,7 @@ test.each([
     lessonInput('steady-steps', 9, {}, { title: '<b>', text: '<p class="x">\u0000{{</p>\n\n...?!' }),
   ],
   ['names that are none', lessonInput('steady-steps', 9, { names: ['', '...', '<i>', 'a\nb'] })],
-])('never throws: %s', (_, input) => {
+])('a dictation never throws an error: %s', (_, input) => {
   const part = makePart(dictation, startPlan(3), input);
   expect(part.blocks.length > 0 || part.says !== null).toBe(true);
 });

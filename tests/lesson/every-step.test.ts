@@ -2,10 +2,13 @@ import { expect, test } from 'vitest';
 import { parts } from '../../src/lesson/index.ts';
 import { checkEveryStep, moreParts, steps } from './check-sheet.ts';
 
-/** How many blocks a part makes at a step, at least: a passage is readable at later steps alone, and a sheet has none before it. */
+/**
+ * The least number of blocks that a part makes for each step on average. A passage is readable only at later steps, and
+ * the tests have no earlier sheets for the review.
+ */
 const FEWEST: Readonly<Record<string, number>> = { 'read-it': 0.25, 'spaced-review': -1 };
 
-test('at every step of every starter sequence pupils get only what they can read', {
+test('pupils get only readable text at every step of every starter sequence', {
   timeout: 480_000,
 }, () => {
   const made = checkEveryStep(parts);

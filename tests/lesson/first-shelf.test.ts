@@ -5,7 +5,7 @@ import { lessonInput } from './load-lesson.ts';
 
 const phrases = parts.find(({ id }) => id === 'smooth-reading')!;
 
-test('each text of the first shelf has a lesson with its phrases', () => {
+test('every text of the first shelf has a lesson that cuts the text into phrases', () => {
   for (const { name, title, starter, step, text } of firstTexts) {
     const input = lessonInput(starter, step, {}, { title, text });
     const { blocks } = makePart(phrases, startPlan(7), input);

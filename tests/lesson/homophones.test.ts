@@ -20,33 +20,37 @@ const alikeInBritish = (...words: string[]) =>
 
 test('the part is made for any group and any passage', () => checkOddInputs(homophones));
 
-describe('England, national curriculum 2013, English Appendix 1, homophones of years 2 to 4 (from memory)', () => {
+describe('homophones of years 2 to 4 in England’s national curriculum 2013, English Appendix 1 (from memory)', () => {
   const listed = `there their they're | here hear | see sea | bare bear | one won | sun son | to too two | be bee | blue blew |
     night knight | ball bawl | berry bury | brake break | fair fare | grate great | groan grown | heel heal he'll |
     knot not | mail male | main mane | meat meet | medal meddle | missed mist | peace piece | plain plane |
     rain rein reign | scene seen | weather whether | whose who's`;
-  test.each(listed.split('|').map((set) => set.trim().split(' ')))('%s and %s', (...words) => {
+  test.each(listed.split('|').map((set) => set.trim().split(' ')))('%s and %s are in one set', (...words) => {
     expect(alike(...words)).toBe(true);
   });
 
-  // Listed there as near-homophones: they are not said alike, so no one can be asked to tell them apart by meaning alone.
+  // The appendix lists these words as near-homophones. They are not pronounced alike, so a task cannot ask pupils to
+  // tell them apart by meaning alone.
   test.each([
     ['quite', 'quiet'],
     ['accept', 'except'],
     ['affect', 'effect'],
-  ])('not %s and %s', (one, other) => expect(alike(one, other)).toBe(false));
+  ])('%s and %s are not in one set', (one, other) => expect(alike(one, other)).toBe(false));
 
   const file = new URL('../../../shared/data/england_nc_appendix1.tsv', import.meta.url);
-  test.skipIf(!existsSync(file))('every word of the year 2 list in the data beside the repo', () => {
-    const words = readFileSync(file, 'utf8')
-      .split('\n')
-      .map((line) => line.split('\t'))
-      .filter(([, , pattern, , kind]) => pattern?.includes('homophones') && kind === 'example')
-      .map(([, , , word]) => word!);
-    expect(words.length).toBeGreaterThan(20);
-    const taught = new Set(sets.flat());
-    expect(words.filter((word) => !taught.has(word))).toEqual(['quite', 'quiet']);
-  });
+  test.skipIf(!existsSync(file))(
+    'every word of the year 2 list in the data beside the repo is in a set, except quite and quiet',
+    () => {
+      const words = readFileSync(file, 'utf8')
+        .split('\n')
+        .map((line) => line.split('\t'))
+        .filter(([, , pattern, , kind]) => pattern?.includes('homophones') && kind === 'example')
+        .map(([, , , word]) => word!);
+      expect(words.length).toBeGreaterThan(20);
+      const taught = new Set(sets.flat());
+      expect(words.filter((word) => !taught.has(word))).toEqual(['quite', 'quiet']);
+    },
+  );
 });
 
 test.each([
@@ -56,11 +60,12 @@ test.each([
   ['honour', 'honor'],
   ['been', 'bin'],
   ['do', 'due'],
-])('not %s and %s: alike in some accents only, or one word spelt twice', (one, other) => {
+])('%s and %s are not in one set: alike in some accents only, or one word spelt twice', (one, other) => {
   expect(alike(one, other)).toBe(false);
 });
 
-// By ear, Southern British English: Wells, Accents of English (1982), on the loss of r and the joining of saw and sore; from memory.
+// Homophones in Southern British English. Source: Wells, Accents of English (1982), on the loss of r and the merger of
+// saw and sore; from memory.
 test.each([
   ['caught', 'court'],
   ['saw', 'sore'],
@@ -70,7 +75,7 @@ test.each([
   ['father', 'farther'],
   ['cheque', 'check'],
   ['draught', 'draft'],
-])('%s and %s in British English alone', (one, other) => {
+])('%s and %s are homophones in British English only', (one, other) => {
   expect(alikeInBritish(one, other)).toBe(true);
   expect(alike(one, other)).toBe(false);
 });
@@ -79,7 +84,7 @@ test.each([
   ['flour', 'flower'],
   ['their', 'there'],
   ['which', 'witch'],
-])('%s and %s in both', (one, other) => {
+])('%s and %s are homophones in both accents', (one, other) => {
   expect(alikeInBritish(one, other)).toBe(true);
   expect(alike(one, other)).toBe(true);
 });
@@ -87,12 +92,12 @@ test.each([
 test.each([
   ['ant', 'aunt'],
   ['ate', 'eight'],
-])('%s and %s in American English alone', (one, other) => {
+])('%s and %s are homophones in American English only', (one, other) => {
   expect(alikeInBritish(one, other)).toBe(false);
   expect(alike(one, other)).toBe(true);
 });
 
-test('there are hundreds of sets, each word with a clue that does not give it away', () => {
+test('there are hundreds of homophone sets, and each word has a clue that does not contain it', () => {
   expect(sets.length).toBeGreaterThan(230);
   expect(british.length).toBeGreaterThan(230);
   expect([...new Set([...sets, ...british].flat())].toSorted()).toEqual(Object.keys(clues.clues).toSorted());
@@ -108,14 +113,14 @@ test('there are hundreds of sets, each word with a clue that does not give it aw
   }
 });
 
-test('no word of a clue is kept off lesson sheets', () => {
+test('no word with a clue is on the list of words kept out of lessons', () => {
   const file = new URL('../../src/data/source/not-in-lessons.txt', import.meta.url);
   const lines = readFileSync(file, 'utf8').split('\n');
   const out = new Set(lines.filter((line) => !line.startsWith('#')).flatMap((line) => line.split(' ')));
   expect(Object.keys(clues.clues).filter((word) => out.has(word))).toEqual([]);
 });
 
-test('words of the passage come first, words not yet taught are on the key alone, and one word of a set is asked', () => {
+test('passage words come first, untaught words are only on the key, and a task asks for one of a set', () => {
   const { blocks } = makeOf(homophones, { ...last, passage: storm }, 3, { count: '4' });
   const asked = new Set(blocks[0]!.rows.map(([, word]) => word));
   const found = findHomophones({ ...last, passage: storm });
@@ -142,7 +147,7 @@ test('words of the passage come first, words not yet taught are on the key alone
   }
 });
 
-test('without a passage no word is asked for that children do not know', () => {
+test('without a passage, homophone tasks use only words that children know', () => {
   const all = lessonInput('steady-steps', 60, { bySight: Object.keys(clues.clues) });
   const whole = findHomophones(all).filter(({ words }) => words.filter(({ met }) => met).length > 1);
   expect(whole.length).toBeGreaterThan(90);
@@ -151,7 +156,7 @@ test('without a passage no word is asked for that children do not know', () => {
     for (const [shown, asked] of makeOf(homophones, all, seed, { count: '8' }).blocks[0]!.rows) {
       for (const word of [asked!, ...shown!.split(/\u00a0+/)]) {
         if (met.has(word) || word.includes("'")) continue;
-        // By film subtitles (SUBTLEX), the order of the bank.
+        // The rank is by film subtitles (SUBTLEX), as in the bank.
         const { base } = all.analyzer.analyze(word).readings[0]!;
         const rank = all.bank.find(word)?.rank ?? all.bank.find(base ?? '')?.rank;
         expect(rank, word).toBeLessThan(13_000);
@@ -163,7 +168,7 @@ test('without a passage no word is asked for that children do not know', () => {
   expect(findHomophones({ ...all, passage: text })[0]!.words.every(({ met }) => met)).toBe(true);
 });
 
-test('the read that is said as red is not met as reed', () => {
+test('the past form read in a passage does not count as a homophone of reed', () => {
   const passage = { title: '', text: 'Ines had read the book.' };
   const found = findHomophones({
     ...lessonInput('steady-steps', 60, { bySight: ['read', 'reed'] }),

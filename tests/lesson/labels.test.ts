@@ -10,7 +10,7 @@ import { lessonInput } from './load-lesson.ts';
 
 afterEach(speakEnglish);
 
-/** Every label a teacher is shown by the parts, early, later and with nothing taught. */
+/** Every label that the parts show to a teacher: at early steps, at later steps, and with nothing taught. */
 const labels = [0, 1, 12, 40, 70].flatMap((step) => {
   const input = lessonInput('steady-steps', step);
   return parts.flatMap((maker) => {
@@ -28,13 +28,13 @@ const labels = [0, 1, 12, 40, 70].flatMap((step) => {
   });
 });
 
-test('in English a label is what the lesson says', () => {
+test('in English, each label is shown as the lesson gives it', () => {
   expect(labels.length).toBeGreaterThan(200);
   expect(labels.filter((label) => sayLabel(label) !== label)).toEqual([]);
   expect([...lessonTexts].filter(([label]) => sayLabel(label) !== label)).toEqual([]);
 });
 
-test('in Spanish no label is left in English but words, numbers and spellings', () => {
+test('in Spanish, only words, numbers and spellings stay in English', () => {
   sayFrom(listMessages('es', spanish));
   const left = labels.filter((label) => sayLabel(label) === label && /[a-z]{2}[^a-z].*[a-z]{2}/.test(label));
   expect([...new Set(left)]).toEqual([]);

@@ -42,7 +42,10 @@ function knownOf(group: Group, sequence: Sequence | undefined): Pick<LessonInput
 export const someSteps = ({ steps }: Sequence): number[] =>
   steps.map((_, i) => i + 1).filter((step) => step % 8 === 0);
 
-/** What a lesson is made from, for a group at a step of a starter sequence, in its accent; a group may be given in part. */
+/**
+ * Returns the input of a lesson for a group at a step of a starter sequence, in the sequence's accent. `more` replaces
+ * fields of the group.
+ */
 export function lessonInput(
   sequenceId: string,
   step: number,

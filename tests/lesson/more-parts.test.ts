@@ -48,42 +48,46 @@ const blockOf = ({ blocks }: ReturnType<typeof makeOf>, id: string) => blocks.fi
 const column = (part: ReturnType<typeof makeOf>, id: string, at = 0): string[] =>
   (blockOf(part, id)?.rows ?? []).map((row) => row[at]!).filter((cell) => cell !== '');
 
-describe('new pattern', () => {
-  test('words on one side have the pattern, words on the other have not, none is on both', ALL, () => {
-    let looked = 0;
-    atEveryStep(newPattern, (part, input, at) => {
-      const [has, hasNot] = [column(part, 'sort', 0), column(part, 'sort', 1)];
-      if (has.length === 0) return;
-      looked++;
-      expect(new Set([...has, ...hasNot]).size, at).toBe(has.length + hasNot.length);
-      expect(column(part, 'words').toSorted(), at).toEqual([...has, ...hasNot].toSorted());
-      const label = blockOf(part, 'pattern')!.title;
-      const { id, family } = catalogue.find((row) => row.label === label)!;
-      if (family === 'syllable type') return;
-      const requires = (word: string): boolean => {
-        const { requires, units } = input.analyzer.analyze(word).readings[0]!;
-        return requires.includes(id) || units.some(({ pattern }) => pattern === id);
-      };
-      expect(
-        has.filter((word) => !requires(word)),
-        at,
-      ).toEqual([]);
-      expect(hasNot.filter(requires), at).toEqual([]);
-      const pattern = blockOf(part, 'pattern')!;
-      expect(
-        pattern.rows[0]!.filter((cell) => cell === ''),
-        at,
-      ).toEqual([]);
-      if (pattern.note!.includes('short word'))
+describe('the new pattern part', () => {
+  test(
+    'sorts words with the pattern on one side and words without it on the other, none on both',
+    ALL,
+    () => {
+      let looked = 0;
+      atEveryStep(newPattern, (part, input, at) => {
+        const [has, hasNot] = [column(part, 'sort', 0), column(part, 'sort', 1)];
+        if (has.length === 0) return;
+        looked++;
+        expect(new Set([...has, ...hasNot]).size, at).toBe(has.length + hasNot.length);
+        expect(column(part, 'words').toSorted(), at).toEqual([...has, ...hasNot].toSorted());
+        const label = blockOf(part, 'pattern')!.title;
+        const { id, family } = catalogue.find((row) => row.label === label)!;
+        if (family === 'syllable type') return;
+        const requires = (word: string): boolean => {
+          const { requires, units } = input.analyzer.analyze(word).readings[0]!;
+          return requires.includes(id) || units.some(({ pattern }) => pattern === id);
+        };
         expect(
-          has.filter((word) => input.known.find(word)!.reading.syllables.length > 1),
+          has.filter((word) => !requires(word)),
           at,
         ).toEqual([]);
-    });
-    expect(looked).toBeGreaterThan(100);
-  });
+        expect(hasNot.filter(requires), at).toEqual([]);
+        const pattern = blockOf(part, 'pattern')!;
+        expect(
+          pattern.rows[0]!.filter((cell) => cell === ''),
+          at,
+        ).toEqual([]);
+        if (pattern.note!.includes('short word'))
+          expect(
+            has.filter((word) => input.known.find(word)!.reading.syllables.length > 1),
+            at,
+          ).toEqual([]);
+      });
+      expect(looked).toBeGreaterThan(100);
+    },
+  );
 
-  test('every pattern that has words has a rule without a gap in it', () => {
+  test('has a complete rule for every pattern that has words', () => {
     const ids = new Set<string>(catalogue.map(({ id }) => id));
     expect(Object.keys(rules).filter((id) => !ids.has(id))).toEqual([]);
     const rows = catalogue.filter(
@@ -100,8 +104,8 @@ describe('new pattern', () => {
   });
 });
 
-describe('word sort', () => {
-  test('every word has the sound once, spelt as its column says', ALL, () => {
+describe('a word sort', () => {
+  test('has the sound exactly once in every word, spelt as in the head of the column', ALL, () => {
     let looked = 0;
     atEveryStep(wordSort, (part, input, at) => {
       const sort = blockOf(part, 'sort');
@@ -125,21 +129,25 @@ describe('word sort', () => {
   });
 });
 
-describe('by-sight words', () => {
-  test('the letters of a row make the word, and each row has the word three times among others', ALL, () => {
-    atEveryStep(bySight, (part, _input, at) => {
-      for (const [word, letters] of blockOf(part, 'map')?.rows ?? [])
-        expect(letters!.replace(/[[\] ]/g, '').toLowerCase(), at).toBe(word!.toLowerCase());
-      for (const [word, row] of blockOf(part, 'find')?.rows ?? []) {
-        const words = row!.split('\u2003');
-        expect(
-          words.filter((each) => each === word),
-          `${at} ${word}`,
-        ).toHaveLength(3);
-        expect(words.length, `${at} ${word}`).toBeGreaterThanOrEqual(5);
-      }
-    });
-  });
+describe('the by-sight words part', () => {
+  test(
+    'shows letters that make up the word, and rows with the word three times among other words',
+    ALL,
+    () => {
+      atEveryStep(bySight, (part, _input, at) => {
+        for (const [word, letters] of blockOf(part, 'map')?.rows ?? [])
+          expect(letters!.replace(/[[\] ]/g, '').toLowerCase(), at).toBe(word!.toLowerCase());
+        for (const [word, row] of blockOf(part, 'find')?.rows ?? []) {
+          const words = row!.split('\u2003');
+          expect(
+            words.filter((each) => each === word),
+            `${at} ${word}`,
+          ).toHaveLength(3);
+          expect(words.length, `${at} ${word}`).toBeGreaterThanOrEqual(5);
+        }
+      });
+    },
+  );
 
   test.each([
     ['said', 'steady-steps', 6, 's [ai] d'],
@@ -148,33 +156,37 @@ describe('by-sight words', () => {
     ['she', 'steady-steps', 20, 'sh e'],
     ['does', 'steady-steps', 32, 'd [oe] s'],
     ['does', 'steady-steps', 75, 'd [oe] s'],
-  ])('%s at a step of %s', (word, id, step, letters) => {
+  ])('maps the letters of %s at a step of %s', (word, id, step, letters) => {
     const { analyzer, known } = lessonInput(id, step);
     expect(mapLetters(word, analyzer.analyze(word).readings[0]!, known)?.letters).toBe(letters);
   });
 
-  test('a word without regular letters is learnt as a whole word', () => {
+  test('treats a word without regular letters as a whole word', () => {
     const { analyzer, known } = lessonInput('steady-steps', 12);
     expect(mapLetters('one', analyzer.analyze('one').readings[0]!, known)).toBeNull();
   });
 });
 
-test('every word to divide is the divided word without its marks, with a type for each syllable', ALL, () => {
-  let looked = 0;
-  atEveryStep(syllableDivision, (part, _input, at) => {
-    for (const [word, marked, types] of blockOf(part, 'divide')?.rows ?? []) {
-      looked++;
-      const plain = marked!.normalize('NFD').replace(/[\u0300-\u036f]/g, '');
-      expect(plain.replaceAll('·', ''), at).toBe(word);
-      expect(plain.split('·').length, `${at} ${word}`).toBe(types!.split(', ').length);
-      expect(plain.split('·').length, `${at} ${word}`).toBeGreaterThanOrEqual(2);
-    }
-  });
-  expect(looked).toBeGreaterThan(500);
-});
+test(
+  'each word to divide equals the divided word without its marks, with a type for each syllable',
+  ALL,
+  () => {
+    let looked = 0;
+    atEveryStep(syllableDivision, (part, _input, at) => {
+      for (const [word, marked, types] of blockOf(part, 'divide')?.rows ?? []) {
+        looked++;
+        const plain = marked!.normalize('NFD').replace(/[\u0300-\u036f]/g, '');
+        expect(plain.replaceAll('·', ''), at).toBe(word);
+        expect(plain.split('·').length, `${at} ${word}`).toBe(types!.split(', ').length);
+        expect(plain.split('·').length, `${at} ${word}`).toBeGreaterThanOrEqual(2);
+      }
+    });
+    expect(looked).toBeGreaterThan(500);
+  },
+);
 
 test(
-  'a check has ten words, five made-up words, five by-sight words and two sentences, or says where there are fewer',
+  'a step check has up to ten words, five made-up words, five by-sight words and two sentences',
   ALL,
   () => {
     let whole = 0;
@@ -200,13 +212,13 @@ describe('cards', () => {
     ['words', '6', '1', 6],
     ['words', '12', '2', 24],
     ['letters', '12', '1', 12],
-  ])('%s, %s a page on %s pages', (of, size, pages, count) => {
+  ])('with %s have %s on a page and fill %s pages', (of, size, pages, count) => {
     const part = makeOf(cards, lessonInput('steady-steps', 32), 5, { of, size, pages });
     expect(part.blocks[0]!.layout).toBe(`cards-${size}`);
     expect(new Set(column(part, 'cards')).size).toBe(count);
   });
 
-  test('no card has a rare ending, and cards of compounds and contractions are whole words', ALL, () => {
+  test('show no rare endings, and show compounds and contractions as whole words', ALL, () => {
     atEveryStep(
       cards,
       (part, input, at) => {
@@ -226,13 +238,13 @@ describe('cards', () => {
     ['second-tide', 26, 'syllables-3'],
     ['steady-steps', 66, 'syllables-3'],
     ['second-tide', 21, 'consonant-le'],
-  ])('every word card of %s %i has %s', (id, step, pattern) => {
+  ])('with words of %s at step %i all have the pattern %s', (id, step, pattern) => {
     const input = lessonInput(id, step);
     for (const word of column(makeOf(cards, input, 7), 'cards'))
       expect(input.known.find(word)!.reading.requires, word).toContain(pattern);
   });
 
-  test('syllable cards make words again, in their order', () => {
+  test('with syllables make up words again, in order', () => {
     const input = lessonInput('steady-steps', 52);
     const texts = column(makeOf(cards, input, 5, { of: 'syllables' }), 'cards');
     expect(texts.length).toBeGreaterThan(8);
@@ -245,7 +257,7 @@ describe('cards', () => {
     expect(isWords(0), joined).toBe(true);
   });
 
-  test('cards have the words of the sheet first', () => {
+  test('use the words of the sheet first', () => {
     const input = lessonInput('steady-steps', 30);
     const sheet = [
       {
@@ -266,7 +278,7 @@ describe('cards', () => {
   });
 });
 
-test('in letter mapping a schwa is always an irregular part', () => {
+test('a schwa is always an irregular part in letter mapping', () => {
   const { analyzer, known } = lessonInput('england-2013', 46);
   for (const [word, letters] of [
     ['about', '[a] b ou t'],
@@ -275,45 +287,41 @@ test('in letter mapping a schwa is always an irregular part', () => {
     expect(mapLetters(word, analyzer.analyze(word).readings[0]!, known)?.letters).toBe(letters);
 });
 
-test(
-  'every pattern of the step takes part in the words of a check, of cards and of a home sheet',
-  ALL,
-  () => {
-    for (const [maker, block, room] of [
-      [stepCheck, 'real', 10],
-      [cards, 'cards', 12],
-      [homeSheet, 'en-words', 8],
-    ] as const) {
-      let looked = 0;
-      atEveryStep(maker, (part, input, at) => {
-        if (part.says !== null || input.focus.length === 0) return;
-        const needs = column(part, block).map((word) => {
-          const reading = input.known.find(word)?.reading ?? input.analyzer.analyze(word).readings[0]!;
-          return new Set(reading.requires);
-        });
-        const all = input.focus.filter((id) => wordsOfPattern(input, id).length > 0);
-        // A rime (-ank) is shown by words of its letters, and there may be more patterns than room.
-        const shown = all.filter((id) => !id.startsWith('rime-') && wordsOfPattern(input, id).length > 2);
-        if (all.length > room) return;
-        looked++;
-        expect(
-          shown.filter((id) => !needs.some((requires) => requires.has(id))),
-          at,
-        ).toEqual([]);
+test('a check, cards and a home sheet have words for every pattern of the step', ALL, () => {
+  for (const [maker, block, room] of [
+    [stepCheck, 'real', 10],
+    [cards, 'cards', 12],
+    [homeSheet, 'en-words', 8],
+  ] as const) {
+    let looked = 0;
+    atEveryStep(maker, (part, input, at) => {
+      if (part.says !== null || input.focus.length === 0) return;
+      const needs = column(part, block).map((word) => {
+        const reading = input.known.find(word)?.reading ?? input.analyzer.analyze(word).readings[0]!;
+        return new Set(reading.requires);
       });
-      expect(looked).toBeGreaterThan(80);
-    }
-  },
-);
+      const all = input.focus.filter((id) => wordsOfPattern(input, id).length > 0);
+      // A rime (-ank) is shown by words with its letters. A step may have more patterns than there is room for.
+      const shown = all.filter((id) => !id.startsWith('rime-') && wordsOfPattern(input, id).length > 2);
+      if (all.length > room) return;
+      looked++;
+      expect(
+        shown.filter((id) => !needs.some((requires) => requires.has(id))),
+        at,
+      ).toEqual([]);
+    });
+    expect(looked).toBeGreaterThan(80);
+  }
+});
 
-test('no cut parts a soft c or g from the letter that softens it', ALL, () => {
+test('no syllable division separates a soft c or g from the letter that softens it', ALL, () => {
   atEveryStep(syllableDivision, (part, _input, at) => {
     for (const [, marked = ''] of blockOf(part, 'divide')?.rows ?? [])
       expect(marked.normalize('NFD').replace(/[\u0300-\u036f]/g, ''), at).not.toMatch(/[cg]·[eiy]/);
   });
 });
 
-test('a group in England meets no American spelling, and another no British one', ALL, () => {
+test('a group in England gets no American spelling, and other groups get no British spelling', ALL, () => {
   for (const { id, step } of steps) {
     const words = fitWords(quickInput(id, step)).map(({ word }) => word);
     const isEngland = id === 'england-2013';
@@ -333,11 +341,11 @@ test.each([
   ['dird', 'D ER D'],
   ['firt', 'F ER T'],
   ['haint', 'HH EY N T'],
-])('%s is too near a word to be a made-up one', (word, sound) =>
+])('%s sounds too much like a word to be a made-up word', (word, sound) =>
   expect(isMistakable(word, sound)).toBe(true),
 );
 
-test('words to divide in a lesson on closed syllables have no open one before it is taught', () => {
+test('a lesson on closed syllables has no words with open syllables before these are taught', () => {
   const input = lessonInput('second-tide', 10);
   expect(input.focus).toContain('type-closed');
   expect(input.sequence!.steps.slice(10).flatMap(({ teaches }) => teaches)).toContain('type-open');
@@ -348,7 +356,7 @@ test('words to divide in a lesson on closed syllables have no open one before it
   }
 });
 
-test('a home sheet names a silent w alone, and no card is sw', () => {
+test('a home sheet names a silent w by itself, and no card shows sw', () => {
   const input = lessonInput('england-2013', 30);
   expect(input.focus).toContain('w-silent');
   for (let seed = 0; seed < 6; seed++) {
@@ -360,7 +368,7 @@ test('a home sheet names a silent w alone, and no card is sw', () => {
   }
 });
 
-test('a home sheet is in the language asked for, with the same words', () => {
+test('a home sheet is in the chosen language, with the same words in each', () => {
   const input = lessonInput('steady-steps', 29);
   const [english, spanish] = ['en', 'es'].map((language) => makeOf(homeSheet, input, 3, { language }));
   expect(english!.blocks[0]!.rows[0]![0]).toMatch(/“ai”, as in rain/);
@@ -370,7 +378,7 @@ test('a home sheet is in the language asked for, with the same words', () => {
 });
 
 test(
-  'a home sheet names at most five spellings, no rare ends, and no by-sight word of its pattern',
+  'a home sheet names at most five spellings, no rare endings, and no by-sight word of its pattern',
   ALL,
   () => {
     atEveryStep(homeSheet, (part, { focus }, at) => {
@@ -389,9 +397,11 @@ test(
   },
 );
 
-test.each(moreParts)('nothing taught and odd passages: %o', (maker) => checkOddInputs(maker));
+test.each(moreParts)('nothing taught or an odd passage causes no error: %o', (maker) =>
+  checkOddInputs(maker),
+);
 
-test('the same number gives the same part', () => {
+test('the same seed gives the same part', () => {
   const input = { ...lessonInput('steady-steps', 66), passage: storm };
   for (const maker of moreParts) expect(makeOf(maker, input, 9)).toEqual(makeOf(maker, input, 9));
 });
@@ -404,18 +414,18 @@ describe('spaced review', () => {
   ];
   const input = { ...lessonInput('steady-steps', 32), earlier };
 
-  test('words due again come back, the latest first, and none that cannot be read or was met today', () => {
+  test('brings due words back, the latest first, without words that are unreadable or were met today', () => {
     const part = makeOf(spacedReview, input, 1);
     expect(column(part, 'words')).toEqual(['rain', 'goat', 'boat']);
     expect(column(part, 'by-sight')).toEqual(['said']);
     expect(blockOf(part, 'words')!.rows[1]).toEqual(['goat', '5 days ago']);
   });
 
-  test('the teacher sees the patterns that have not come back for a month', () => {
+  test('shows the teacher the patterns that have not been used for a month', () => {
     expect(column(makeOf(spacedReview, input, 1), 'long')).toEqual(['ai as in rain']);
   });
 
-  test('before the first sheet, and on a day with nothing due, it says so', () => {
+  test('shows a note before the first sheet, and on a day with nothing due', () => {
     expect(makeOf(spacedReview, { ...input, earlier: [] }, 1).says).toMatch(/No sheet/);
     const today = earlier.filter(({ day }) => day === input.day);
     expect(makeOf(spacedReview, { ...input, earlier: today }, 1).says).toMatch(/Nothing is due/);

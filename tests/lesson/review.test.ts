@@ -11,10 +11,10 @@ const all = lessonInput('steady-steps', sequences.find(({ id }) => id === 'stead
   alsoTaught: correspondences.map(({ id }) => id),
 });
 
-// Outside source: Hanna and others 1966, from memory (published-shares.ts). Their 17,310 words are of all kinds, ours are
-// the common ones fit for a primary class, so that ranks may change places where two are near; the leader may not,
-// unless it is said why.
-describe('the published leader of a sound leads in our count too', () => {
+// Outside source: Hanna and others 1966, from memory (published-shares.ts). Their 17,310 words are of all kinds, and
+// our words are common words fit for a primary class. Two spellings with similar shares may therefore change places.
+// The most frequent spelling must be the same unless a reason is given.
+describe('the most frequent published spelling of a sound also leads in our count', () => {
   const others: Readonly<Record<string, string>> = {
     UH: 'u of put and full is rarer among common words than the oo of book',
     SH: 'ti is an ending (-tion) to us, and no spelling of its own',
@@ -27,15 +27,18 @@ describe('the published leader of a sound leads in our count too', () => {
     'EH.R': 'are and air are near, and common words have more compounds of air and hair',
     CH: 't before u (picture) is an ending to us',
   };
-  test.each(Object.keys(publishedShares).filter((sound) => !(sound in others)))('%s', (sound) => {
-    const ways = waysToSpell(sound, all.known);
-    const published = ways.filter((way) => way.published !== null);
-    const ours = published.toSorted((a, b) => b.share - a.share)[0]!;
-    expect(ours.published).toBe(published[0]!.published);
-  });
+  test.each(Object.keys(publishedShares).filter((sound) => !(sound in others)))(
+    'for the sound %s',
+    (sound) => {
+      const ways = waysToSpell(sound, all.known);
+      const published = ways.filter((way) => way.published !== null);
+      const ours = published.toSorted((a, b) => b.share - a.share)[0]!;
+      expect(ours.published).toBe(published[0]!.published);
+    },
+  );
 });
 
-test('the table has only spellings that were taught: long e at three steps', () => {
+test('the table of spellings has only taught spellings: long e at three steps', () => {
   const lettersAt = (step: number) =>
     waysToSpell('IY', lessonInput('steady-steps', step).known).map(({ letters }) => letters);
   const counts = [10, 30, 60].map((step) => lettersAt(step).length);
@@ -47,7 +50,7 @@ test('the table has only spellings that were taught: long e at three steps', () 
   expect(lettersAt(before + 1)).toContain('ea');
 });
 
-test('every example has the letters for the sound and can be read', () => {
+test('every example of a spelling has its letters for the sound and can be read', () => {
   for (const sound of Object.keys(publishedShares)) {
     const ways = waysToSpell(sound, all.known);
     expect(ways, sound).not.toEqual([]);
@@ -65,7 +68,7 @@ const everySound = [...new Set(correspondences.flatMap(({ sounds }) => sounds))]
   (sound) => sound !== '-',
 );
 
-test('a spelling rarer than 1% of a vowel or 0.6% of a consonant has a word that children know or the catalogue names, except spellings of the lesson', () => {
+test('a rare spelling outside the lesson has only known words or catalogue examples', () => {
   let ours = 0;
   for (const sound of everySound) {
     for (const { letters, share, examples } of waysToSpell(sound, all.known)) {
@@ -83,7 +86,7 @@ test('a spelling rarer than 1% of a vowel or 0.6% of a consonant has a word that
   expect(ours).toBeGreaterThan(0);
 });
 
-test('the ways to spell a sound are all that were taught, also where the British hear no r, and no weak vowel', () => {
+test('the ways to spell a sound are all taught spellings, even if the British r is silent', () => {
   const lettersOf = (id: string, step: number, sound: string): string[] => {
     const { known, focus } = lessonInput(id, step);
     return waysToSpell(sound, known, focus).map(({ letters }) => letters);
@@ -94,7 +97,7 @@ test('the ways to spell a sound are all that were taught, also where the British
   expect(lettersOf('steady-steps', 72, 'IH')).not.toContain('e');
 });
 
-test('an example is a base word in which the letters say this sound and nothing else', () => {
+test('an example is a base word in which the letters stand only for this sound', () => {
   let looked = 0;
   for (const sound of everySound) {
     for (const { letters, examples } of waysToSpell(sound, all.known)) {

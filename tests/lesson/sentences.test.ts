@@ -4,7 +4,7 @@ import { composeSentences } from '../../src/lesson/sentences/index.ts';
 import { createVocabulary } from '../../src/lesson/sentences/vocabulary.ts';
 import { lessonInput, sequences, someSteps } from './load-lesson.ts';
 
-/** From so many readable words on, sentences are promised. */
+/** The number of readable words from which sentences are promised. */
 const ENOUGH_WORDS = 60;
 
 function compose(
@@ -22,10 +22,11 @@ const wordsOf = (sentence: string): string[] => sentence.replace(/[.?]/g, '').sp
 
 describe.each(sequences)('$id', (sequence) => {
   const { id } = sequence;
-  test('a group with enough words gets twenty sentences, each readable and well made', {
+  test('a group with enough words gets twenty readable, well-made sentences', {
     timeout: 120_000,
   }, () => {
-    // The first, where little can be said, and some later ones: dictation.test.ts goes through all.
+    // The test uses the first steps, where few sentences are possible, and some later steps. dictation.test.ts uses all
+    // steps.
     for (const step of [1, 2, 3, 4, 5, 6, 7, ...someSteps(sequence)]) {
       const input = lessonInput(id, step);
       const sentences = compose(input, step);
@@ -36,7 +37,7 @@ describe.each(sequences)('$id', (sequence) => {
         expect(sentence).toMatch(/^[A-Z][A-Za-z' -]* [a-z' -]*[A-Za-z'-]+[.?]$/);
         expect(wordsOf(sentence).length).toBeGreaterThanOrEqual(4);
         expect(wordsOf(sentence).length).toBeLessThanOrEqual(10);
-        // Said with a vowel at the start, or with the sound of y or w.
+        // The articles must fit the first sound of the next word, which may be a vowel or the sound of y or w.
         expect(sentence).not.toMatch(
           /\ba (?!eu|one\b)[aeio]|\ban (?!hour|honest|heir)[^aeiou]|\b(\w+) \1\b/i,
         );
@@ -45,7 +46,7 @@ describe.each(sequences)('$id', (sequence) => {
   });
 });
 
-test('most sentences practise what the lesson is about', () => {
+test('most sentences practise the patterns of the lesson', () => {
   const shares = [8, 14, 20, 24, 30, 36, 45].map((step) => {
     const input = lessonInput('steady-steps', step);
     const sentences = compose(input, 1);
@@ -59,31 +60,28 @@ test('most sentences practise what the lesson is about', () => {
   for (const share of shares) expect(share).toBeGreaterThan(0.8);
 });
 
-test.each([24, 36, 48])(
-  'at step %i sentences that were written by hand come before those that are made',
-  (step) => {
-    const input = lessonInput('steady-steps', step);
-    const vocabulary = createVocabulary(input.known, input.focus);
-    const [count, longest] = [10, 6];
-    const practise = vocabulary.written().filter((sentence) => {
-      const words = wordsOf(sentence);
-      return words.length >= 4 && words.length <= longest && vocabulary.practises(words.join(' '));
-    });
-    const taken = compose(input, 1, count, longest);
-    expect(practise.length).toBeGreaterThan(2);
-    expect(taken).toHaveLength(count);
-    expect(taken.filter((sentence) => practise.includes(sentence))).toHaveLength(
-      Math.min(count, practise.length),
-    );
-  },
-);
+test.each([24, 36, 48])('at step %i handwritten sentences come before composed sentences', (step) => {
+  const input = lessonInput('steady-steps', step);
+  const vocabulary = createVocabulary(input.known, input.focus);
+  const [count, longest] = [10, 6];
+  const practise = vocabulary.written().filter((sentence) => {
+    const words = wordsOf(sentence);
+    return words.length >= 4 && words.length <= longest && vocabulary.practises(words.join(' '));
+  });
+  const taken = compose(input, 1, count, longest);
+  expect(practise.length).toBeGreaterThan(2);
+  expect(taken).toHaveLength(count);
+  expect(taken.filter((sentence) => practise.includes(sentence))).toHaveLength(
+    Math.min(count, practise.length),
+  );
+});
 
-test('a lesson on contractions gives sentences with some', () => {
+test('a lesson on contractions has sentences with contractions', () => {
   const sentences = compose(lessonInput('steady-steps', 42), 1);
   expect(sentences.filter((sentence) => /'(?:t|m|re|ll|s)\b/.test(sentence)).length).toBeGreaterThan(14);
 });
 
-test('sentences are no longer than is wanted, and the same for the same seed', () => {
+test('sentences are no longer than wanted, and the same for the same seed', () => {
   const input = lessonInput('england-2013', 30);
   const short = compose(input, 2, 10, 5);
   expect(short).toHaveLength(10);
@@ -92,7 +90,7 @@ test('sentences are no longer than is wanted, and the same for the same seed', (
   expect(compose(input, 3, 10, 5)).not.toEqual(short);
 });
 
-test('verbs agree with who does it', () => {
+test('verbs agree with their subjects', () => {
   const many = [12, 20, 28, 36, 44, 52].flatMap((step) =>
     compose(lessonInput('steady-steps', step), step, 60),
   );

@@ -5,7 +5,10 @@ import { cutPhrases } from '../../src/lesson/smooth-reading/cut-phrases.ts';
 import { smoothReading } from '../../src/lesson/smooth-reading/smooth-reading.ts';
 import { checkOddInputs, inputAt, makeOf, storm } from './check-sheet.ts';
 
-/** Share of the breaks made that are ours by hand, and of those by hand that are made. */
+/**
+ * Returns the precision (the share of our breaks that were also made by hand) and the recall (the share of the breaks
+ * by hand that we made).
+ */
 function measure(file: string, cut: (sentence: string) => readonly string[]) {
   const lines = readFileSync(new URL(file, import.meta.url), 'utf8').split('\n');
   let [both, made, byHand] = [0, 0, 0];
@@ -19,13 +22,13 @@ function measure(file: string, cut: (sentence: string) => readonly string[]) {
   return { precision: both / made, recall: both / byHand };
 }
 
-/** How many words are before each break. */
+/** Returns for each break the number of words before it. */
 function places(phrases: readonly string[]): Set<number> {
   let words = 0;
   return new Set(phrases.slice(0, -1).map((phrase) => (words += phrase.split(/\s+/).length)));
 }
 
-/** The chunks of a general library, as an outside measure (npm compromise). */
+/** Splits a sentence into the chunks of a general library, as an outside measure (npm compromise). */
 function chunks(sentence: string): string[] {
   const found = nlp(sentence).chunks().json() as { text: string }[];
   return found.map(({ text }) => text.trim()).filter((text) => text !== '');
@@ -34,18 +37,21 @@ function chunks(sentence: string): string[] {
 test.each([
   ['phrases.txt', 0.88],
   ['phrases-held-back.txt', 0.76],
-])('breaks are those made by hand in %s, nearer than a general tagger’s chunks', (file, least) => {
-  const ours = measure(file, cutPhrases);
-  expect(ours.precision).toBeGreaterThan(least);
-  expect(ours.recall).toBeGreaterThan(least);
-  const theirs = measure(file, chunks);
-  expect(ours.precision).toBeGreaterThan(theirs.precision);
-  expect(ours.recall).toBeGreaterThan(theirs.recall);
-});
+])(
+  'phrase breaks match the breaks made by hand in %s, better than a general tagger’s chunks',
+  (file, least) => {
+    const ours = measure(file, cutPhrases);
+    expect(ours.precision).toBeGreaterThan(least);
+    expect(ours.recall).toBeGreaterThan(least);
+    const theirs = measure(file, chunks);
+    expect(ours.precision).toBeGreaterThan(theirs.precision);
+    expect(ours.recall).toBeGreaterThan(theirs.recall);
+  },
+);
 
 test('phrases are made for any group and any passage', () => checkOddInputs(smoothReading));
 
-test('sentences with a word not yet taught are on the key alone, and the words of the others are counted up', () => {
+test('sentences with an untaught word are only on the key, and the other sentences count their words', () => {
   const { blocks } = makeOf(smoothReading, { ...inputAt('steady-steps', 30), passage: storm }, 5, {
     count: '12',
   });
@@ -63,7 +69,7 @@ test('sentences with a word not yet taught are on the key alone, and the words o
   }
 });
 
-test('without a passage there are sentences of words the group knows; before it knows any, the adult is told', () => {
+test('without a passage, a group gets sentences of known words, or the adult gets a note', () => {
   const [made] = makeOf(smoothReading, inputAt('steady-steps', 30), 1).blocks;
   expect(made!.rows).toHaveLength(6);
   expect(made!.note).toMatch(/^Made of words the group can read/);

@@ -14,12 +14,15 @@ import { inVariety } from '../../src/variety/index.ts';
 import { makeOf, storm, unreadable } from './check-sheet.ts';
 import { lessonInput, sequences, someSteps } from './load-lesson.ts';
 
-/** Left out as words of their own, harmless as half of another: landlord. */
+/** Words that are not banned, because they are harmless as part of another word: landlord. */
 const PLAIN = new Set(['lord']);
 
-/** Read one by one: some are on the registry lists for another meaning (chug). */
+/** Words that were checked one by one. Some of them are on the registry lists for another meaning (chug). */
 const harmless = readWordList('more-lesson-words.txt');
-/** The words of npm naughty-words and profane-words, and our own list; not letters taught as such (ing), which are no words there. */
+/**
+ * The words of npm naughty-words and profane-words and of our own list. Spellings taught as letters (ing) are left out,
+ * since they are not words on a sheet.
+ */
 const spellings = new Set(catalogue.flatMap(({ letters }) => letters.split(' ')));
 const banned = new Set(
   [
@@ -51,7 +54,7 @@ function itemsOf(from: string, { blocks }: LessonPart, shows: (column: Column) =
   );
 }
 
-/** Words in lower case, without the marks of a dictionary: hō·p\u2009ing is hoping. */
+/** Returns the words in lower case, without the marks of a dictionary: hō·p\u2009ing becomes hoping. */
 function wordsOf(text: string): string[] {
   const plain = text.normalize('NFD').replace(/[\u0300-\u036f·\u2009\u200a\u202f]/g, '');
   return (
@@ -64,7 +67,7 @@ function wordsOf(text: string): string[] {
 
 let bases: ReadonlySet<string> | undefined;
 
-/** The verbs, phrases and things of the sentences, which were written by hand: June, shanty. */
+/** Words of the handwritten verbs, phrases, things and sentences, for example June and shanty. */
 const ofSentences = new Set(
   [verbFrames, phraseClasses, wordClasses, { lateFrames }, written.sentences]
     .flatMap((words) => Object.values(words).flat())
@@ -72,7 +75,10 @@ const ofSentences = new Set(
     .flatMap(wordsOf),
 );
 
-/** A word of the bank, the passage or the sentences' own lists, a name, a short form, a homophone with a clue of our own, a word learnt as a whole, the base of one of the bank. */
+/**
+ * Whether a word has a known origin: the bank, the passage, the lists for sentences, the names, the short forms, the
+ * homophones with our own clues, or the words learnt as a whole. The base of a bank word counts too.
+ */
 function isOrdinary(word: string, { bank, analyzer, group, judge, passage }: LessonInput): boolean {
   bases ??= new Set(bank.words.map((each) => analyzer.analyze(each.word).readings[0]!.base ?? ''));
   const plain = word.replace(/'s?$/, '');
@@ -92,7 +98,7 @@ function isOrdinary(word: string, { bank, analyzer, group, judge, passage }: Les
   );
 }
 
-test('two thousand items from twenty steps are fit for a class', { timeout: 240_000 }, () => {
+test('two thousand items from twenty steps are suitable for a class', { timeout: 240_000 }, () => {
   const items: Item[] = [];
   const strange: string[] = [];
   for (const { id, step } of twenty) {

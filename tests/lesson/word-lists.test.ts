@@ -14,7 +14,10 @@ import { wordLists } from '../../src/lesson/word-lists/word-lists.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
 import { checkOddInputs, inputAt, makeOf, steps, unreadable } from './check-sheet.ts';
 
-/** That pupils can read it all is tested for every step beside the other parts; here for some, with every choice. */
+/**
+ * Some steps, tested with every choice. Another test checks for every step, together with the other parts, that pupils
+ * can read everything.
+ */
 const some = steps
   .filter((_, i) => i % 20 === 3)
   .map(({ id, step }) => ({ id, step, input: inputAt(id, step) }));
@@ -38,7 +41,7 @@ const find = (word: string) => listed.find((each) => each.word === word)!;
 const findSteps = createFindSteps(listed);
 const neighbours = (word: string) => findSteps(find(word)).map(({ to }) => to.word);
 
-describe('one unit apart', () => {
+describe('words one unit apart', () => {
   test.each([
     ['ship', 'chip', 'one digraph for another'],
     ['hop', 'hope', 'a split vowel is one unit'],
@@ -55,12 +58,12 @@ describe('one unit apart', () => {
     ['hat', 'chart', 'two'],
     ['tar', 'tip', 'two'],
     ['part', 'party', 'no change, so not among these'],
-  ])('not %s and %s: %s', (one, other) => {
+  ])('do not include %s and %s: %s', (one, other) => {
     expect(findSteps(find(one), new Set(['change'])).map(({ to }) => to.word)).not.toContain(other);
   });
 });
 
-describe('pairs', () => {
+describe('pairs of words for a pattern', () => {
   const pairsFor = (pattern: string) =>
     findContrasts(
       listed.filter(({ requires }) => requires.includes(pattern)),
@@ -78,7 +81,7 @@ describe('pairs', () => {
     ['suffix-s', 'days day'],
   ])('%s: %s', (pattern, pair) => expect(pairsFor(pattern)).toContain(pair));
 
-  test('the second word lacks the pattern, and no word comes twice', () => {
+  test('the second word of a pair lacks the pattern, and no word comes twice', () => {
     for (const pattern of ['ee', 'sh', 'start-bl', 'suffix-ing', 'change-drop-e']) {
       const words = pairsFor(pattern).flatMap((pair) => pair.split(' '));
       expect(words.length, pattern).toBeGreaterThan(6);
@@ -89,14 +92,14 @@ describe('pairs', () => {
     }
   });
 
-  /** The sounds of a word; a vowel with r, and the yoo of cute, are one each. */
+  /** Returns the sounds of a word. A vowel with r counts as one sound, and so does the yoo of cute. */
   const soundsOf = ({ pronunciation }: { pronunciation: string }): string[] =>
     pronunciation
       .replaceAll(/([AEIOU][A-Z]) R(?= |$)/g, '$1+R')
       .replaceAll('Y UW', 'Y+UW')
       .split(' ');
 
-  test('all pairs of a list are known to children, and differ in what the question asks for', () => {
+  test('children know all words of the pairs, and each pair differs in what its question asks for', () => {
     const kinds = new Set<string>();
     let looked = 0;
     const endings = ['start-sl', 'end-nd', 'change-double', 'change-y-to-i', 'suffix-s', 'suffix-ing'];
@@ -131,14 +134,14 @@ describe('pairs', () => {
   });
 
   test.each(['syllables-2', 'type-closed', 'tion', 'schwa-a'])(
-    'there are none for %s, which is no single unit',
+    'there are no pairs for %s, which is no single unit',
     (pattern) => {
       expect(pairsFor(pattern)).toEqual([]);
     },
   );
 });
 
-test('words of a chain are one unit apart, never twice, and not at one place twice running', () => {
+test('words of a chain are one unit apart, come only once, and never change at one place twice running', () => {
   let longest = 0;
   for (const { step, input } of some.slice(0, 9)) {
     const all = new Map(listWords(input).map((each) => [each.word, each]));
@@ -164,7 +167,7 @@ test('words of a chain are one unit apart, never twice, and not at one place twi
   expect(longest).toBe(8);
 });
 
-test('a chain keeps to the pattern: one of three words off it at most, two in all, both ends on it', () => {
+test('a chain begins and ends with its pattern, and at most two and at most a third of its words lack it', () => {
   const off = new Map<number, number>();
   for (const { id, step, input } of some) {
     const all = new Map(listWords(input).map((each) => [each.word, each]));
@@ -217,7 +220,7 @@ describe('made-up words', () => {
     }
   });
 
-  // The lists of npm naughty-words and profane-words.
+  // Source: the lists of npm naughty-words and profane-words.
   test('neither look nor sound like a coarse word', () => {
     for (const { word } of made) {
       expect(unfitSounds.has(analyzer.analyze(word).readings[0]!.pronunciation), word).toBe(false);
@@ -267,16 +270,16 @@ describe('made-up words', () => {
     ['splone', 'S P L OW N'],
   ])('%s is allowed', (word, sound) => expect(isMistakable(word, sound)).toBe(false));
 
-  test('a spelling with two usual sounds has none', () => {
+  test('are not made for a spelling with two usual sounds', () => {
     expect(made.filter(({ id }) => /^(ow-long-o|oo-book|ea-short-e|th-voiced)$/.test(id))).toEqual([]);
   });
 
-  test('the lists of fingerprints are of today: make them again with `npx tsx src/data/lesson/list-mistakable.ts`', () => {
+  test('have up-to-date fingerprint lists (otherwise run `npx tsx src/data/lesson/list-mistakable.ts`)', () => {
     expect(listMistakable(analyzer)).toEqual(mistakable);
   });
 });
 
-test('an ending, a blend, a spelling change and a kind of syllable are listed too', () => {
+test('words are also listed for an ending, a blend, a spelling change and a kind of syllable', () => {
   for (const [id, step, pattern] of [
     ['steady-steps', 21, 'suffix-ing'],
     ['steady-steps', 15, 'start-bl'],
@@ -295,7 +298,7 @@ test('an ending, a blend, a spelling change and a kind of syllable are listed to
   }
 });
 
-test('with nothing taught it says what to do', () => {
+test('with nothing taught, there are no lists, and a message says to choose the step of the group', () => {
   const { blocks, says } = makeOf(wordLists, { ...late, focus: [] }, 1);
   expect(blocks).toEqual([]);
   expect(says).toMatch(/Choose the group’s step/);

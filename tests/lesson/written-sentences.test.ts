@@ -8,7 +8,7 @@ import { lessonInput, sequences } from './load-lesson.ts';
 const sentences = Object.values(written.sentences).flat();
 const wordsOf = (sentence: string): string[] => sentence.slice(0, -1).toLowerCase().split(' ');
 
-test('a written sentence is four to eleven words, a statement or a question, and there once', () => {
+test('a written sentence has four to eleven words, is a statement or a question, and comes only once', () => {
   expect(sentences.length).toBeGreaterThan(2000);
   for (const sentence of sentences) {
     expect(sentence).toMatch(/^[A-Z][A-Za-z' -]*[A-Za-z'][.?]$/);

@@ -1,6 +1,6 @@
 import ts from 'typescript';
 
-/** A small change of a file that a test of it should notice. */
+/** A small change to a file that a test of the file should notice. */
 export interface Change {
   readonly kind: 'comparison' | 'condition' | 'constant' | 'return';
   readonly start: number;
@@ -17,7 +17,10 @@ const COMPARISONS: Readonly<Partial<Record<ts.SyntaxKind, string>>> = {
   [ts.SyntaxKind.ExclamationEqualsEqualsToken]: '===',
 };
 
-/** Every small change of a file: a comparison turned, a condition dropped, a constant changed, the two values of a choice swapped. */
+/**
+ * Returns every small change of a file: a comparison changed, a condition dropped, a constant changed, or the two
+ * values of a choice swapped.
+ */
 export function listChanges(path: string, text: string): Change[] {
   const kind = path.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
   const file = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true, kind);
@@ -26,7 +29,7 @@ export function listChanges(path: string, text: string): Change[] {
     found.push({ kind, start: node.getStart(), end: node.getEnd(), becomes });
   };
   const visit = (node: ts.Node): void => {
-    // Types are gone when the code runs, and a message is for people.
+    // Skips types, which are gone when the code runs, and thrown messages, which are for people.
     if (ts.isTypeNode(node) || ts.isImportDeclaration(node) || ts.isThrowStatement(node)) return;
     if (ts.isBinaryExpression(node)) {
       const { left, right, operatorToken } = node;
@@ -57,7 +60,7 @@ export function listChanges(path: string, text: string): Change[] {
   return found;
 }
 
-/** Whether an expression is plainly true or false, so that its opposite is of the same type. */
+/** Returns whether an expression is clearly true or false, so that its opposite has the same type. */
 function isTruth(node: ts.Node): boolean {
   if (ts.isPrefixUnaryExpression(node)) return node.operator === ts.SyntaxKind.ExclamationToken;
   return (

@@ -10,10 +10,12 @@ import { type Change, listChanges } from './list-changes.ts';
 import { createTestFinder } from './tests-of.ts';
 
 /**
- * `npm run mutate [-- --count 50 --seed 1 --only WORD --browser]`: makes so many small changes, one at a time, in a copy of the last commit,
- * runs the tests that reach the changed file, the nearest first, and says which change no test noticed. Changes are drawn evenly from the folders
- * below. With `--browser`, what no other test noticed is tried in Chromium: on specs that bundle
- * the changed file, then built, in the journeys for its folder. An hour for 50 on two cores, without browsers half of it.
+ * `npm run mutate [-- --count 50 --seed 1 --only WORD --browser]`: makes the given number of small changes, one at a
+ * time, in a copy of the last commit. For each change, it runs the tests that reach the changed file, nearest first. It
+ * reports the changes that no test noticed. Changes are drawn evenly from the folders below.
+ * With `--browser`, each change that no other test noticed is tried in Chromium. The specs that bundle the changed file
+ * come first. Then the changed extension is built, and the journeys for the folder of the file are run.
+ * A run of 50 changes takes an hour on two cores, or half of that without browsers.
  */
 const { values } = parseArgs({
   options: {
@@ -21,19 +23,22 @@ const { values } = parseArgs({
     seed: { type: 'string', default: '1' },
     only: { type: 'string', default: '' },
     browser: { type: 'boolean', default: false },
-    /** How many test files at most, the nearest first. */
+    /** The highest number of test files to run, nearest first. */
     tests: { type: 'string', default: '30' },
-    /** The commit that is tried. */
+    /** The commit to change and test. */
     at: { type: 'string', default: 'HEAD' },
     out: { type: 'string', default: '.output/mutate.tsv' },
-    /** Goes on with this one, after a run that was ended. */
+    /** The number of the change to continue from, after a run that was ended. */
     from: { type: 'string', default: '1' },
-    /** Only says what would be changed. */
+    /** Only lists the changes, without making them. */
     list: { type: 'boolean', default: false },
   },
 });
 const FOLDERS = ['analyze', 'overlay', 'pages', 'host', 'lesson', 'swap'];
-/** Specs of the extension as it is built, by what they are for. A spec that bundles a part by itself is found by its imports. */
+/**
+ * Specs that test the built extension, by the sources they cover. A spec that bundles a part by itself is found by its
+ * imports.
+ */
 const JOURNEYS: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^src\/overlay\/card|^src\/pages\/card/, ['card-frame', 'card-covers', 'private-marks']],
   [/^src\/overlay/, ['page-kinds', 'scope', 'private-marks', 'panel']],
@@ -54,7 +59,7 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => pr
 execFileSync('bash', ['-c', `git archive ${values.at} | tar -x -C "${copy}"`], { cwd: root });
 mkdirSync(join(copy, 'public'), { recursive: true });
 for (const made of ['node_modules', '.wxt', 'public/data']) symlinkSync(join(root, made), join(copy, made));
-// Vite gives nothing from outside of its root, where these links lead.
+// Vite serves no files from outside its root, and these links lead outside it.
 const config = join(copy, 'tests/vitest.config.ts');
 const begin = 'export default defineConfig({';
 writeFileSync(
@@ -108,7 +113,10 @@ for (const [n, change] of drawn.entries()) {
 }
 console.log(`${rows.length - survived} noticed, ${survived} survived`);
 
-/** The changes, as many from each folder and by turns, so that a run that is ended early has some of each; the same for the same seed. */
+/**
+ * Draws the changes: equally many from each folder, in turns, so that a run that is ended early has some of each. The
+ * same seed gives the same changes.
+ */
 function draw(count: number, seed: number): Drawn[] {
   const byFolder = FOLDERS.map((folder) => {
     const where = { cwd: copy, ignore: ['**/*.test.*', '**/*.d.ts'] };
@@ -125,13 +133,13 @@ function draw(count: number, seed: number): Drawn[] {
   });
 }
 
-/** The test that noticed the change, or null. */
+/** Returns the test that noticed the change, or null. */
 function notice(file: string): string | null {
   const near = testsOf(file).map(({ file }) => file);
   const plain = near
     .filter((test) => test.endsWith('.test.ts') || test.endsWith('.test.tsx'))
     .slice(0, Number(values.tests));
-  // A few by themselves come to an answer sooner.
+  // A few test files run by themselves give an answer sooner.
   const found = run(plain.slice(0, 6), '') ?? run(plain.slice(6), '');
   if (found !== null || !values.browser) return found;
   // Specs that bundle a part of the sources by themselves need no build.
@@ -167,7 +175,7 @@ function run(tests: readonly string[], project: string): string | null {
     { cwd: copy, encoding: 'utf8', timeout: 600_000 },
   );
   if (status === 0) return null;
-  // Somebody ended the run, not the change.
+  // The run was ended by somebody, not by the change.
   if (signal && !error) process.exit(130);
   try {
     const { testResults } = JSON.parse(readFileSync(report, 'utf8'));
@@ -177,7 +185,7 @@ function run(tests: readonly string[], project: string): string | null {
         return `${name.slice(name.indexOf(copy) + copy.length + 1)}: ${failed?.fullName ?? 'does not run'}`;
     }
   } catch {
-    // No report: the run was ended.
+    // There is no report, because the run was ended.
   }
   return 'no end within ten minutes';
 }

@@ -2,13 +2,16 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { globSync } from 'tinyglobby';
 
-/** A test file and how many imports are between it and the code. */
+/** A test file and the number of imports between it and the code. */
 export interface NearTest {
   readonly file: string;
   readonly distance: number;
 }
 
-/** Reads from the imports of a tree which of its test files run a file, the nearest first. */
+/**
+ * Reads the imports of a source tree. Returns a function that lists the test files that run a given file, nearest
+ * first.
+ */
 export function createTestFinder(root: string): (file: string) => NearTest[] {
   const files = globSync(['src/**/*.{ts,tsx}', 'tests/**/*.ts', 'entrypoints/**/*.{ts,tsx}'], { cwd: root });
   const importers = new Map<string, Set<string>>();
@@ -29,7 +32,7 @@ export function createTestFinder(root: string): (file: string) => NearTest[] {
   };
 }
 
-/** Files of ours that a file names in an import, or as the entry of something it bundles. */
+/** Returns our own files that a file names in an import or as the entry of a bundle. */
 function namedIn(root: string, file: string): string[] {
   const text = readFileSync(join(root, file), 'utf8');
   const named = [

@@ -5,14 +5,14 @@ import type { TestBrowser } from '../e2e/browser.ts';
 import { makeBook } from '../e2e/pdf-files.ts';
 import { texts } from './tarn-quay-texts.ts';
 
-/** A view of the product as a teacher meets it. */
+/** A view of the product as a teacher sees it. */
 export interface Screen {
   readonly name: string;
-  /** Widths it is looked at in, in CSS pixels. */
+  /** The widths at which the view is inspected, in CSS pixels. */
   readonly widths: readonly number[];
-  /** Opens it and waits until it is all there. */
+  /** Opens the view and waits until it is complete. */
   readonly open: (browser: TestBrowser) => Promise<Page>;
-  /** A part that opens over the page and has to be opened again after a change of size. */
+  /** Reopens a part over the page that has to be opened again after a change of size. */
   readonly settle?: (page: Page) => Promise<void>;
 }
 
@@ -27,7 +27,7 @@ const SPREADSHEET = [
   '2\t6\tVariant vowels\t\tsauce\tsaid',
 ].join('\n');
 
-/** The page of a PDF of six pages. */
+/** Opens a PDF of six pages in the PDF page and waits until its words are shaded. */
 async function shadedPdf(browser: TestBrowser): Promise<Page> {
   const tab = await browser.open(browser.serve('harbour.pdf', await makeBook(6)));
   await browser.press(tab);
@@ -64,7 +64,7 @@ async function practice(browser: TestBrowser): Promise<Page> {
   return page;
 }
 
-/** A page of the extension once something is there. */
+/** Opens a page of the extension and waits for one of its elements. */
 async function own(browser: TestBrowser, address: string, ready: (page: Page) => Locator): Promise<Page> {
   const page = await browser.open(`chrome-extension://${browser.id}/${address}`);
   await ready(page).first().waitFor();
@@ -80,7 +80,7 @@ async function passage(browser: TestBrowser, n: number): Promise<Page> {
   return page;
 }
 
-/** A page of a book, scanned small, so that some of its words are to be checked. */
+/** Opens a book page that was scanned so small that some of its words have to be checked. */
 async function picture(browser: TestBrowser): Promise<Page> {
   const sheet = await browser.context.newPage();
   const { title, text } = texts[2]!;

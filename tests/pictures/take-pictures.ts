@@ -4,7 +4,8 @@ import { startOwnBrowser } from '../e2e/browser.ts';
 import { screens } from './screens.ts';
 
 /**
- * A picture of every screen, light and dark, narrow and wide, in `.output/pictures`, to be looked at; the language as the browser's.
+ * Takes a picture of every screen, light and dark, narrow and wide, and saves it in `.output/pictures` for inspection.
+ * The language is that of the browser.
  * Names given as arguments choose screens.
  */
 const into = fileURLToPath(new URL('../../.output/pictures/', import.meta.url));
@@ -16,7 +17,7 @@ try {
   for (const { name, widths, open } of screens) {
     if (wanted.length > 0 && !wanted.includes(name)) continue;
     const page = await open(browser);
-    // A bar would make the page narrower than its picture.
+    // A scrollbar would make the page narrower than its picture.
     await page.evaluate(() => document.documentElement.style.setProperty('scrollbar-width', 'none'));
     for (const width of widths) {
       await page.setViewportSize({ width, height: 900 });

@@ -5,9 +5,11 @@ import { startOwnBrowser, type TestBrowser } from '../e2e/browser.ts';
 import { screens } from './screens.ts';
 
 /**
- * The pictures of the guide and the readme (`public/guide`), and those for the stores (`.output/pictures/store`, 1280 × 800 as they ask
- * for): a page with its marks, the panel beside it, a word's card, the desk, the lesson, the shelf. The guide's are part of the package:
- * `pngquant --nofs --ext .png --force 128 public/guide/*.png` takes them to a third of their size.
+ * Takes the pictures of the guide and the readme (`public/guide`) and the pictures for the stores
+ * (`.output/pictures/store`, 1280 × 800, as the stores require). They show a page with its marks, the panel beside the
+ * page, the card of a word, the desk, the lesson and the shelf.
+ * The pictures of the guide are part of the package. `pngquant --nofs --ext .png --force 128 public/guide/*.png`
+ * reduces them to a third of their size.
  */
 const guide = fileURLToPath(new URL('../../public/guide/', import.meta.url));
 const store = fileURLToPath(new URL('../../.output/pictures/store/', import.meta.url));
@@ -54,12 +56,12 @@ async function open(name: string, width: number, height: number): Promise<Page> 
   return page;
 }
 
-/** A bar of a picture cannot be scrolled. */
+/** Hides the scrollbar, since a picture cannot be scrolled. */
 async function hideBar(page: Page): Promise<void> {
   await page.evaluate(() => document.documentElement.style.setProperty('scrollbar-width', 'none'));
 }
 
-/** Two pages side by side, as a window shows them. */
+/** Puts pictures of two pages side by side, as a window shows them. */
 async function beside(name: string, left: Page, right: Page): Promise<void> {
   const images = await Promise.all([left, right].map((page) => page.screenshot()));
   const sizes = [left.viewportSize()!, right.viewportSize()!];
@@ -75,7 +77,7 @@ async function beside(name: string, left: Page, right: Page): Promise<void> {
   await page.close();
 }
 
-/** Rests the pointer on the first place of a word until its card has come. */
+/** Rests the pointer on the first occurrence of a word until the card of the word has appeared. */
 async function openCard(page: Page, word: string): Promise<void> {
   await page.bringToFront();
   const box = await page.evaluate((wanted) => {
@@ -95,7 +97,7 @@ async function openCard(page: Page, word: string): Promise<void> {
   }, word);
   await page.mouse.move(5, 5);
   await page.mouse.move(box!.x, box!.y, { steps: 4 });
-  // The card is in a root no script of the page can look into.
+  // No script of the page can look into the root that holds the card.
   await page.waitForTimeout(1500);
 }
 

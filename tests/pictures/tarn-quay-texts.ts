@@ -1,4 +1,4 @@
-/** Texts for the pictures: a title, and lines as the desk has them. */
+/** Texts for the pictures. Each has a title, and lines in the form that the desk uses. */
 export const texts: readonly { readonly title: string; readonly text: string }[] = [
   {
     title: 'The Lost Net',

@@ -19,7 +19,7 @@ import { groupOf } from '../fakes/group.ts';
 import * as madeUp from '../fakes/made-up.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
 
-/** The law of the climb: at every step it says what judging the whole text at that step says. */
+/** Checks the law of the climb: at every step, the climb gives the same result as judging the whole text at that step. */
 function expectLaw(
   words: readonly [WordKey, number][],
   analyzer: WordAnalyzer,
@@ -37,7 +37,7 @@ function expectLaw(
   return climb;
 }
 
-test('the climb is what judging at each step gives, on words made from few patterns', () => {
+test('the climb of words made from few patterns gives the same as judging at each step', () => {
   fc.assert(
     fc.property(
       madeUp.analyzer,
@@ -59,7 +59,7 @@ const starters = readdirSync(folder).map((file) =>
   parseSequence(JSON.parse(readFileSync(new URL(file, folder), 'utf8'))),
 );
 
-/** Words spelt alike, names, guesses and words that no list has: each has another standing than most. */
+/** Words spelt alike, names, guessed words and words that no list has. Their standings differ from those of most words. */
 const odd = [
   ...[
     'read',
@@ -115,25 +115,28 @@ const text = fc.array(fc.tuple(key, fc.integer({ min: 1, max: 9 })), {
   size: 'max',
 });
 
-describe.each(starters.map((sequence) => ({ id: sequence.id, sequence })))('with $id', ({ id, sequence }) => {
-  test('any group and text', () => {
-    let met = 0;
-    fc.assert(
-      fc.property(group, text, (group, words) => {
-        const { reach } = expectLaw(words, analyzer, { ...group, sequence: id }, sequence);
-        if (reach[0] !== reach.at(-1)) met++;
-      }),
-      { seed: 95, numRuns: 25 },
-    );
-    expect(met).toBeGreaterThan(18);
-  });
+describe.each(starters.map((sequence) => ({ id: sequence.id, sequence })))(
+  'the climb through $id gives the same as judging at each step',
+  ({ id, sequence }) => {
+    test('for any group and text', () => {
+      let met = 0;
+      fc.assert(
+        fc.property(group, text, (group, words) => {
+          const { reach } = expectLaw(words, analyzer, { ...group, sequence: id }, sequence);
+          if (reach[0] !== reach.at(-1)) met++;
+        }),
+        { seed: 95, numRuns: 25 },
+      );
+      expect(met).toBeGreaterThan(18);
+    });
 
-  test('a whole story', () => {
-    const { text: lamp } = JSON.parse(
-      readFileSync(new URL('../passages/lamp-in-the-tent.json', import.meta.url), 'utf8'),
-    ) as { text: string };
-    const words = tokenize(lamp).map(({ key }): [WordKey, number] => [key, 1]);
-    const climb = expectLaw(words, analyzer, groupOf({ sequence: id }), sequence);
-    expect(climb.reach.at(-1)).toBeGreaterThan(climb.reach[0]! + 50);
-  });
-});
+    test('for a whole story', () => {
+      const { text: lamp } = JSON.parse(
+        readFileSync(new URL('../passages/lamp-in-the-tent.json', import.meta.url), 'utf8'),
+      ) as { text: string };
+      const words = tokenize(lamp).map(({ key }): [WordKey, number] => [key, 1]);
+      const climb = expectLaw(words, analyzer, groupOf({ sequence: id }), sequence);
+      expect(climb.reach.at(-1)).toBeGreaterThan(climb.reach[0]! + 50);
+    });
+  },
+);

@@ -4,19 +4,22 @@ import { loadTargets } from '../fuzz/fuzz-targets.ts';
 import { nastyText } from '../fuzz/nasty-inputs.ts';
 import { runCases } from '../fuzz/run-cases.ts';
 
-/** The short run of `npm run fuzz`: nothing that a page, a file or an older version gives makes anything throw but its own faults. */
+/**
+ * The short run of `npm run fuzz`. Whatever a page, a file or an older version supplies, the tested code throws only
+ * its own kinds of faults.
+ */
 const CASES = 12_000;
 const targets = await loadTargets();
 const shares = targets.reduce((sum, { share }) => sum + share, 0);
 
-describe('whatever it is fed', () => {
+describe('each fuzz target withstands any input', () => {
   test.each(targets.map((each) => [each.name, each] as const))('%s', async (_, each) => {
     const cases = Math.ceil((CASES * each.share) / shares);
     expect((await runCases(each, cases, 20_261_125)).failure).toBeNull();
   });
 });
 
-test('a reader that throws or is slow is found, and its input shown', async () => {
+test('the fuzzer finds a reader that throws or is slow, and shows its input', async () => {
   const throws = target({
     name: 'throws',
     input: nastyText,

@@ -14,14 +14,14 @@ import { parsePlan } from '../../src/lesson/index.ts';
 import { kept } from '../fakes/local-storage.ts';
 import { loadStoredShapes } from '../stored/stored-shapes.ts';
 
-/** Laws of garbled storage: it is never in the way, and items that can still be read are not lost. */
+/** Laws of garbled storage: it never blocks anything, and items that can still be read are not lost. */
 vi.mock('../../src/host/browser.ts', () => import('../fakes/local-storage.ts'));
 beforeEach(() => kept.clear());
 
 const shapes = loadStoredShapes(1).local;
 const LESSON = 'lesson/group-1/';
 
-/** Every place in a value, as the keys that lead to it; the value itself first. */
+/** Returns every place in a value, as the keys that lead to the place. The value itself comes first. */
 function placesIn(value: unknown, path: readonly string[] = []): (readonly string[])[] {
   if (typeof value !== 'object' || value === null) return [path];
   return [path, ...Object.entries(value).flatMap(([key, item]) => placesIn(item, [...path, key]))];
@@ -34,7 +34,7 @@ function withChange(value: unknown, [key, ...rest]: readonly string[], put: unkn
   return copy;
 }
 
-/** What version 1 stored under a key, with one to three places of it filled with something else. */
+/** Makes a value that version 1 stored under a key, with one to three of its places filled with something else. */
 function garbled(key: string): fc.Arbitrary<unknown> {
   const anything = fc.oneof(
     fc.jsonValue({ maxDepth: 2 }),
@@ -47,7 +47,7 @@ function garbled(key: string): fc.Arbitrary<unknown> {
       try {
         value = withChange(value, path, put);
       } catch {
-        // The change before took away where this one leads.
+        // An earlier change removed the place of this change.
       }
     }
     return value;
@@ -68,7 +68,7 @@ const entriesIn = (stored: unknown, list: string): [string, unknown][] => {
   return typeof items === 'object' && items !== null ? Object.entries(items) : [];
 };
 
-test('garbled groups: one can be chosen, and a change keeps the unreadable ones', async () => {
+test('with garbled groups, one can be chosen, and a change keeps the unreadable groups', async () => {
   await holds('groups', async (stored) => {
     const groups = await loadGroups();
     expect(chosenGroup(groups).name).toBe(groups.groups[groups.chosen]!.name);
@@ -81,7 +81,7 @@ test('garbled groups: one can be chosen, and a change keeps the unreadable ones'
   });
 });
 
-test('garbled sequences: a change keeps the unreadable ones', async () => {
+test('with garbled sequences, a change keeps the unreadable sequences', async () => {
   await holds('sequences', async (stored) => {
     const { own } = await loadSequences();
     for (const sequence of Object.values(own)) expect(parseSequence(sequence)).toEqual(sequence);
@@ -92,7 +92,7 @@ test('garbled sequences: a change keeps the unreadable ones', async () => {
   });
 });
 
-test('garbled choices about pasted sequences are passed over, and a new choice can be kept', async () => {
+test('garbled choices about pasted sequences are skipped, and a new choice can be saved', async () => {
   await holds('import-choices', async () => {
     await keepImportChoice('harbour words', ['ar']);
     const choices = await loadImportChoices();
@@ -104,14 +104,14 @@ test('garbled choices about pasted sequences are passed over, and a new choice c
   });
 });
 
-test('a garbled lesson is read or made anew, and is read again unchanged', async () => {
+test('a garbled lesson is either read as a plan that can be read again unchanged, or made anew', async () => {
   await holds(LESSON, async () => {
     const plan = await loadLesson({ group: 'group-1', passage: null });
     if (plan) expect(parsePlan(structuredClone(plan))).toEqual(plan);
   });
 });
 
-test('a garbled look or mark gives one of those that can be chosen', async () => {
+test('a garbled look or mark is loaded as one that can be chosen', async () => {
   await holds('look', async () => expect(['wash', 'underline']).toContain(await loadLook()));
   await holds('private-marks', async () => expect([true, false]).toContain(await loadPrivateMarks()));
   await holds('shelf-mark', async () => {
@@ -120,13 +120,13 @@ test('a garbled look or mark gives one of those that can be chosen', async () =>
   });
 });
 
-test('a garbled order of columns is a list of ids', async () => {
+test('a garbled order of columns is loaded as a list of ids', async () => {
   await holds('shelf-columns', async () => {
     for (const id of await loadColumns()) expect(typeof id).toBe('string');
   });
 });
 
-test('garbled notes of steps seen: there is news for every group, and noting mends all', async () => {
+test('garbled notes of steps seen still give news for every group, and noting the groups mends all notes', async () => {
   await holds('shelf-seen', async () => {
     const groups = await loadGroups();
     for (const [id, group] of Object.entries(groups.groups)) {
@@ -142,7 +142,7 @@ test('garbled notes of steps seen: there is news for every group, and noting men
   });
 });
 
-test('garbled notes of copies are on or off, with copies by key and names as text', async () => {
+test('garbled notes of copies are loaded as on or off, with copies by key and names as text', async () => {
   await holds('sync-state', async () => {
     const { on, known, left } = await loadSyncState();
     expect(typeof on).toBe('boolean');

@@ -11,9 +11,12 @@ import { britishLaws } from '../laws/all-laws.ts';
 import { checkLaw, readExceptions } from '../laws/law.ts';
 import { accent } from '../laws/lesson-words.ts';
 
-/** Each law over the whole table as the British say it; what it does not hold for there alone is in tests/laws/exceptions/british. */
-describe('laws of the engine in British', () => {
-  test('are held against British readings', () => expect(accent).toBe('british'));
+/**
+ * Checks each law over the whole table as the British pronounce it. Exceptions that only British English has are in
+ * tests/laws/exceptions/british.
+ */
+describe('laws of the engine in British English', () => {
+  test('are checked against British readings', () => expect(accent).toBe('british'));
 
   test.each(britishLaws.map((law) => [law.name, law] as const))('%s', { timeout: 120_000 }, (_, law) => {
     const { id, looked, unexplained, outdated } = checkLaw(law(), 'british');

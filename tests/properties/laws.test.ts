@@ -3,7 +3,7 @@ import { allLaws } from '../laws/all-laws.ts';
 import { MOST_IRREGULAR } from '../laws/irregular-law.ts';
 import { checkLaw, readExceptions } from '../laws/law.ts';
 
-/** Each law over the whole table; what a law does not hold for is in tests/laws/exceptions, with its reason. */
+/** Checks each law over the whole table. The exceptions to a law are in tests/laws/exceptions, with their reasons. */
 describe('laws of the engine', () => {
   test.each(allLaws.map((law) => [law.name, law] as const))('%s', { timeout: 120_000 }, (_, law) => {
     const { id, looked, unexplained, outdated } = checkLaw(law());

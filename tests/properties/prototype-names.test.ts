@@ -65,8 +65,9 @@ import { loadAnalyzer } from '../load-analyzer.ts';
 import { loadSavedFile, loadStoredShapes } from '../stored/stored-shapes.ts';
 
 /**
- * A name that every object has is a name like any other: `constructor` in place of every id, name, word, pattern and
- * key of everything that is read. Each reader takes it as a text or refuses it with a sentence of its own.
+ * A name that every object has is treated like any other name. The tests put `constructor` in place of every id, name,
+ * word, pattern and key of everything that is read. Each reader takes the name as a text or refuses it with a sentence
+ * of its own.
  */
 vi.mock('../../src/host/browser.ts', () => import('../fakes/local-storage.ts'));
 beforeEach(() => kept.clear());
@@ -76,7 +77,10 @@ const shapes = loadStoredShapes(1).local;
 
 const NAMED = NAMES.map((name) => [name] as const);
 
-/** The four of the twelve that differ: a function, the prototype itself, a method that makes a text, a method that asks. */
+/**
+ * Four of the twelve names, one of each kind: a function, the prototype itself, a method that makes a text, and a
+ * method that asks.
+ */
 const KINDS = ['constructor', '__proto__', 'toString', 'hasOwnProperty'].map((name) => [name] as const);
 
 describe.each(KINDS)('%s', (name) => {
@@ -90,7 +94,7 @@ describe.each(KINDS)('%s', (name) => {
       }
   }, 60_000);
 
-  test('in any place of the databases: what cannot be read is left out, the rest is read', async () => {
+  test('in any place of the databases: unreadable items are left out, and the other items are read', async () => {
     const told = listenForFaults();
     const { desk, shelf } = loadStoredShapes(1);
     const [passages, texts] = await Promise.all([openDesk(), openShelf()]);
@@ -120,7 +124,7 @@ describe.each(KINDS)('%s', (name) => {
     for (const fault of await told()) expect(fault).toBeInstanceOf(StorageFault);
   }, 60_000);
 
-  test('in any place of a file: it is read, or refused in a sentence', async () => {
+  test('in any place of a file: the file is read, or refused with a sentence', async () => {
     for (const changed of withName(JSON.parse(loadSavedFile('share-1.json')), name))
       expectRead(() => takeInAll(readShareFile(JSON.stringify(changed))), ShareError);
     for (const changed of withName(JSON.parse(loadSavedFile('passages-1.json')), name))
@@ -147,14 +151,14 @@ describe.each(KINDS)('%s', (name) => {
 });
 
 describe.each(NAMED)('%s', (name) => {
-  test('as a key of a file of everything: the line is refused', async () => {
+  test('as a key in a file of everything: the line is refused', async () => {
     const file = `{"wordreach-everything":1,"items":1}\n{"stored":"${name}","value":{}}\n`;
     await expect(readAll(readEverything(new Blob([file])))).rejects.toThrow(EverythingFileError);
     const one = `{"wordreach-file":1,"whole":true,"items":1}\n{"stored":"${name}","value":{}}\n`;
     await expect(readAll(readWordreachFile(new Blob([one])))).rejects.toThrow(WordreachFileError);
   });
 
-  test('as the id of a group, a sequence, a lesson and a version', async () => {
+  test('works as the id of a group, a sequence, a lesson and a version', async () => {
     const groups = Object.fromEntries([[name, group({ sequence: name })]]);
     kept.set('groups', { version: 1, chosen: name, groups });
     const stored = { ...sequence, id: name };
@@ -182,7 +186,7 @@ describe.each(NAMED)('%s', (name) => {
     );
   });
 
-  test('as the id of none: nothing is found', async () => {
+  test('as an id that nothing has: nothing is found', async () => {
     const [all, sequences] = [await loadGroups(), await loadSequences()];
     expect(findGroup(all, name)).toBe(null);
     expect(findSequence(sequences, name)).toBe(null);
@@ -192,7 +196,7 @@ describe.each(NAMED)('%s', (name) => {
     );
   });
 
-  test('as the name of a new group and sequence: they can be kept and found', async () => {
+  test('as the name of a new group and sequence: the group and the sequence can be saved and found', async () => {
     const id = freeSequenceId(name, await loadSequences());
     await changeSequences((own) => ({ ...own, [id]: { ...sequence, id, name } }));
     expect(findSequence(await loadSequences(), id)?.name).toBe(name);
@@ -216,14 +220,14 @@ describe.each(NAMED)('%s', (name) => {
     expect(Object.hasOwn(await loadImportChoices(), name)).toBe(false);
   });
 
-  test('as a pattern: refused by name', () => {
+  test('as a pattern: the file is refused with its own error', () => {
     expect(() => parseGroup({ name, alsoTaught: [name] })).toThrow(GroupError);
     expect(() => parseSequence({ ...sequence, steps: [{ teaches: [name], bySight: [] }] })).toThrow(
       GroupError,
     );
   });
 
-  test('as a word: analysed, judged, climbed, swapped, and taught in a lesson', () => {
+  test('as a word: the word is analysed, judged, climbed, swapped, and taught in a lesson', () => {
     const known = parseGroup({ name, bySight: [name], names: [name], skip: [name] });
     for (const given of [known, group({})]) {
       const judge = createJudge(analyzer, compileGroup(given, null));
@@ -244,7 +248,7 @@ describe.each(NAMED)('%s', (name) => {
   });
 });
 
-test('a policy of the school with such names is read', async () => {
+test('a school policy with names such as constructor is read', async () => {
   kept.set('managed', {
     sequence: 'constructor',
     sequences: [{ ...sequence, id: 'constructor' }, '__proto__'],
@@ -301,7 +305,7 @@ async function expectReadable(): Promise<void> {
   await noteGroups(groups);
 }
 
-/** The databases, made by the stores that own them. */
+/** Opens the databases that the stores have made for themselves. */
 async function openDesk() {
   await loadPassages();
   return openDB('desk');

@@ -9,10 +9,13 @@ import { openSwaps } from '../../src/swap/index.ts';
 
 const shortener = createShortener(openSwaps(readFileSync('public/data/swaps.bin')));
 const wordsOf = (text: string): string[] => text.match(/[\p{L}\d]+(?:[’'][\p{L}]+)*/gu) ?? [];
-/** Every word is beyond, so that each rule is used wherever it may be. */
+/** Counts every word as beyond, so that each rule is used wherever possible. */
 const measure = (text: string) => ({ words: wordsOf(text).length, beyond: wordsOf(text).length });
 
-/** Parts of sentences, put together at random: what the rules look for, and what they must leave. */
+/**
+ * Parts of sentences, put together at random. Some are parts that the rules look for, and some are parts that the rules
+ * must leave.
+ */
 const part = fc.constantFrom(
   ...[
     'Bram',
@@ -74,7 +77,7 @@ const part = fc.constantFrom(
 const sentence = fc
   .tuple(fc.array(part, { minLength: 1, maxLength: 12 }), fc.constantFrom('.', '?', '!', '…', ''))
   .map(([parts, end]) => parts.join(' ').replace(/ ([,;])/g, '$1') + end);
-/** Two clauses with something between them, in part clauses that cannot be parted. */
+/** Two clauses with something between them. Some of the clauses cannot be separated. */
 const double = fc
   .tuple(
     fc.constantFrom('', 'Although ', 'After ', 'If ', 'Then '),
@@ -89,7 +92,7 @@ const double = fc
 const options = { seed: 20261130, numRuns: 3000 };
 const longest = fc.constantFrom(undefined, 4, 8);
 
-test('any text can be shortened or not, without an error', () => {
+test('any text can be passed to the shortener without an error', () => {
   fc.assert(
     fc.property(fc.oneof(fc.string({ unit: 'grapheme' }), sentence), longest, (text, most) => {
       shortener.shorten(text, { measure, ...(most && { longest: most }) });
@@ -98,7 +101,7 @@ test('any text can be shortened or not, without an error', () => {
   );
 });
 
-test('a shorter sentence has every name, number and negation of the one before, and fewer letters where nothing is parted', () => {
+test('a shorter sentence keeps all names, numbers and negations, and has fewer letters if it is not split', () => {
   let shorter = 0;
   fc.assert(
     fc.property(sentence, (text) => {

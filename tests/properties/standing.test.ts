@@ -7,7 +7,7 @@ import { tallyText, vet } from '../../src/analyze/standing/vet.ts';
 import type { Group } from '../../src/analyze/types.ts';
 import { analyzer, group, ids, sequence, teachable, text, word } from '../fakes/made-up.ts';
 
-/** Laws of standing. */
+/** Laws of the standing of words for a group. */
 const seeded = { seed: 20, numRuns: 500 };
 const readable = new Set(['reads', 'fresh', 'by-sight']);
 
@@ -15,8 +15,8 @@ test('the patterns of these laws are in the catalogue', () => {
   expect(ids.filter((id) => !catalogue.some((row) => row.id === id))).toEqual([]);
 });
 
-describe('laws', () => {
-  test('a group that knows more never reads less', () => {
+describe('laws of standing', () => {
+  test('a group that knows more never reads fewer words', () => {
     fc.assert(
       fc.property(
         analyzer,
@@ -46,7 +46,7 @@ describe('laws', () => {
     );
   });
 
-  test('counts add up', () => {
+  test('the counts of a report add up', () => {
     fc.assert(
       fc.property(analyzer, group, text, fc.nat(9), (analyze, known, words, skipped) => {
         const judge = createJudge(analyze, compileGroup(known, null));
@@ -63,7 +63,7 @@ describe('laws', () => {
     );
   });
 
-  test('the order of the text does not matter', () => {
+  test('the order of the words in a text does not change the report', () => {
     fc.assert(
       fc.property(analyzer, group, text, (analyze, known, words) => {
         const judge = () => createJudge(analyze, compileGroup(known, null));
@@ -75,7 +75,7 @@ describe('laws', () => {
     );
   });
 
-  test('teaching a gap alone makes exactly the words readable that it opens', () => {
+  test('teaching one gap makes exactly as many words readable as the report says', () => {
     fc.assert(
       fc.property(analyzer, group, text, (analyze, known, words) => {
         const judgeFor = (learnt: Group) => createJudge(analyze, compileGroup(learnt, null));
@@ -92,7 +92,7 @@ describe('laws', () => {
             alsoTaught: [...known.alsoTaught, pattern],
             notYet: known.notYet.filter((id) => id !== pattern),
           });
-          // A name that becomes readable is counted too, but was no running word before.
+          // The count includes names that become readable, which were no running words before.
           const namesOpened = countNamesOpened(judge, judgeAfter, words);
           expect(readableWords(judgeAfter) - before - namesOpened).toBe(opens);
         }

@@ -10,7 +10,7 @@ const anyText = fc.oneof(
 );
 
 describe('laws of the tokeniser', () => {
-  test('spans are in order, apart, inside the text, and not empty', () => {
+  test('spans are in order, do not overlap, and are neither empty nor outside the text', () => {
     fc.assert(
       fc.property(anyText, (text) => {
         let end = 0;
@@ -25,7 +25,7 @@ describe('laws of the tokeniser', () => {
     );
   });
 
-  test('two paragraphs are cut as each alone', () => {
+  test('two paragraphs are split in the same way as each paragraph alone', () => {
     fc.assert(
       fc.property(anyText, anyText, (one, other) => {
         const shift = one.length + 2;
@@ -40,7 +40,7 @@ describe('laws of the tokeniser', () => {
     );
   });
 
-  test('a key has no sign without width and only straight apostrophes, and is cut into itself', () => {
+  test('a key has no zero-width characters, only straight apostrophes, and is tokenised as itself', () => {
     fc.assert(
       fc.property(anyText, (text) => {
         for (const { kind, key } of tokenize(text)) {

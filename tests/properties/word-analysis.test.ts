@@ -76,7 +76,7 @@ describe('laws of the word analysis', () => {
     );
   });
 
-  test('any text is analysed, the same way each time, with at least one reading', () => {
+  test('any text is analysed the same way each time, and has at least one reading', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 40, size: 'max' }), (text) => {
         const first = analyzer.analyze(text);
@@ -87,7 +87,7 @@ describe('laws of the word analysis', () => {
     );
   });
 
-  test('the order in which words are met changes nothing', () => {
+  test('the order in which words are analysed changes nothing', () => {
     fc.assert(
       fc.property(fc.uniqueArray(listed, { minLength: 2, maxLength: 12 }), (some) => {
         const forwards = loadAnalyzer();

@@ -11,7 +11,7 @@ import { readCapitalised, readFrequency } from '../../src/data/read-frequency.ts
 import { readWordnet } from '../../src/data/read-wordnet.ts';
 import type { RuleTable } from './rule-tables.ts';
 
-/** The rules by which the build of the word table believes an affix. */
+/** The rules by which the build of the word table accepts an affix. */
 export const morphologyTables: readonly RuleTable[] = [
   {
     title: 'Whether a suffix is one',
@@ -36,7 +36,7 @@ type Known = { sounds: Map<string, Sounds[]>; facts: Facts; found: Found };
 
 let known: Known | undefined;
 
-/** Gathered once, when first asked for. */
+/** Gathers the known words and derivations once, when they are first needed. */
 function gather(): Known {
   const words = new Map([...readCmudict(), ...readHandMade().pronunciations]);
   const sounds = new Map([...words].map(([word, readings]) => [word, readings.map(soften)]));
@@ -44,7 +44,7 @@ function gather(): Known {
   return { sounds, facts, found: findDerivations(words, facts, readCorrections()) };
 }
 
-/** unhappy = un + happy, with `: no` behind it where the rules do not believe it. */
+/** Writes unhappy = un + happy, and adds `: no` if the rules do not accept this derivation. */
 function sayBelieved(
   find: typeof findSuffixes,
   show: (base: string, affix: string) => string,

@@ -22,16 +22,16 @@ import { loadGuesser, loadLexicon } from '../load-analyzer.ts';
 import { morphologyTables } from './morphology-tables.ts';
 import { shortenTables } from './shorten-tables.ts';
 
-/** An ordered list of rules, with what tests and the page of rules need to know of it. */
+/** An ordered list of rules, with the facts about the list that tests and the page of rules need. */
 export interface RuleTable {
   readonly title: string;
-  /** The file that holds the list, from the top of the tree. */
+  /** The path of the file that holds the list, from the root of the repository. */
   readonly file: string;
-  /** What the rules decide and how examples are written, for the page of rules. */
+  /** Text for the page of rules. It explains the decision of the rules and the notation of the examples. */
   readonly about: string;
   // biome-ignore lint/suspicious/noExplicitAny: each list has places of its own kind.
   readonly rules: readonly Rule<any>[];
-  /** Does what the list is for with an example or counter-example, and gives it back as it then is. */
+  /** Runs the code that uses the list on an example or counter-example, and returns the example as it is afterwards. */
   readonly run: (text: string) => string;
 }
 
@@ -114,13 +114,13 @@ export const ruleTables: readonly RuleTable[] = [
   ...shortenTables,
 ];
 
-/** A word with its types: ta.ble (open, consonant-le). */
+/** Writes a word with the types of its syllables: ta.ble (open, consonant-le). */
 function sayTypes(text: string): string {
   const types = readingOf(text).syllables.map(({ type }) => type);
   return `${divide(text)} (${types.join(', ')})`;
 }
 
-/** A word with the pattern that the text names, or all of its patterns: an.gel: a-long-closed. */
+/** Writes a word with the pattern that the text names, or else with all patterns of the word: an.gel: a-long-closed. */
 function sayPattern(text: string): string {
   const [word = '', pattern = ''] = text.split(': ');
   const all = readingOf(word).units.map((unit) => unit.pattern);
@@ -157,7 +157,7 @@ function askFollow(text: string): string {
   return text;
 }
 
-/** The sentence as it is; its word between asterisks was asked for its reading. */
+/** Asks for the reading of the word between asterisks. Returns the sentence unchanged. */
 function settleMarked(text: string): string {
   const [before = '', word = '', after = ''] = text.split('*');
   const place = readContext(before + word + after, before.length, before.length + word.length);
@@ -165,7 +165,10 @@ function settleMarked(text: string): string {
   return text;
 }
 
-/** carry: a AE. The spelling that the text names, of a word's own American spellings said as the British do. */
+/**
+ * Writes carry: a AE. This is the spelling that the text names, from the word's own American spellings, with its
+ * British pronunciation.
+ */
 function sayBritish(text: string): string {
   const [word = '', shown = ''] = text.split(': ');
   const { findAmerican } = createBritish(loadLexicon(), { accent: 'british', bath: 'father' });
@@ -194,13 +197,19 @@ function divide(text: string): string {
     .join('.');
 }
 
-/** The first reading of a word, whose cuts in the text do not matter; by an analyser of its own, since others remember their words. */
+/**
+ * Returns the first reading of a word. Cuts in the text are ignored. Each call uses a new analyser, since an analyser
+ * remembers its words.
+ */
 function readingOf(text: string): Reading {
   const word = text.replaceAll('.', '');
   return createAnalyzer(loadLexicon(), loadGuesser()).analyze(word).readings[0]!;
 }
 
-/** The names of the rules that were first to apply somewhere while `text` went through their list, and what became of the text. */
+/**
+ * Returns the names of the rules that were the first to apply somewhere while `text` went through their list, and the
+ * resulting text.
+ */
 export function rulesMet({ rules, run }: RuleTable, text: string): { names: Set<string>; result: string } {
   const names = new Set<string>();
   const kept = rules.map(({ applies }) => applies);

@@ -1,10 +1,10 @@
 import { fileURLToPath } from 'node:url';
 import type { RuleTable } from './rule-tables.ts';
 
-/** Where the page is kept. */
+/** The path of the page of rules. */
 export const RULES_PAGE = fileURLToPath(new URL('../../src/analyze/RULES.md', import.meta.url));
 
-/** The page of rules, in Markdown. */
+/** Returns the page of rules, in Markdown. */
 export function writeRulesPage(tables: readonly RuleTable[]): string {
   const head = [
     '# Rules of language',

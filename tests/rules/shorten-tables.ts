@@ -7,7 +7,7 @@ import type { RuleTable } from './rule-tables.ts';
 
 const swaps = openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url)));
 
-/** The cases by which a sentence is made shorter. */
+/** The lists of rules by which a sentence is made shorter. */
 export const shortenTables: readonly RuleTable[] = [
   {
     title: 'What a word is in a sentence that is made shorter',
@@ -32,7 +32,7 @@ export const shortenTables: readonly RuleTable[] = [
   },
 ];
 
-/** The sentence as it is; its word between asterisks was asked for its kind. */
+/** Asks for the kind of the word between asterisks. Returns the sentence unchanged. */
 function sayKind(text: string): string {
   const { sentence, start } = readMarked(text);
   const pieces = cutWords(sentence);
@@ -41,7 +41,7 @@ function sayKind(text: string): string {
   return text;
 }
 
-/** The sentence as it is; its adverb between asterisks was asked whether it may go. */
+/** Asks whether the adverb between asterisks may be removed. Returns the sentence unchanged. */
 function weighAdverb(text: string): string {
   const { sentence, start } = readMarked(text);
   const words = readWords(sentence, swaps);

@@ -1,6 +1,6 @@
 import { type ImportedItem, importSequence, type WordAnalyzer } from '../../src/analyze/index.ts';
 
-/** How the reading of a clause compares with what a teacher says it means. */
+/** The result of comparing the reading of a clause with the meaning that a teacher gives. */
 export type Verdict = 'right' | 'asked' | 'wrong but sure' | 'wrong guess';
 
 export interface ReadClause {
@@ -11,7 +11,7 @@ export interface ReadClause {
   readonly verdict: Verdict;
 }
 
-/** Lists that clauses name as a whole. */
+/** Lists that clauses refer to by one name. */
 const SETS: Readonly<Record<string, string>> = {
   '@shorts': 'short-a short-e short-i short-o short-u',
   '@longs': 'long-a long-e long-i long-o long-u-yoo long-u-oo',
@@ -29,9 +29,9 @@ const SETS: Readonly<Record<string, string>> = {
 };
 
 /**
- * Reads a text in which each clause is in `⟦clause => meaning⟧`: what the importer makes of every clause, beside
- * what its author says it means. A meaning is a set of patterns and `words: …`, `-` for nothing to teach, `?` for what
- * has to be asked; `||` divides meanings that are as good.
+ * Reads a text in which each clause is written `⟦clause => meaning⟧`. Returns the importer’s reading of every clause,
+ * beside the meaning that its author gives. A meaning is a set of patterns and `words: …`, `-` for nothing to teach, or
+ * `?` for a clause that has to be asked about. `||` separates meanings that are equally good.
  */
 export function readAnnotated(annotated: string, engine?: WordAnalyzer): readonly ReadClause[] {
   const clauses: { text: string; meaning: string; start: number; end: number; items: ImportedItem[] }[] = [];
@@ -67,7 +67,7 @@ export function readAnnotated(annotated: string, engine?: WordAnalyzer): readonl
   });
 }
 
-/** How the items of a clause compare with its meaning. */
+/** Compares the items of a clause with its meaning. */
 export function verdictOf(items: readonly ImportedItem[], meaning: string): Verdict {
   const read = readMeaning(items);
   const right = meaning.split('||').some((one) => same(one, read));
@@ -77,8 +77,9 @@ export function verdictOf(items: readonly ImportedItem[], meaning: string): Verd
 }
 
 /**
- * Where a text is a piece of its own, whatever blanks divide its words; the name of a column goes before the line
- * below it, and what a table's cells break off in the middle is found by its beginning.
+ * Finds a text as a separate piece of the pasted text, whatever blanks divide its words. An item may have the name of a
+ * column before the line below that name, so the text after a colon is also tried. Cells of a table may break a text
+ * off in the middle, so the beginning of the text is tried last.
  */
 export function findText(
   pasted: string,
@@ -108,7 +109,7 @@ export function findText(
   return null;
 }
 
-/** What items teach, as a meaning is written. */
+/** Returns the content that items teach, in the notation of a meaning. */
 export function readMeaning(items: readonly ImportedItem[]): string {
   const patterns = items.flatMap((item) => item.patterns);
   const words = items.flatMap(({ bySight }) => bySight);
@@ -124,7 +125,7 @@ function same(meaning: string, read: string): boolean {
   return set(meaning) === set(read);
 }
 
-/** A meaning with the patterns of the sets it names. */
+/** Returns a meaning in which the names of sets are replaced by their patterns. */
 export function spellOut(text: string): string {
   const spelled = text.replace(/@\w+/g, (name) => SETS[name] ?? name);
   return spelled === text ? text : spellOut(spelled);

@@ -1,14 +1,14 @@
-/** What a step of a sequence holds, however it is laid out. */
+/** The content of a step of a sequence, independent of its layout. */
 export interface PlannedStep {
-  /** What it is about, in the trade's words: "Short a". */
+  /** The subject of the step, in the usual terms of teachers: "Short a". */
   readonly focus: string;
   readonly letters: string;
   readonly examples: string;
-  /** Empty where a step has none. */
+  /** Empty if a step has no by-sight words. */
   readonly words: string;
 }
 
-/** Steps in the way of one kind of document; sections have a few steps each. */
+/** Writes steps in the style of one kind of document. Each section has a few steps. */
 export type LayOut = (sections: readonly (readonly PlannedStep[])[]) => string;
 
 const numbered =
@@ -56,7 +56,7 @@ const padded = (cells: readonly string[], widths: readonly number[]) =>
     .join('')
     .trimEnd();
 
-/** Documents as schools type them, by name; common practice, no source. */
+/** Kinds of documents that schools type, by name. Common practice, no source. */
 export const layOuts: Readonly<Record<string, LayOut>> = {
   'weeks with a colon': numbered((s, n) => `Week ${n}: ${s.letters}${words(s, '; sight words: ')}`),
   'short weeks': numbered((s, n) => `Wk${n}: ${s.letters}`),

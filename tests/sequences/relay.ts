@@ -1,11 +1,11 @@
 import { readStepHeading } from '../../src/analyze/sequence-import/step-heading.ts';
 
-/** An annotated text laid out in another way, which means the same; null where there is nothing to change. */
+/** Writes an annotated text in another layout with the same meaning. Returns null if there is nothing to change. */
 export type Relay = (annotated: string) => string | null;
 
 const isTable = (text: string) => text.split('\n').filter((line) => line.trim().includes('\t')).length > 3;
 
-/** The rows of a table in another notation. */
+/** Writes the rows of a table in another notation. */
 const ofRows =
   (change: (rows: readonly (readonly string[])[]) => readonly string[]): Relay =>
   (text) => {
@@ -18,16 +18,16 @@ const ofRows =
 
 const quoted = (cell: string) => `"${cell.trim().replaceAll('"', '""')}"`;
 
-/** The lines of a list changed. */
+/** Changes the lines of a list. Returns null for a table. */
 const ofList =
   (change: (text: string) => string): Relay =>
   (text) =>
     isTable(text) ? null : change(text);
 
-/** Fewer lines with numbers or dates are no list of steps. */
+/** The smallest number of lines with numbers or dates that form a list of steps. */
 const FEWEST = 8;
 
-/** Another name before what each line of a list teaches: "Week 3: sh" for "3. sh". */
+/** Puts another name before the content that each line of a list teaches: "Week 3: sh" for "3. sh". */
 const named = (name: (step: number) => string): Relay =>
   ofList((text) => {
     let step = 0;
@@ -58,7 +58,7 @@ const ofClauses =
       (_, mark, clause, meaning) => `⟦${mark}${change(clause, meaning)} => ${meaning}⟧`,
     );
 
-/** Clauses of nothing but letters in a list with commas. */
+/** Changes clauses that are lists of letters with commas. */
 const ofLetters = (change: (letters: readonly string[]) => string): Relay =>
   ofClauses((clause, meaning) =>
     /^(?:-?[a-z]{1,4}-?|[aeiou]_e)(?:, (?:-?[a-z]{1,4}-?|[aeiou]_e))+$/.test(clause) &&
@@ -67,7 +67,7 @@ const ofLetters = (change: (letters: readonly string[]) => string): Relay =>
       : clause,
   );
 
-/** Lists of by-sight words. */
+/** Changes lists of by-sight words. */
 const ofWords = (change: (words: readonly string[]) => string): Relay =>
   ofClauses((clause, meaning) =>
     meaning.trim().startsWith('words:') && /^[\w']+(?:, [\w']+)+$/.test(clause)
@@ -75,7 +75,7 @@ const ofWords = (change: (words: readonly string[]) => string): Relay =>
       : clause,
   );
 
-/** Examples in round brackets behind a clause. */
+/** Changes examples in round brackets after a clause. */
 const ofExamples = (change: (words: string) => string): Relay => {
   const bracketed = /⟧ \(([a-z]+(?:, [a-z]+)*)\)/g;
   return (text) => text.replace(bracketed, (_, words: string) => `⟧${change(words)}`);

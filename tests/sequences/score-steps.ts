@@ -1,10 +1,13 @@
 import { type ImportedItem, importSequence, type WordAnalyzer } from '../../src/analyze/index.ts';
 import { findText, type ReadClause, readMeaning, spellOut, verdictOf } from './annotated-text.ts';
 
-/** A step as its author marked it, beside the step that was found. */
+/** A step as its author marked it, beside the step in which it was found. */
 export interface ScoredStep {
   readonly title: string;
-  /** The title of the step its clauses were found in; null where they are in several, or in one with others. */
+  /**
+   * The title of the step in which the clauses of this step were found. Null if they were found in several steps, or in
+   * one step together with others.
+   */
   readonly found: string | null;
   readonly titled: boolean;
 }
@@ -12,7 +15,7 @@ export interface ScoredStep {
 export interface ScoredText {
   readonly steps: readonly ScoredStep[];
   readonly clauses: readonly ReadClause[];
-  /** Items outside every clause that teach something all the same. */
+  /** Items outside every clause that teach something nevertheless. */
   readonly strays: readonly ImportedItem[];
   /** Items outside every clause that the teacher would be asked about. */
   readonly askedBesides: readonly ImportedItem[];
@@ -63,13 +66,15 @@ export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText
     const read = readMeaning(items);
     const beside = pieces.filter((piece) => piece.step === step && !piece.title);
     const listed = new Set(beside.flatMap((piece) => spellOut(piece.meaning ?? '').split(/\s+/)));
-    // What says again what the letters of its step say, as "Long e" beside `ee, ea`, changes nothing: it is right.
+    // A name may repeat the letters of its step, as "Long e" does beside `ee, ea`. Such a name changes nothing and is
+    // right.
     const names = title || meaning.split('||').some((one) => one.trim() === '-');
     const own = new Set(spellOut(meaning).split(/\s+/));
     const again =
       names && items.length > 0 && read.split(' ').every((id) => listed.has(id) && (title || !own.has(id)));
     const found = [...foundIn].map((place) => imported[place]!.title).join(' & ');
-    // A name that was left out, of which the rest of the step teaches all that it may mean: "Soft c" above `ce, ci`.
+    // A name that was left out is right if the rest of its step teaches everything that the name may mean: "Soft c"
+    // above `ce, ci`.
     const named =
       items.length > 0 && read === '-' && [...foundIn].some((place) => teaches(imported[place]!, meaning));
     return [
@@ -79,7 +84,7 @@ export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText
   return { steps: scoreTitles(pieces, imported), clauses, strays, askedBesides };
 }
 
-/** Whether a step teaches the whole of what a clause may mean. */
+/** Returns whether a step teaches everything that a clause may mean. */
 function teaches({ items }: { readonly items: readonly ImportedItem[] }, meaning: string): boolean {
   const taught = new Set(items.flatMap(({ patterns }) => patterns));
   return meaning

@@ -1,18 +1,18 @@
 import { catalogue } from '../../src/analyze/catalogue/catalogue.ts';
 import type { Pattern } from '../../src/analyze/types.ts';
 
-/** What a teacher may write for a row of the catalogue, and what it may be read as. */
+/** A text that a teacher may write for a row of the catalogue, and the readings that are right for the text. */
 export interface Wording {
-  /** Which kind of wording it is: `letters as in word`. */
+  /** The kind of wording, such as `letters as in word`. */
   readonly kind: string;
   readonly text: string;
-  /** A reading is right with all of `must`, some of `any` (where there are any), and nothing beyond these and `may`. */
+  /** A right reading has all of `must`, at least one of `any` (if there are any), and nothing beyond these and `may`. */
   readonly must: readonly string[];
   readonly any?: readonly string[];
   readonly may?: readonly string[];
 }
 
-/** What teachers call a sound, in words and between slashes. Common practice, no source. */
+/** Teachers’ names for a sound, in words and between slashes. Common practice, no source. */
 const names: Readonly<Record<string, readonly string[]>> = {
   EY: ['long a', '/ā/'],
   IY: ['long e', '/ē/'],
@@ -47,11 +47,11 @@ const names: Readonly<Record<string, readonly string[]>> = {
 const soundFamilies =
   /^(?:consonant|digraph|double consonant|short vowel|vowel-consonant-e|long vowel|other vowel|vowel team|r-controlled vowel|soft c and g|silent letter)$/;
 
-/** Sounds that no list of a teacher has: weak ones, and the sound of a letter that is hardly heard. */
+/** Rows whose sounds no teacher lists: weak sounds, and the sound of a letter that is hardly heard. */
 const unlisted =
   /weak|^(?:i-y|u-w|silent-e|u-oor|a-air|w-silent|h-silent|gh-silent|l-silent|o-aw|o_e-aw|re-er|a-ah|yr-ire|o_e-oo|a-long-closed|i_e-long-e|t-ch|d-j|s-zh|x-gz|n-ng)$/;
 
-/** Letters of which the two sounds are one to teachers: rule and cube. */
+/** Letters whose two sounds count as one for teachers, as in rule and cube. */
 const pairs = [
   ['u_e-oo', 'u_e-yoo'],
   ['ue-oo', 'ue-yoo'],
@@ -98,7 +98,7 @@ function soundRow(row: Pattern): Wording[] {
     ['letters words (words)', `${letters} words (${key}, ${other})`],
   ].map(([kind = '', text = '']) => ({ kind, text, must, may }));
   if (key === '') return [];
-  // "short i u" is two vowels.
+  // "short i u" would mean two vowels.
   const alone = (name: string) => letters.length > 1 || name.startsWith('/') || name.endsWith(` ${letters}`);
   const said: Wording[] = row.sounds.slice(0, 1).flatMap((sound) =>
     (names[sound] ?? []).flatMap((name, i) => {
@@ -643,7 +643,7 @@ function spokenRow(row: Pattern): Wording[] {
   }));
 }
 
-/** Wordings of every row of the catalogue, in the catalogue's order. */
+/** Returns the wordings of a row of the catalogue. */
 export function wordingsOf(row: Pattern): readonly Wording[] {
   const own = soundFamilies.test(row.family)
     ? soundRow(row)
@@ -657,7 +657,7 @@ export function wordingsOf(row: Pattern): readonly Wording[] {
   return [...own, ...spokenRow(row)];
 }
 
-/** Whether patterns are what several wordings together teach. */
+/** Returns whether the patterns match the content that several wordings together teach. */
 export function isRight(wordings: readonly Wording[], ids: readonly string[]): boolean {
   const fits = ({ must, any = [] }: Wording) =>
     must.every((id) => ids.includes(id)) &&
@@ -670,13 +670,13 @@ export function isRight(wordings: readonly Wording[], ids: readonly string[]): b
   );
 }
 
-/** The first letter in capitals, but not of doubled letters (Gg is one letter) nor of the pronoun I. */
+/** Returns a wording with its first letter in capitals, except for doubled letters (Gg is one letter) and the pronoun I. */
 const begun = ({ text }: Wording) =>
   /^([a-z])\1|^[ai] /.test(text) ? text : `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
 type Planned = readonly (readonly Wording[])[];
 
-/** Ways to lay out steps, each of which teaches several things. */
+/** Ways to lay out steps. Each step teaches several things. */
 export const layOuts: Readonly<Record<string, (steps: Planned) => string>> = {
   'bullets below weeks': (steps) =>
     steps.map((own, i) => `Week ${i + 1}\n${own.map((one) => `- ${begun(one)}`).join('\n')}`).join('\n\n'),
@@ -708,7 +708,7 @@ export const layOuts: Readonly<Record<string, (steps: Planned) => string>> = {
       .join('\n\n'),
 };
 
-/** Wordings that are read otherwise, or asked about, and why that may stay. */
+/** Wordings that are read in another way or asked about, each with the reason why that may stay. */
 export const exceptions: readonly (readonly [RegExp, string])[] = [
   [
     /-(?:th|an|et)\b/,
@@ -721,7 +721,10 @@ export const exceptions: readonly (readonly [RegExp, string])[] = [
   [/^cc:/, 'Who gets a copy of an e-mail stands behind it.'],
 ];
 
-/** What teachers say behind or within a list of by-sight words that is no word of it. Common practice, no source. */
+/**
+ * Remarks that teachers add after or within a list of by-sight words, and that are no words of the list. Common
+ * practice, no source.
+ */
 export const sightRemarks: readonly string[] = [
   ' (ship, wish)',
   ' - ship, wish, chin',
@@ -752,7 +755,7 @@ export const sightRemarks: readonly string[] = [
   '. The Ship (reader 4)',
 ];
 
-/** Names of a list of by-sight words, and how its words are divided. */
+/** Names of a list of by-sight words, each with the separator before its words. */
 export const sightNames = ['Sight words: ', 'High-frequency words: ', 'Sight words ', 'Tricky words - '];
 
 /** What teachers do to have things ready, and the things; none of it is taught. Common practice, no source. */

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 
-/** What a version of the extension left in a browser: its storage, and its databases as they are there. */
+/** The data that a version of the extension left in a browser: its storage, and its databases in the form stored there. */
 export interface StoredShapes {
   readonly local: Readonly<Record<string, unknown>>;
   readonly desk: { readonly version: number; readonly passages: readonly object[] };
@@ -12,14 +12,17 @@ export interface StoredShapes {
   };
 }
 
-/** The shapes in tests/stored of a version; such a file is never changed, a new version of the storage gets one of its own. */
+/**
+ * Returns the stored shapes of a version in tests/stored. Such a file is never changed. A new version of the storage
+ * gets its own file.
+ */
 export function loadStoredShapes(version: number): StoredShapes {
   return JSON.parse(
     readFileSync(new URL(`version-${version}.json`, import.meta.url), 'utf8'),
   ) as StoredShapes;
 }
 
-/** A file as a version of the extension saved it. */
+/** Returns a file as a version of the extension saved it. */
 export function loadSavedFile(name: string): string {
   return readFileSync(new URL(name, import.meta.url), 'utf8');
 }

@@ -1,6 +1,6 @@
 import type { Outcome } from './score-visit.ts';
 
-/** One line of a page: its figure, times in milliseconds, and the shares of its story. */
+/** Returns one line about a page: its figure, its times in milliseconds, and the shares of its story. */
 export function describeOutcome({ page, visit, recall, precision, faults }: Outcome): string {
   const cells = [
     page.padEnd(32),
@@ -14,7 +14,7 @@ export function describeOutcome({ page, visit, recall, precision, faults }: Outc
   return [cells.join(' ').trimEnd(), ...faults.map((fault) => `    ${fault}`)].join('\n');
 }
 
-/** The whole of a sweep: pages that failed first, then all figures together. */
+/** Returns the report on a whole sweep: first the pages that failed, then all figures together. */
 export function describeSweep(outcomes: readonly Outcome[]): string {
   const failed = outcomes.filter(({ faults }) => faults.length > 0);
   const of = (take: (outcome: Outcome) => number | null | undefined): number[] =>

@@ -7,9 +7,10 @@ import { sweepFirefox } from './sweep-firefox.ts';
 import { sweepFolder } from './sweep-folder.ts';
 
 /**
- * `npm run sweep -- FOLDER [--firefox] [--only TEXT] [--lenient]`: presses the button of the built extension on each saved page of a folder and
- * prints what became of it. Ends with 1 when a page failed, with 2 where there is no such folder. Lenient, it visits a page that failed a
- * second time, and no page fails for its times, which are the machine's.
+ * `npm run sweep -- FOLDER [--firefox] [--only TEXT] [--lenient]`: presses the button of the built extension on each
+ * saved page of a folder and prints the result. The exit code is 1 if a page failed, and 2 if there is no such folder.
+ * With `--lenient`, a page that failed is visited a second time. Also, no page fails for its times, which depend on the
+ * machine.
  */
 const { values, positionals } = parseArgs({
   allowPositionals: true,

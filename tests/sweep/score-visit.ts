@@ -1,26 +1,32 @@
 import { cutText, splitKey } from '../../src/analyze/index.ts';
 import type { Visit } from './visit.ts';
 
-/** What became of one page. */
+/** The result of the visit to one page. */
 export interface Outcome {
   readonly page: string;
-  /** Why the page fails; empty when it does not. */
+  /** The reasons why the page fails. Empty if the page does not fail. */
   readonly faults: readonly string[];
   readonly visit: Visit | null;
-  /** Words of the expected story that were read, and words read that are expected, as shares; null where nothing is expected. */
+  /**
+   * Two shares: the words of the expected story that were read, and the words read that are expected. Null if nothing
+   * is expected.
+   */
   readonly recall: number | null;
   readonly precision: number | null;
 }
 
-/** The most the panel's figure may take, in milliseconds. */
+/** The longest time that the panel may take to show its figure, in milliseconds. */
 export const FIGURE_LIMIT = 1500;
 
-/** Whether a page fails; lenient, not for its times, which are the machine's. */
+/** Returns whether a page fails. If lenient, ignores its times, which depend on the machine. */
 export function isFailed({ faults }: Outcome, lenient: boolean): boolean {
   return faults.some((fault) => !lenient || !/^figures after \d+ ms$/.test(fault));
 }
 
-/** Holds the record of a page to its expectations. `expected` is the text of its story, null where nobody wrote it down. */
+/**
+ * Compares the record of a page with the expectations for the page. `expected` is the text of its story, or null if
+ * nobody wrote the story down.
+ */
 export function scoreVisit(page: string, visit: Visit, expected: string | null): Outcome {
   const [before, during, after] = visit.states;
   const faults = [
@@ -44,7 +50,7 @@ export function scoreVisit(page: string, visit: Visit, expected: string | null):
   };
 }
 
-/** The words of a text in small letters, cut as the extension cuts them. */
+/** Returns the words of a text in lower case, split in the same way as in the extension. */
 function wordsOf(text: string): string[] {
   return text
     .split('\n')

@@ -11,11 +11,11 @@ const TYPES: Readonly<Record<string, string>> = {
   '.jpg': 'image/jpeg',
 };
 
-/** Serves a folder of saved pages on this machine; gives the address of its root, and a way to stop. */
+/** Serves a folder of saved pages on this machine. Returns the address of its root and a way to stop the server. */
 export async function serveFolder(folder: string): Promise<{ readonly root: string; stop(): void }> {
   const server = createServer(async (request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
-    // A server that never answers, as that of some adverts.
+    // Imitates a server that never answers, like the servers of some adverts.
     if (path.startsWith('/hangs')) return;
     const bytes = path.includes('..') ? null : await readFile(join(folder, path)).catch(() => null);
     const type = TYPES[extname(path)] ?? 'application/octet-stream';

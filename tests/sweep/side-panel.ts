@@ -1,10 +1,10 @@
 import type { CDPSession } from 'playwright-core';
 
-/** The real side panel, which Playwright lists nowhere; it is driven through the browser's own debugging session. */
+/** The real side panel. Playwright lists it nowhere, so the panel is driven through the browser's own debugging session. */
 export interface SidePanel {
-  /** Runs a function in the panel; it sees no variables from outside. What it gives must fit into JSON. */
+  /** Runs a function in the panel. The function sees no variables from outside. Its result must fit into JSON. */
   evaluate<T>(run: () => T | Promise<T>): Promise<T>;
-  /** Errors nobody caught there. */
+  /** Errors in the panel that nobody caught. */
   readonly errors: readonly string[];
 }
 
@@ -20,14 +20,14 @@ interface Message {
   };
 }
 
-/** The side panel that is open; null when there is none. `session` is the browser's. */
+/** Returns the open side panel, or null if there is none. `session` is the session of the browser. */
 export async function openSidePanel(session: CDPSession): Promise<SidePanel | null> {
   const { targetInfos } = await session.send('Target.getTargets');
   const panel = targetInfos.find(({ url }) => url.includes('sidepanel.html'));
   return panel ? attach(session, panel.targetId) : null;
 }
 
-/** Waits for the next side panel that opens. Call it before the press; targets must be discovered. */
+/** Waits for the next side panel that opens. Call this function before the press. Targets must be discovered. */
 export function nextSidePanel(session: CDPSession, patience: number): Promise<SidePanel> {
   return new Promise((resolve, reject) => {
     const timer = setTimeout(() => done(new Error('No side panel opened.')), patience);

@@ -13,7 +13,7 @@ import {
   whenMarked,
 } from './visit.ts';
 
-/** A Chromium whose real side panel is read beside the page, the network cut off. */
+/** Starts a Chromium with the network cut off. Its real side panel is read beside the page. */
 export async function sweepChromium(): Promise<SweepBrowser> {
   const launched = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
   const session = await launched.context.browser()!.newBrowserCDPSession();
@@ -46,9 +46,9 @@ async function visit(
     await before?.evaluate(whenNoFigure);
     const opened = before ?? nextSidePanel(session, PATIENCE);
     const marked = page.evaluate(whenMarked, { wanted: true, patience: PATIENCE });
-    // A visit may end before the marks come, and then nobody waits for them.
+    // A visit may end before the marks appear. Then nobody waits for `marked`.
     marked.catch(() => {});
-    // What the page's own scripts did wrong before is not ours.
+    // Ignores earlier errors, which came from the page's own scripts.
     errors.length = 0;
     const pressed = Date.now();
     await press(page);
@@ -86,7 +86,7 @@ async function visit(
   }
 }
 
-/** The clock's milliseconds when the panel shows a figure; null when it shows none. Runs in the panel. */
+/** Returns the time in milliseconds when the panel shows a figure, or null if the panel shows none. Runs in the panel. */
 async function whenFigure(): Promise<number | null> {
   const until = Date.now() + 10_000;
   while (!document.querySelector('.reach-figure')) {
@@ -96,7 +96,7 @@ async function whenFigure(): Promise<number | null> {
   return Date.now();
 }
 
-/** Settles when the panel has turned from the page before. Runs in the panel. */
+/** Waits until the panel no longer shows the figure of the page before. Runs in the panel. */
 async function whenNoFigure(): Promise<void> {
   while (document.querySelector('.reach-figure')) await new Promise(requestAnimationFrame);
 }
@@ -109,7 +109,7 @@ async function askFront(): Promise<Pick<Visit, 'words' | 'scope'> | null> {
   return (reply as { done?: Pick<Visit, 'words' | 'scope'> } | null)?.done ?? null;
 }
 
-/** Collects what the background throws and nobody catches, from now on. */
+/** Collects errors that the background throws from now on and nobody catches. */
 function noteFaults(worker: Worker): Promise<void> {
   return worker.evaluate(() => {
     const holder = globalThis as { sweptFaults?: string[] };
@@ -117,7 +117,7 @@ function noteFaults(worker: Worker): Promise<void> {
     holder.sweptFaults = [];
     if (!isNew) return;
     addEventListener('error', ({ message }) => holder.sweptFaults!.push(`background: ${message}`));
-    // It says here why it did not shade a page.
+    // The background logs here why it did not shade a page.
     const { info } = console;
     console.info = (...given: unknown[]) => {
       holder.sweptFaults!.push(`background: ${given.map(String).join(' ')}`);

@@ -13,7 +13,7 @@ import {
 
 type Firefox = Awaited<ReturnType<typeof launchFirefox>>;
 
-/** A Firefox whose sidebar is read beside the page, the network cut off. */
+/** Starts a Firefox with the network cut off. Its sidebar is read beside the page. */
 export async function sweepFirefox(): Promise<SweepBrowser> {
   const firefox = await launchFirefox();
   // A page of the extension asks the visited pages what they have read, as the panel does.
@@ -25,21 +25,22 @@ export async function sweepFirefox(): Promise<SweepBrowser> {
 async function visit(firefox: Firefox, asker: Page, address: string): Promise<Visit> {
   const page = await firefox.context.newPage();
   const errors: string[] = [];
-  // Firefox tells of fonts and pictures that cannot be had in the same way, but without a line of a script; saved pages have many.
+  // Firefox reports missing fonts and pictures in the same way, but without a line of a script. Saved pages have many
+  // of these errors.
   page.on('pageerror', ({ message, stack }) => {
     if (/\n\s+at /.test(stack ?? '')) errors.push(`page: ${message}`);
   });
   try {
-    // Its frames may never load, which Firefox waits for; its text is enough.
+    // Firefox waits for the frames of a page, which may never load. The text of the page is enough.
     await page.goto(address, { waitUntil: 'commit' });
     await page.waitForFunction(() => document.readyState !== 'loading');
     await page.evaluate(unsettle);
     const before = await page.evaluate(readState);
     await sidebarSays(firefox, false).catch(() => null);
     const marked = page.evaluate(whenMarked, { wanted: true, patience: PATIENCE });
-    // A visit may end before the marks come, and then nobody waits for them.
+    // A visit may end before the marks appear. Then nobody waits for `marked`.
     marked.catch(() => {});
-    // What the page's own scripts did wrong before is not ours.
+    // Ignores earlier errors, which came from the page's own scripts.
     errors.length = 0;
     const pressed = Date.now();
     await firefox.press(page);
@@ -71,7 +72,7 @@ async function visit(firefox: Firefox, asker: Page, address: string): Promise<Vi
   }
 }
 
-/** What the sidebar shows as its figure, once it shows one, and when; or waits until it shows none. */
+/** Waits until the sidebar shows a figure, or until it shows none. Returns the text of the figure and the time. */
 function sidebarSays(firefox: Firefox, wanted: boolean): Promise<{ says: string; at: number }> {
   return waitFor(
     async () => {

@@ -4,19 +4,19 @@ import { type Outcome, scoreVisit } from './score-visit.ts';
 import { serveFolder } from './serve-folder.ts';
 import type { SweepBrowser, Visit } from './visit.ts';
 
-/** A visit that takes longer is a fault, in milliseconds. */
+/** The longest time a visit may take, in milliseconds. A longer visit is a fault. */
 const LONGEST = 40_000;
 
 export interface SweepChoices {
-  /** Which pages are visited, by their names; left out, all. */
+  /** Selects the pages to visit, by their names. If left out, all pages are visited. */
   readonly isWanted?: (page: string) => boolean;
-  /** Whether a page is visited a second time, by what became of it at first; the second visit counts. */
+  /** Decides by the first outcome of a page whether the page is visited a second time. The second visit counts. */
   readonly isAgain?: (outcome: Outcome) => boolean;
 }
 
 /**
- * Visits the saved pages of a folder (`NAME.html`) one after the other and tells of each visit as soon as it
- * is done. The story of a page is in `expected/NAME.txt`, where the folder has that.
+ * Visits the saved pages of a folder (`NAME.html`) one after the other. Reports each visit as soon as it is done. The
+ * story of a page is in `expected/NAME.txt`, if the folder has this file.
  */
 export async function sweepFolder(
   folder: string,

@@ -1,23 +1,26 @@
-/** The record of one page while the button of the built extension was pressed on it, the panel read, and the button pressed again. */
+/**
+ * The record of one page. During the record, the button of the built extension was pressed on the page, the panel was
+ * read, and the button was pressed again.
+ */
 export interface Visit {
-  /** Milliseconds from the press to the first marks; null where none came. */
+  /** Milliseconds from the press to the first marks, or null if no marks appeared. */
   readonly marks: number | null;
-  /** Milliseconds from the press to the panel's figure; null where none came. */
+  /** Milliseconds from the press to the panel's figure, or null if no figure appeared. */
   readonly figure: number | null;
-  /** The panel's figure (`80.3%`), or what it said in place of one. */
+  /** The panel's figure (`80.3%`), or the text that the panel showed in its place. */
   readonly says: string;
-  /** The words that were read, by the text that was checked, with their counts. */
+  /** The words that were read in the checked text, with their counts. */
   readonly words: readonly (readonly [word: string, count: number])[];
   readonly scope: string;
-  /** The longest task of the page's thread in milliseconds; null where the browser does not tell. */
+  /** The longest task of the page's thread in milliseconds, or null if the browser does not report tasks. */
   readonly longestTask: number | null;
   /** Uncaught errors of page, background and panel. */
   readonly errors: readonly string[];
-  /** What the page looked like: before the press, while it was shaded, and after the second press. */
+  /** The state of the page before the press, while the page was shaded, and after the second press. */
   readonly states: readonly PageState[];
 }
 
-/** What must not change by our doing. */
+/** The parts of a page that the extension must not change. */
 export interface PageState {
   readonly html: string;
   readonly scroll: number;
@@ -30,12 +33,12 @@ export interface SweepBrowser {
   close(): Promise<void>;
 }
 
-/** How long marks and figure are waited for, in milliseconds. */
+/** The longest time to wait for marks and for the figure, in milliseconds. */
 export const PATIENCE = 10_000;
 
 /** The functions below run in the page that is visited. */
 
-/** Scrolls a little and selects a few words, so that it shows when either is lost. */
+/** Scrolls a little and selects a few words, so that a lost scroll position or selection is noticed. */
 export function unsettle(): void {
   scrollTo(0, 120);
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
@@ -57,7 +60,10 @@ export function readState(): PageState {
   };
 }
 
-/** The clock's milliseconds when there are marks (or none any more); null when that does not come. */
+/**
+ * Returns the time in milliseconds when the page has marks (or no longer has any), or null if that does not happen in
+ * time.
+ */
 export async function whenMarked(given: { wanted: boolean; patience: number }): Promise<number | null> {
   const until = Date.now() + given.patience;
   while (CSS.highlights.size > 0 !== given.wanted) {
@@ -67,7 +73,7 @@ export async function whenMarked(given: { wanted: boolean; patience: number }): 
   return Date.now();
 }
 
-/** Notes tasks of the page's thread from now on (Chromium alone). */
+/** Records the longest task of the page's thread from now on (Chromium only). */
 export function noteTasks(): void {
   const holder = globalThis as { sweptTasks?: number };
   holder.sweptTasks = 0;

@@ -6,7 +6,7 @@ import { FileFault } from '../../src/passage/files/file-fault.ts';
 import { openFile } from '../../src/passage/files/open-file.ts';
 import { makeDocx, makeEpub, makePdf } from '../desk/make-files.ts';
 
-test('any bytes, named any kind of file, give a text, chapters or a fault, never an error', async () => {
+test('any bytes in any kind of file give a text, chapters or a fault, never another error', async () => {
   const engine = await loadEngine();
   const whole = await Promise.all([makeDocx(), makePdf(), makeEpub([{ name: 'one', body: '<p>Nets.</p>' }])]);
   const broken = fc
@@ -27,7 +27,7 @@ test('any bytes, named any kind of file, give a text, chapters or a fault, never
   await fc.assert(
     fc.asyncProperty(fc.oneof(broken, random), async ({ kind, bytes }) => {
       try {
-        // The reader of PDF runs in a worker in the browser, and without one in the commands.
+        // The reader of PDF files runs in a worker in the browser, and without a worker in the commands.
         if (kind === 'pdf') await readPdf(bytes, engine);
         else await openFile(new File([bytes as BlobPart], `any.${kind}`));
         ends.text++;

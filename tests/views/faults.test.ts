@@ -30,7 +30,7 @@ test.each([
     .filter({ hasText: 'cannot be read, because the browser refuses it' });
   await says.waitFor();
   expect(await says.textContent()).toMatch(/\(IO error\)\. Nothing was changed\. Close the browser/);
-  // None goes on saying that it is opening.
+  // No page still says that it is opening.
   await expect.poll(() => screen.getByText(/^(Opening|Reading)/).count()).toBe(0);
 });
 
@@ -46,7 +46,7 @@ test('a lesson that cannot be read is kept, and no new one takes its place', asy
   expect(kept.get('lesson/herons/')).toEqual(before);
 });
 
-/** Opens a database, at a version that a newer Wordreach has or the one there is, and does something with it. */
+/** Opens a database, at its present version or at the version of a newer Wordreach, and runs a change on the database. */
 async function openDatabase(
   name: string,
   version: number | undefined,
@@ -71,10 +71,10 @@ describe.each([
   ['desk', DeskPage, 'passages'],
   ['shelf', ShelfPage, 'texts'],
 ] as const)('the database of the %s', (name, Page, store) => {
-  // A database that nobody could open is deleted while no page waits for it.
+  // Closes the page, so that no page waits while a database that nobody could open is deleted.
   afterEach(closePage);
 
-  test('is told in a sentence where it cannot be opened', async () => {
+  test('is reported in a sentence if it cannot be opened', async () => {
     await openDatabase(name, 99, () => null);
     await openPage(Page);
     await screen
@@ -83,7 +83,7 @@ describe.each([
       .waitFor();
   });
 
-  test('says that an entry is garbled, and does not keep the others away', async () => {
+  test('reports a garbled entry, and the page still shows the rest', async () => {
     await openPage(Page);
     await expect.poll(() => indexedDB.databases()).toContainEqual(expect.objectContaining({ name }));
     await openDatabase(name, undefined, (db) => {

@@ -14,7 +14,7 @@ async function openShelf(hash = 'texts'): Promise<void> {
 
 beforeEach(expectFirstShelf);
 
-test('after installing, the shelf has the texts that come with the extension, with kind and step', async () => {
+test('after installation, the shelf has the texts of the extension, with their kinds and steps', async () => {
   await openShelf();
   await counted('48 texts');
   expect(screen.locator('.shelf-row').count()).toBe(48);
@@ -25,7 +25,7 @@ test('after installing, the shelf has the texts that come with the extension, wi
   await button('Make a lesson').waitFor();
 });
 
-test('one click removes the starter texts, another brings them back as they were', async () => {
+test('one click removes the starter texts, and another click brings them back unchanged', async () => {
   await openShelf();
   await screen.getByRole('link', { name: 'The Itch' }).click();
   await screen.getByLabel('Tags').fill('week 12');
@@ -51,7 +51,7 @@ test('removed starter texts do not come back by themselves', async () => {
   await counted('48 texts');
 });
 
-test('only deleted starter texts come back', async () => {
+test('adding the first shelf again brings back only deleted starter texts', async () => {
   await openShelf();
   await screen.getByRole('link', { name: 'The Itch' }).click();
   await button('Delete').click();

@@ -13,7 +13,7 @@ async function open(): Promise<void> {
   await readable();
 }
 
-/** How many of the commonest words the group can read, as the page says. */
+/** Returns how many of the most common words the group can read, according to the page. */
 async function readable(): Promise<number> {
   const sentence = screen.getByText('most common words').locator('strong');
   return Number(await sentence.textContent());
@@ -25,7 +25,7 @@ const button = (name: string | RegExp) => screen.getByRole('button', { name });
 const label = (name: string) => screen.getByLabel(name, { exact: true });
 
 describe('a group', () => {
-  test('is added, renamed, copied and deleted, and each can be undone', async () => {
+  test('is added, renamed, copied and deleted, and each change can be undone', async () => {
     await button('New group').click();
     const name = screen.getByLabel('Group name');
     await expect.poll(() => name.inputValue()).toBe('New group');
@@ -45,7 +45,7 @@ describe('a group', () => {
     await expect.poll(names).toEqual(['Herons', 'Plovers', 'Terns']);
   });
 
-  test('reads more at a later step, and what it could read on a day before is still known', async () => {
+  test('reads more at a later step, and the words it could read on an earlier day are still known', async () => {
     const before = await readable();
     await screen.getByLabel('Last step taught').selectOption('40');
     await expect.poll(readable).toBeGreaterThan(before);
@@ -56,7 +56,7 @@ describe('a group', () => {
     expect(await screen.getByLabel('Last step taught').inputValue()).toBe('40');
   });
 
-  test('is taught American or British English, and a starter for one of them brings it along', async () => {
+  test('is taught American or British English, and takes over the English of a chosen starter', async () => {
     const english = label('English');
     expect(await english.inputValue()).toBe('american');
     expect(screen.getByLabel('The a of bath and grass').count()).toBe(0);
@@ -87,7 +87,7 @@ describe('a sequence', () => {
     await screen.getByText('This starter comes with Wordreach and stays as it is.').waitFor();
   });
 
-  test('that is a starter is copied at the first change, and its groups follow', async () => {
+  test('that is a starter is copied at the first change, and its groups use the copy', async () => {
     await step('Short i, n, f').getByRole('button', { name: 'Move step 3 up' }).click();
     await expect.poll(() => titles()[1]).toBe('Short i, n, f');
     expect(await screen.getByLabel('Sequence name').inputValue()).toBe('Steady steps, ours');
@@ -107,7 +107,7 @@ describe('a sequence', () => {
     await screen.getByText('patterns not in this sequence').waitFor();
   });
 
-  test('of one’s own is made, followed, copied and deleted', async () => {
+  test('that a teacher makes can be used, copied and deleted', async () => {
     await button('New sequence').click();
     const name = screen.getByLabel('Sequence name');
     await expect.poll(() => name.inputValue()).toBe('New sequence');
@@ -158,7 +158,7 @@ describe('a pasted sequence', () => {
     await screen.getByRole('group', { name: 'ow' }).getByText('your choice: nothing to teach').waitFor();
   });
 
-  test('can have a piece that was understood settled otherwise', async () => {
+  test('lets the teacher change the meaning of a piece that was understood', async () => {
     await field.fill(plan);
     const piece = screen.getByRole('button', { name: 'ch', exact: true });
     await piece.click();
@@ -177,7 +177,7 @@ describe('a pasted sequence', () => {
     await screen.getByText('ch as in chest').first().waitFor();
   });
 
-  test('that is a spreadsheet has its columns confirmed, and its steps titled by the focus column', async () => {
+  test('from a spreadsheet has its columns confirmed, and its steps titled by the focus column', async () => {
     const foci = [
       ['Short a', 'm, s, t', 'mat'],
       ['Short i', 'p, n, d', 'pin'],
@@ -202,7 +202,7 @@ describe('a pasted sequence', () => {
       .toEqual(['Week 1 · Short a', 'Week 2 · Short i', 'Week 3 · Initial blends']);
     expect(titles()).toHaveLength(60);
 
-    // The week is not wanted in the titles, and the fifth column has examples.
+    // The week is not wanted in the titles. The fifth column has examples.
     await label('Week').selectOption('Not used');
     await screen.getByLabel('Bits').selectOption('Examples');
     await expect.poll(() => titles().slice(0, 3)).toEqual(['Short a', 'Short i', 'Initial blends']);
@@ -210,7 +210,8 @@ describe('a pasted sequence', () => {
     expect(await blends.textContent()).toContain('bl at the start of a word');
     expect(await blends.textContent()).not.toContain('br at the start of a word');
 
-    // What it never teaches is said by the words that need it, and the group is asked for its step.
+    // For each pattern that the sequence never teaches, the page lists the words that need it. The page also asks for
+    // the step of the group.
     await screen.getByRole('heading', { name: 'Patterns not in this sequence' }).waitFor();
     expect(await screen.locator('.never-taught dd').first().textContent()).toMatch(/^\d+ words:/);
     await label('Group').selectOption('Plovers');
@@ -229,7 +230,7 @@ describe('a pasted sequence', () => {
   });
 });
 
-test('a storage that refuses is told in a sentence, and nothing is lost', async () => {
+test('a storage that refuses is reported in a sentence, and nothing is lost', async () => {
   refused.write = 'Resource::kQuotaBytes quota exceeded';
   await button('New group').click();
   await screen.getByRole('alert').getByText('storage for Wordreach is full').waitFor();
@@ -250,7 +251,7 @@ describe('a file', () => {
     await screen.getByRole('heading', { name: 'Open a file' }).waitFor();
   });
 
-  test.each([false, true])('has names: %s, as the teacher asks', async (wanted) => {
+  test.each([false, true])('has names only if the teacher asks for them: %s', async (wanted) => {
     await screen.getByLabel('Plovers').check();
     await screen.getByLabel('with the names of pupils and places').check(wanted);
     await button('Save the file').click();
@@ -278,7 +279,7 @@ describe('a file', () => {
     expect(everything()).toBe(before);
   });
 
-  test('is not needed for the other browsers of an account, which get copies once the teacher wants', async () => {
+  test('is not needed for other browsers of an account, which get copies if the teacher wants', async () => {
     // The background makes the copies.
     serveSyncCopy();
     const keys = () => [...copied.keys()].sort();

@@ -18,7 +18,7 @@ const part = (name: string) => screen.getByRole('region', { name, exact: true })
 const words = (name: string) => part(name).locator('.lesson-blocks').textContent();
 const setNumber = (seed: number) => screen.getByLabel('Version').fill(String(seed));
 
-/** A passage on the desk. */
+/** Adds a passage to the desk. */
 async function addPassage(title: string, text: string): Promise<string> {
   const { passage } = await savePassage({
     id: freePassageId(),
@@ -33,7 +33,7 @@ async function addPassage(title: string, text: string): Promise<string> {
 }
 
 describe('a sheet', () => {
-  test('is the same for the same number and another for another', async () => {
+  test('is the same for the same number, and different for another number', async () => {
     await setNumber(11);
     const first = await words('Building words');
     await setNumber(12);
@@ -55,12 +55,12 @@ describe('a sheet', () => {
     expect(await screen.getByLabel('Version').inputValue()).toBe('12');
   });
 
-  test('says of which choice fewer were made than asked', async () => {
+  test('says for which choice it has fewer items than asked for', async () => {
     expect(await part('Word lists').textContent()).toContain('Made-up words: 0 of 10');
     expect(await part('Dictation').textContent()).not.toContain('Fewer than asked');
   });
 
-  test('a part is made again alone', async () => {
+  test('can have one part made again without the others', async () => {
     await setNumber(11);
     const building = await words('Building words');
     const letters = await words('Letter-sound review');
@@ -69,7 +69,7 @@ describe('a sheet', () => {
     expect(await words('Building words')).toBe(building);
   });
 
-  test('a pinned part is not made again until it is pinned no more', async () => {
+  test('keeps a pinned part until the part is unpinned', async () => {
     const shuffles = () => part('Building words').getByRole('button', { name: 'Shuffle' }).count();
     expect(shuffles()).toBe(1);
     await part('Building words').getByRole('button', { name: 'Pin' }).click();
@@ -78,7 +78,7 @@ describe('a sheet', () => {
     await expect.poll(shuffles).toBe(1);
   });
 
-  test('what the teacher writes stays, what cannot be read yet is said, and undo takes it back', async () => {
+  test('keeps the text of the teacher, reports words that cannot be read yet, and undoes the change', async () => {
     const before = await words('Letter-sound review');
     await part('Letter-sound review').getByRole('button', { name: 'Edit' }).click();
     const field = part('Letter-sound review').getByLabel('Word, line 1').first();
@@ -95,7 +95,7 @@ describe('a sheet', () => {
     expect(await words('Letter-sound review')).toBe(before);
   });
 
-  test('a part is left out of the paper and put back', async () => {
+  test('can have a part left out of the paper and put back', async () => {
     await part('Building words').getByRole('button', { name: 'Leave out' }).click();
     await screen.getByRole('button', { name: 'Print…' }).click();
     const paper = screen.locator('.lesson-paper');
@@ -107,8 +107,8 @@ describe('a sheet', () => {
   });
 });
 
-describe('in a file of its own', () => {
-  test('the Word document opens again, with its tables and the words of the key', async () => {
+describe('a lesson saved in a file', () => {
+  test('as a Word document opens again, with its tables and the words of the key', async () => {
     const built = (await part('Building words').locator('.lesson-blank').first().textContent()).trim();
     await screen.getByLabel(/^Sheet/).selectOption('key');
     await screen.getByRole('button', { name: 'Save for Word' }).click();
@@ -121,7 +121,7 @@ describe('in a file of its own', () => {
     expect(value).toContain(built);
   });
 
-  test('plain text has the parts in their order', async () => {
+  test('as plain text has the parts in their order', async () => {
     await screen.getByRole('button', { name: 'Save as plain text' }).click();
     await expect.poll(() => saved).toHaveLength(1);
     const text = await saved[0]!.content.text();
@@ -130,7 +130,7 @@ describe('in a file of its own', () => {
   });
 });
 
-test('around a passage its own words come first', async () => {
+test('a lesson around a passage has the words of the passage first', async () => {
   const id = await addPassage(
     'The gull',
     'The gull was flapping and hopping and grabbing at the chips on the deck.',
@@ -141,7 +141,7 @@ test('around a passage its own words come first', async () => {
   expect(await words('Building words')).toMatch(/grabbing/);
 });
 
-test('a deleted passage takes its lesson with it, once a lesson is opened', async () => {
+test('the lesson of a deleted passage is deleted when another lesson is opened', async () => {
   const id = await addPassage('The gull', 'The gull was flapping on the deck.');
   await open(`plovers/${id}`);
   await part('Building words').getByRole('button', { name: 'Pin' }).click();
@@ -162,7 +162,7 @@ describe('the parts of a lesson', () => {
   const openList = () => screen.locator('.lesson-parts summary').click();
   const shown = (name: string) => part(name).count() > 0;
 
-  test('one that is no usual part is put on the sheet, and is there when the page is opened again', async () => {
+  test('a part outside the usual ones can be added, and is still there when the page is opened again', async () => {
     expect(shown('Word sort')).toBe(false);
     await openList();
     await screen
@@ -189,7 +189,7 @@ describe('the parts of a lesson', () => {
     expect(order()[1]).toMatch(/^Letter-sound review/);
   });
 
-  test('a preset puts its parts on the sheet, with their minutes; undo takes it back', async () => {
+  test('a preset puts its parts on the sheet, with their minutes, and undo removes them', async () => {
     await screen.getByLabel('Preset').selectOption('A lesson in one page');
     expect(shown('New pattern')).toBe(true);
     expect(await part('Homophones').textContent()).toContain('Not on this sheet');
@@ -211,7 +211,7 @@ describe('the parts of a lesson', () => {
     await expect.poll(() => screen.getByLabel('Preset').textContent()).not.toContain('Mondays');
   });
 
-  test('words correct a minute are worked out beside a passage to read', async () => {
+  test('words correct a minute are calculated beside a passage to read', async () => {
     const id = await addPassage(
       'The net',
       'The man had a big net. The net had a rip in it. He sat on the dock.',
@@ -224,7 +224,7 @@ describe('the parts of a lesson', () => {
     expect(await part('Read it').textContent()).toContain('32 words correct a minute');
   });
 
-  test('a sheet that is saved is noted for the group, so that its words come back', async () => {
+  test('a saved sheet is noted for the group, so that its words come back later', async () => {
     await screen.getByRole('button', { name: 'Save as plain text' }).click();
     await expect.poll(() => kept.get('sheets/plovers')).toHaveLength(1);
     const [sheet] = kept.get('sheets/plovers') as { words: string[] }[];

@@ -11,7 +11,7 @@ import { startPage } from '../../src/ui/start-page.ts';
 export async function openPage(Page: ComponentType, hash = ''): Promise<void> {
   await closePage();
   location.hash = hash;
-  // The news of the new address goes round before the page is there, as at its start.
+  // The event of the new address is sent before the page is there, as at the start of a page.
   await setImmediate();
   startPage('Wordreach');
   const holder = document.createElement('div');
@@ -20,7 +20,7 @@ export async function openPage(Page: ComponentType, hash = ''): Promise<void> {
   await setImmediate();
 }
 
-/** Closes the page: it is told so, and taken away. */
+/** Closes the page: tells the page that it is hidden, and removes it. */
 export async function closePage(): Promise<void> {
   dispatchEvent(new Event('pagehide'));
   for (const holder of document.body.children) render(null, holder);
@@ -28,7 +28,7 @@ export async function closePage(): Promise<void> {
   await setImmediate();
 }
 
-/** Files that the page gave the teacher to keep, by name, in their order. */
+/** Files that the page gave the teacher to save, with their names, in order. */
 export const saved: { readonly name: string; readonly content: Blob }[] = [];
 
 const click = HTMLAnchorElement.prototype.click;
@@ -60,7 +60,7 @@ afterEach(async () => {
     });
 });
 
-/** Everything of a database, store by store, as it is there. */
+/** Returns everything in a database, store by store, in the stored form. */
 export async function readDatabase(name: string): Promise<Record<string, unknown[]>> {
   const db = await new Promise<IDBDatabase>((resolve, reject) => {
     const opening = indexedDB.open(name);
@@ -80,7 +80,7 @@ export async function readDatabase(name: string): Promise<Record<string, unknown
   return Object.fromEntries(parts);
 }
 
-// An error that nobody took care of goes to the page first, as in the browser; what the page lets through fails the test.
+// An unhandled error goes to the page first, as in the browser. An error that the page does not handle fails the test.
 const [...others] = process.listeners('unhandledRejection');
 process.removeAllListeners('unhandledRejection');
 process.on('unhandledRejection', (reason, promise) => {

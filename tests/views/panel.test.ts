@@ -45,12 +45,12 @@ function openFolds(): void {
 describe('the panel for the bundled story', () => {
   beforeEach(open);
 
-  test('says the reach of the page in front, under its title', async () => {
+  test('shows the reach of the page in front, under the title of that page', async () => {
     expect(await screen.locator('.page-title').textContent()).toBe('The Night the Lamp Went Out');
     expect(await reach()).toBeGreaterThan(70);
   });
 
-  test('a pattern ticked as taught raises the reach, and can be taken back', async () => {
+  test('a pattern ticked as taught raises the reach, and can be unticked again', async () => {
     const before = await reach();
     await screen.getByRole('listitem').filter({ hasText: 'igh as in light' }).getByRole('checkbox').click();
     await screen.getByRole('heading', { name: 'Taught early' }).waitFor();
@@ -59,11 +59,11 @@ describe('the panel for the bundled story', () => {
     await screen.getByRole('region', { name: 'Taught early' }).getByRole('checkbox').click();
     await expect.poll(reach).toBe(before);
     expect(chosen().alsoTaught).toEqual([]);
-    // The row stays, unticked, where the keyboard is.
+    // The row stays, unticked, and keeps the keyboard focus.
     expect(document.activeElement?.localName).toBe('input');
   });
 
-  test('a word is taken apart, and the page is asked to show its next place each time', async () => {
+  test('a word is split into its parts, and each press asks the page to show its next place', async () => {
     await screen.getByRole('button', { name: 'winding', exact: true }).first().click();
     const card = screen.getByRole('region', { name: 'The word winding' });
     await card.waitFor();
@@ -73,7 +73,7 @@ describe('the panel for the bundled story', () => {
     await card.waitFor({ state: 'detached' });
     expect(document.activeElement?.textContent).toBe('winding');
     await screen.getByRole('button', { name: 'winding', exact: true }).first().click();
-    // Of one place the second time is the first again.
+    // This word has only one place, so the second place is the first again.
     const places = () => asked.filter(({ ask }) => ask === 'goTo').map(({ given }) => given);
     await expect.poll(places).toEqual([
       { key: 'winding', n: 0 },
@@ -89,7 +89,7 @@ describe('the panel for the bundled story', () => {
     expect(await card.textContent()).toContain('irregular part: the oul says o\u035Do');
   });
 
-  test('an option of the group is kept', async () => {
+  test('an option of the group is saved', async () => {
     await screen.getByText('Decoding rules').click();
     const weak = screen.getByLabel('Schwa (the a in about)');
     expect(await weak.inputValue()).toBe('flex');
@@ -103,14 +103,14 @@ describe('the panel for the bundled story', () => {
     expect(await screen.getByLabel('syllable types of longer words must be taught').isChecked()).toBe(true);
   });
 
-  test('a page put on the shelf is there once', async () => {
+  test('a page that is saved to the shelf twice is there only once', async () => {
     await screen.getByRole('button', { name: 'Save to shelf' }).click();
     await screen.getByText('Saved to the shelf.').waitFor();
     await screen.getByRole('button', { name: 'Save to shelf' }).click();
     await screen.getByText('Already on the shelf.').waitFor();
   });
 
-  test('a change is said, and taken back by Undo', async () => {
+  test('a change is reported, and Undo takes it back', async () => {
     const before = await reach();
     await screen.getByRole('listitem').filter({ hasText: 'igh as in light' }).getByRole('checkbox').click();
     await screen.getByText('Marked as taught: igh as in light.').waitFor();
@@ -119,7 +119,7 @@ describe('the panel for the bundled story', () => {
     expect(chosen().alsoTaught).toEqual([]);
   });
 
-  test('a word counts as what the teacher says of it, one thing at a time', async () => {
+  test('a word counts as what the teacher chooses, one choice at a time', async () => {
     await screen.getByRole('button', { name: 'should', exact: true }).first().click();
     const before = ['boat', 'sea', 'school'];
     const as = (name: string) => screen.getByRole('radio', { name });
@@ -129,7 +129,7 @@ describe('the panel for the bundled story', () => {
     await expect.poll(chosen).toMatchObject({ bySight: before });
   });
 
-  test('every step of the climb of the report is what the panel says once the group is there', async () => {
+  test('each step in the climb of the report has the reach that the panel shows at that step', async () => {
     const reaches = new Map<number, number>();
     for (const step of [0, 1, 37, 75]) {
       await screen.getByRole('slider').fill(String(step));
@@ -160,7 +160,7 @@ describe('the panel for other pages', () => {
     return note.textContent();
   };
 
-  test('asks for a press of the button where there was none', async () => {
+  test('asks for a press of the button if there was none', async () => {
     pages.clear();
     expect(await sentence()).toContain('press the Wordreach button');
   });

@@ -5,13 +5,13 @@ import { PictureFault, type PictureReading } from '../../src/picture/picture-rea
 import { openPage } from './mount-page.ts';
 import { screen } from './screen.ts';
 
-/** What the reader gives for a picture; the real one needs a browser (`tests/e2e/picture.spec.ts`). */
+/** Results of the reader for pictures. The real reader needs a browser (`tests/e2e/picture.spec.ts`). */
 const readings: (() => Promise<PictureReading>)[] = [];
 vi.mock('../../src/picture/open-picture-reader.ts', () => ({
   readPicture: () => readings.shift()!(),
 }));
 
-/** Lines of words, of which those with a question mark behind them are not sure. */
+/** Makes a reading of lines of words. A word with a question mark after it is unsure. */
 function readingOf(...lines: string[]): PictureReading {
   return {
     width: 500,
@@ -51,7 +51,7 @@ describe('a picture of text', () => {
     expect(await screen.locator('.picture-sheet img').count()).toBe(1);
   });
 
-  test('has words to check, which are no longer there once they are corrected or said to be right', async () => {
+  test('has words to check, which disappear once they are corrected or confirmed', async () => {
     give('The dog? sat on the lcft? mat');
     await choose('Dog.png');
     await screen.getByRole('heading', { name: '2 words to check' }).waitFor();
@@ -70,7 +70,7 @@ describe('a picture of text', () => {
     await vi.waitFor(async () => expect(JSON.stringify(await loadPassages())).toContain('The dogs sat'));
   });
 
-  test('that follows another adds its text behind what the teacher wrote', async () => {
+  test('that follows another adds its text after the text of the teacher', async () => {
     give('The dog sat on the mat all day long');
     await choose('One.png');
     await screen.getByRole('button', { name: 'Edit this text' }).waitFor();
@@ -84,7 +84,7 @@ describe('a picture of text', () => {
     );
   });
 
-  test('without words, and one that cannot be opened, say so', async () => {
+  test('is reported in a sentence if it has no words or cannot be opened', async () => {
     give();
     await choose('Empty.png');
     await screen.getByText('No words were found in this picture.').waitFor();

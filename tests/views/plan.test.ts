@@ -19,7 +19,7 @@ const onMake = vi.fn();
 const onRewrite = vi.fn();
 const none: readonly string[] = [];
 
-/** The plan beside nothing else of the desk. */
+/** The plan without the rest of the desk. */
 function Plan() {
   const planner = usePlan(text, judging, none, onMake);
   const { proposal } = planner.plan;
@@ -61,7 +61,7 @@ test('a plan says first how far the text is, ticks the safe changes, and shows t
   expect(await result()).not.toContain('Unfortunately');
 });
 
-test('a change that is refused is not made, and the figures follow', async () => {
+test('a refused change is not made, and the figures change accordingly', async () => {
   await open();
   const figures = async () => (await screen.locator('.plan-figures').textContent()) ?? '';
   const before = await figures();
@@ -73,7 +73,7 @@ test('a change that is refused is not made, and the figures follow', async () =>
   expect(edits.map(({ text }) => text)).toEqual(['got']);
 });
 
-test('a text that is too far offers to read it aloud, to take it at its step, or to rewrite it', async () => {
+test('for a text that is too far, a plan offers to read it aloud, take it at its step, or rewrite it', async () => {
   await open('every word', '0 words');
   const heading = await screen.getByRole('heading', { level: 3 }).textContent();
   expect(heading).toMatch(/^Too far for this group: at most \d of 3 sentences/);

@@ -22,7 +22,7 @@ async function open(): Promise<void> {
 const reach = () => screen.locator('.reach-figure').textContent();
 
 describe('the report on a page', () => {
-  test('has the reach in its climb, the gaps and the words', async () => {
+  test('has the climb of the reach, the gaps and the words', async () => {
     await open();
     const title = screen.getByRole('article').getByRole('heading', { level: 1 });
     expect(await title.textContent()).toBe('The Night the Lamp Went Out');
@@ -49,7 +49,7 @@ describe('the report on a page', () => {
     }
   });
 
-  test('has other groups beside it, each with its own line, name and column', async () => {
+  test('has other groups beside its own, each with its line, name and column', async () => {
     await open();
     await screen.getByRole('checkbox', { name: 'Plovers' }).check();
     expect(screen.locator('.climb-lines .climb-line').count()).toBe(2);
@@ -74,7 +74,7 @@ describe('the report on a page', () => {
     expect(namesOf()[0]).toMatch(/^Plovers/);
   });
 
-  test('tells how many names a group has, never which', async () => {
+  test('tells how many names a group has, but not the names', async () => {
     const group = { name: 'Terns', sequence: null, step: 0, alsoTaught: [], notYet: [], bySight: ['the'] };
     kept.set('groups', {
       version: 1,
@@ -90,7 +90,7 @@ describe('the report on a page', () => {
   });
 });
 
-test('the report on a passage is of the group’s own version, with its story words', async () => {
+test('the report on a passage is about the version of the group, with its story words', async () => {
   const text = '# The ferry is late\nBram purchased a lantern and went to the shed.';
   const save = (storyWords: readonly { word: string; meaning: string }[], version: string, rev: number) =>
     savePassage({
@@ -116,7 +116,7 @@ test('the report on a passage is of the group’s own version, with its story wo
   expect(await screen.locator('.climb-name').textContent()).toContain(await reach());
   expect(screen.getByText('Original text.').count()).toBe(1);
 
-  // A change saved in another window comes here.
+  // A change saved in another window appears here.
   const here = await reach();
   await savePassage({
     ...passage,

@@ -1,8 +1,9 @@
 import { setImmediate } from 'node:timers/promises';
 
 /**
- * What a teacher sees and does on a page without a browser. It finds things as Playwright does (by role, label and text), so that a test says the
- * same in both. Layout there is none: whether a thing is seen goes by `hidden` and closed details alone.
+ * Reads and uses a page without a browser, as a teacher would. Elements are found as in Playwright (by role, label and
+ * text), so that a test says the same in both. There is no layout. Only `hidden` and closed details decide whether an
+ * element is visible.
  */
 
 type Text = string | RegExp;
@@ -14,10 +15,10 @@ interface Named {
   readonly level?: number;
 }
 
-/** How long something is waited for, in milliseconds: a busy machine is slow, and what holds is seen at once anyway. */
+/** The longest wait, in milliseconds. A busy machine is slow, and a condition that holds is seen at once anyway. */
 const PATIENCE = 25_000;
 
-/** Elements of the page that are looked for anew each time. */
+/** Elements of the page. Each use searches for the elements anew. */
 export class Found {
   readonly all: () => HTMLElement[];
   readonly #says: string;
@@ -43,7 +44,7 @@ export class Found {
     );
   }
 
-  /** Elements whose text it is, the innermost. */
+  /** Finds the innermost elements with the given text. */
   getByText(text: Text, { exact = false } = {}): Found {
     const has = (element: Element): boolean => fits(textOf(element), text, exact);
     return this.#within(`text ${text}`, (root) =>
@@ -91,7 +92,10 @@ export class Found {
     return this.all().map((element) => element.textContent ?? '');
   }
 
-  /** The one element there is, once it is there. Several are a fault of the test. */
+  /**
+   * Waits until the element exists, and returns it. Throws an error if there are several elements, which is a fault of
+   * the test.
+   */
   async one(): Promise<HTMLElement> {
     await until(() => this.all().length > 0, `There is no ${this.#says}.`);
     const [element, ...others] = this.all();
@@ -116,7 +120,7 @@ export class Found {
     return (await this.one()).getAttribute(name);
   }
 
-  /** One that can be pressed or written in: seen, and not switched off. */
+  /** Waits until the element can be pressed or written in: visible, and not disabled. */
   async #ready(): Promise<HTMLElement> {
     await this.one();
     await until(() => {
@@ -146,7 +150,7 @@ export class Found {
     else written.add(element);
     await setImmediate();
   }
-  /** Chooses an option by its value or what it says. */
+  /** Chooses an option by its value or its text. */
   async selectOption(option: string): Promise<void> {
     const select = (await this.#ready()) as HTMLSelectElement;
     const find = (): HTMLOptionElement | undefined =>
@@ -173,7 +177,7 @@ export class Found {
     moveFocus(await this.#ready());
     await pressKey(key);
   }
-  /** Chooses files in a field for them. */
+  /** Chooses files in a file field. */
   async setInputFiles(files: readonly File[]): Promise<void> {
     const field = (await this.one()) as HTMLInputElement;
     Object.defineProperty(field, 'files', { value: [...files], configurable: true });
@@ -185,7 +189,10 @@ export class Found {
 /** The page that is open. */
 export const screen = new Found(() => [document.documentElement], 'page');
 
-/** Presses a key where the focus is, with what browsers make of it: Enter presses buttons and links, and keeps the text of a field. */
+/**
+ * Presses a key where the focus is, with the effects that browsers add: Enter presses buttons and links, and keeps the
+ * text of a field.
+ */
 export async function pressKey(keys: string): Promise<void> {
   const parts = keys.split('+');
   const key = parts.at(-1)!;
@@ -209,7 +216,7 @@ export async function pressKey(keys: string): Promise<void> {
   await setImmediate();
 }
 
-/** Waits until something holds that is looked at anew after each change of the page. */
+/** Waits until a condition holds. The condition is checked again after each change of the page. */
 export async function until(holds: () => boolean, otherwise: string): Promise<void> {
   if (holds()) return;
   await new Promise<void>((resolve, reject) => {
@@ -232,7 +239,7 @@ export async function until(holds: () => boolean, otherwise: string): Promise<vo
   await setImmediate();
 }
 
-/** Fields written in and not left since. */
+/** Fields that were written in and not left since. */
 const written = new Set<Element>();
 
 function change(element: Element): void {
@@ -248,7 +255,7 @@ function moveFocus(to: HTMLElement | null): void {
   if (to) to.focus();
   else if (from instanceof HTMLElement) from.blur();
 }
-/** As typing does: what the renderer has put over `value` of this element is passed by. */
+/** Sets a value as typing does, and bypasses the setter that the renderer has put over `value` of this element. */
 function setValue(element: HTMLInputElement | HTMLSelectElement, value: string): void {
   Object.getOwnPropertyDescriptor(Object.getPrototypeOf(element), 'value')!.set!.call(element, value);
 }
@@ -303,7 +310,7 @@ function textOf(element: Element): string {
   return (element.textContent ?? '').replace(/\s+/g, ' ').trim();
 }
 
-/** What an element is called: by its attributes, its labels or its text. */
+/** Returns the name of an element, from its attributes, its labels or its text. */
 function nameOf(element: Element): string {
   const [label] = labelsOf(element);
   if (label !== undefined) return label;

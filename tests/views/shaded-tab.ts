@@ -9,8 +9,8 @@ import { readPageFile } from '../../src/passage/files/read-page-file.ts';
 import { pages, tabs } from '../fakes/extension.ts';
 
 /**
- * A tab in front whose content script has read a text and shaded it, with so many pictures in it; `asked` fills with the questions that it gets
- * besides the one for its words.
+ * Simulates a tab in front whose content script has read and shaded a text with the given number of pictures. `asked`
+ * collects the questions that the tab gets, except the question for its words.
  */
 export function shadeTab(
   id: number,
@@ -56,7 +56,7 @@ export function shadeTab(
   return { asked };
 }
 
-/** The story in the package, as its words are read of it. */
+/** Returns the story in the package, as read from its page file. */
 export async function readStory(): Promise<{ readonly title: string; readonly text: string }> {
   const file = readFileSync(join(import.meta.dirname, '../../public/story/index.html'));
   const { title, text } = await readPageFile(new Uint8Array(file), 'story', startFileTime());

@@ -39,14 +39,17 @@ async function titles(): Promise<string[]> {
   return screen.locator('.shelf-title').allTextContents();
 }
 
-/** Everything of the shelf's database; keys in their order, since an object read from a file may have them in another. */
+/**
+ * Returns everything in the database of the shelf. Keys are sorted, since an object read from a file may have its keys
+ * in another order.
+ */
 async function readRaw(): Promise<string> {
   return JSON.stringify(Object.values(await readDatabase('shelf')), (_, value: unknown) =>
     value?.constructor === Object ? Object.fromEntries(Object.entries(value).sort()) : value,
   );
 }
 
-/** Moves Herons on in another window. */
+/** Moves the group Herons to another step, as another window would. */
 async function moveTo(step: number): Promise<void> {
   await changeGroups((all) => ({
     ...all,
@@ -54,8 +57,8 @@ async function moveTo(step: number): Promise<void> {
   }));
 }
 
-describe('the list', () => {
-  test('texts ready now come first, then those ready soonest; search and tags narrow it', async () => {
+describe('the list of the shelf', () => {
+  test('texts ready now come first, then texts ready soonest, and search and tags narrow the list', async () => {
     await screen.getByLabel(/^Tags for all/).fill('harbour');
     await addAll(stories);
     expect(await titles()).toEqual(['A big net', 'Rain', 'The ferry']);
@@ -72,7 +75,7 @@ describe('the list', () => {
     await screen.getByText('3 texts on the shelf').waitFor();
   });
 
-  test('another mark is kept, and only from 90 to 100', async () => {
+  test('another mark is saved, but only from 90 to 100', async () => {
     await addAll(stories);
     await titles();
     const mark = screen.getByLabel('Count as ready from');
@@ -161,7 +164,7 @@ describe('reading many texts at once', () => {
   });
 });
 
-test('saved in a file, deleted, and opened again, the shelf is what it was', async () => {
+test('a shelf that is saved in a file, deleted and opened again is the same as before', async () => {
   await screen.getByLabel('keep full text').check();
   await addAll(stories);
   const before = await readRaw();
@@ -185,7 +188,7 @@ test('saved in a file, deleted, and opened again, the shelf is what it was', asy
   expect(await readRaw()).toBe(before);
 });
 
-test('groups are columns of a table that is sorted by any of them, by keys too, and printed whole', async () => {
+test('groups are columns of a table that can be sorted by each of them, also by keys, and printed whole', async () => {
   await addAll(stories);
   await open('groups');
   await screen.locator('.shelf-table').waitFor();
@@ -214,7 +217,7 @@ test('groups are columns of a table that is sorted by any of them, by keys too, 
   await expect.poll(() => printed).toBe(3);
 });
 
-test('a column of the table is moved by Alt and an arrow key, and stays where it was put', async () => {
+test('Alt and an arrow key move a column of the table, and the column stays in its new place', async () => {
   const heads = () =>
     screen
       .locator('.shelf-table thead th .shelf-sort')
@@ -232,7 +235,7 @@ test('a column of the table is moved by Alt and an arrow key, and stays where it
   await expect.poll(heads).toEqual(['Text', 'Words', 'Plovers', 'Herons']);
 });
 
-test('an update adds no texts to a shelf that was there before', async () => {
+test('an update adds no texts to a shelf that already existed', async () => {
   await openPage(ShelfPage, 'texts');
   await screen.getByText('The shelf is empty.').waitFor();
   await screen.getByRole('button', { name: 'Add the first shelf' }).waitFor();

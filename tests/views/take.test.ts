@@ -8,7 +8,7 @@ import { openPage } from './mount-page.ts';
 import { screen } from './screen.ts';
 import { shadeTab } from './shaded-tab.ts';
 
-/** Takes the page of a tab to the desk, and gives the notes that the desk is told, once the passage is open. */
+/** Takes the page of a tab to the desk. Returns the notes that the desk gets, once the passage is open. */
 async function take(pictures: number): Promise<string[]> {
   shadeTab(5, 'Nets', 'Bram has a net.', pictures);
   const onNote = vi.fn<(id: string, says: string) => void>();
@@ -24,13 +24,13 @@ test.each([
   [1, ['One picture was left out.']],
   [3, ['3 pictures were left out.']],
 ])(
-  'a page taken with %i pictures: the desk notes those that were left out, and nothing of none',
+  'for a page taken with %i pictures, the desk notes the omitted pictures, if there are any',
   async (pictures, notes) => {
     expect(await take(pictures)).toEqual(notes);
   },
 );
 
-test('a page that is on the desk already is opened without a note', async () => {
+test('a page that is already on the desk is opened without a note', async () => {
   expect(await take(3)).toHaveLength(1);
   const first = location.hash;
   pages.clear();
@@ -38,7 +38,7 @@ test('a page that is on the desk already is opened without a note', async () => 
   expect(location.hash).toBe(first);
 });
 
-test('an empty file is told in a sentence, and no page for PDFs is offered', async () => {
+test('an empty file is reported in a sentence, and no page for PDFs is offered', async () => {
   serveBackground();
   await openPage(DeskPage);
   await screen.getByLabel('Choose a text').setInputFiles([new File([''], 'empty.txt')]);

@@ -10,14 +10,14 @@ import { openPage } from './mount-page.ts';
 import { type Found, screen } from './screen.ts';
 
 /**
- * Fields whose text is kept only when it is used or the field is left: typed text is noted meanwhile, so that the next start offers it.
- * That a browser that is killed keeps it is tried in tests/attack.
+ * Fields whose text is saved only when the text is used or the field is left. Meanwhile, typed text is noted, so that
+ * the next start offers the text. tests/attack checks that a killed browser keeps the typed text.
  */
 
 interface Field {
   readonly Page: ComponentType;
   readonly hash: string;
-  /** Shows the field where it is not there at first. */
+  /** Shows the field if it is not there at first. */
   readonly show?: () => Promise<unknown>;
   readonly field: () => Found;
 }

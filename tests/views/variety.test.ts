@@ -9,7 +9,7 @@ import { screen } from './screen.ts';
 const onEdit = vi.fn();
 beforeEach(() => onEdit.mockReset());
 
-test('a text with British spellings is offered American ones, all in one press, and words apart', async () => {
+test('a text with British spellings is offered American ones in one press, and words separately', async () => {
   const text = 'Mum saw the Harbour.\nThe harbour was grey. A jumper!';
   await openPage(() => h(VarietyNote, { text, accent: 'american', onEdit }));
   const spelling = screen.getByRole('region', { name: 'British spelling: 4 words' });
@@ -27,7 +27,7 @@ test('a text with British spellings is offered American ones, all in one press, 
   ]);
 });
 
-test('a text in the group’s own English is offered nothing', async () => {
+test('a text in the group’s own English gets no offers', async () => {
   await openPage(() =>
     h('div', {}, [h(VarietyNote, { text: 'Mum saw the grey harbour.', accent: 'british', onEdit })]),
   );
