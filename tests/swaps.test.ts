@@ -36,6 +36,23 @@ describe('on our own sentences about Tarn Quay and its news', () => {
   });
 });
 
+test('a swap that practises the step never comes later than one that is merely readable', () => {
+  let moved = 0;
+  for (const { sentence, start, end } of readSwapSentences('swap-test')) {
+    const plain = swapper.findSwaps(sentence, start, end, { reach: () => 'reads' }).swaps;
+    plain.forEach(({ text }, at) => {
+      const practised = (text.match(/[\p{L}'’-]+/gu) ?? []).map((word) => word.toLowerCase());
+      const reach = (word: string) => (practised.includes(word.toLowerCase()) ? 'fresh' : 'reads');
+      const now = swapper
+        .findSwaps(sentence, start, end, { reach })
+        .swaps.findIndex((swap) => swap.text === text);
+      expect(now, `${text}: ${sentence}`).toBeLessThanOrEqual(at);
+      if (now < at) moved++;
+    });
+  }
+  expect(moved).toBeGreaterThan(0);
+});
+
 describe('swaps take the form of the word', () => {
   test.each([
     ['They [purchased] a boat.', 'bought'],

@@ -147,7 +147,7 @@ function rank(rated: readonly Rated[], reach: (word: string) => Reach): (Swap & 
       const fresh = reads && reaches.length > 0 && !reaches.includes('reads');
       return {
         swap: { ...swap, reads },
-        order: swap.score - (fresh ? 0.03 : 0) + (reads ? 2 : 0) + (swap.sure ? weights.sure : 0),
+        order: swap.score + (fresh ? 0.03 : 0) + (reads ? 2 : 0) + (swap.sure ? weights.sure : 0),
       };
     });
   return ranked.sort((one, other) => other.order - one.order).map(({ swap }) => swap);
