@@ -20,7 +20,7 @@ export interface IntakeSource<T> {
 
 /** A queue that reads many texts one after the other. The reading can be stopped and resumed. */
 export interface IntakeQueue<T> {
-  /** Puts more at the end, and reads on unless it was stopped. */
+  /** Adds texts at the end, and continues with the waiting texts, even after a stop. */
   add(sources: readonly IntakeSource<T>[]): void;
   /** Stops the reading. A text that is being read goes back to waiting, and finished texts stay. */
   stop(): void;
