@@ -77,7 +77,7 @@ test.each<[string, PatternId[], PatternId[], GroupOptions, string]>([
   ['port', but(), ['root-port'], {}, 'fresh'],
   ['connect', but(), ['prefix-con'], {}, 'beyond prefix-con'],
   ['comet', but(), ['prefix-com'], {}, 'fresh'],
-])('%s, taught all but what is left out, later %4$s', (word, alsoTaught, named, options, says) => {
+])('%s (row %#) needs the finer patterns that its row names', (word, alsoTaught, named, options, says) => {
   expect(judge(word, { alsoTaught, options: { schwa: 'taught', ...options } }, named)).toBe(says);
 });
 
