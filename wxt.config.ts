@@ -32,7 +32,7 @@ const bundled = new Set<string>();
 /** The reader of pictures of text: files of packages that are copied unchanged into `picture-reader`. */
 const READER = [
   'tesseract.js/dist/worker.min.js',
-  // Lists the makers of other work that the worker includes.
+  // Lists the authors of other software that the worker includes.
   'tesseract.js/dist/worker.min.js.LICENSE.txt',
   'tesseract.js-core/tesseract-core-simd-lstm.js',
   'tesseract.js-core/tesseract-core-simd-lstm.wasm',

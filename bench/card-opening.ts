@@ -25,7 +25,8 @@ const NOTE_DRAWN = `if (location.pathname === '/card.html') {
 
 /**
  * Measures the time from the click on a word, with Alt held, until its card is drawn in its place, in milliseconds.
- * Uses the built extension in a real Chromium, with a running background. The page's thread is `slower` times as slow.
+ * Uses the built extension in a real Chromium, with a running background. The page's thread is slowed down by the
+ * factor `slower`.
  */
 export async function measureCardOpening(
   runs: number,
@@ -67,7 +68,7 @@ export async function measureCardOpening(
   }
   await browser.close();
   server.stop();
-  // The script that shows cards comes into the page with the first card.
+  // The first time is left out, since the script that shows cards comes into the page with the first card.
   const warm = times.slice(1);
   return { median: median(warm), least: Math.min(...warm) };
 }

@@ -31,7 +31,7 @@ const PACKAGE = 4890 + 4080 + 140;
 /** The size limit of the typeface, in KB: a regular, a bold, and vowels with macron or breve. */
 const TYPEFACE = 150;
 
-/** A piece of each library's code that nothing else has. */
+/** For each library, a piece of code that occurs nowhere else. */
 const LIBRARIES: Readonly<Record<string, string>> = {
   'pdfjs-dist': 'GlobalWorkerOptions',
   mammoth: 'mammoth',
@@ -43,7 +43,7 @@ const LIBRARIES: Readonly<Record<string, string>> = {
   'webextension-polyfill': '__mozWebExtensionPolyfillReject__',
   '@fontsource/andika': 'andika-latin',
 };
-/** The libraries that a script may have. The script has to do without all others. */
+/** The libraries that each script may contain. The script must do without all other libraries. */
 const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   'page.js': [],
   'page-article.js': ['@mozilla/readability'],

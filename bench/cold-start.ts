@@ -4,15 +4,15 @@ import { median } from './median.ts';
 
 /** Milliseconds, medians. */
 export interface BackgroundFigures {
-  /** From a question about a word of the table to a background the browser has stopped until its answer. */
+  /** Time until the answer to a question about a word of the table, when the browser has stopped the background. */
   readonly coldStart: number;
-  /** The same about a word that nobody listed. */
+  /** Time until the answer to the same question about a word that nobody listed. */
   readonly guessed: number;
-  /** Time from a question to a running background, until the answer. */
+  /** Time until the answer to a question, when the background is running. */
   readonly warm: number;
-  /** Reading table and model from the package, and nothing else. */
+  /** Time to read only the table and the model from the package. */
   readonly bareFetch: number;
-  /** Reading the table alone. */
+  /** Time to read only the table. */
   readonly bareTable: number;
 }
 

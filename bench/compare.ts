@@ -47,7 +47,7 @@ async function compareSection(name: string, other: string, runs: number): Promis
   let busiest = 0;
   for (let run = 0; run < runs; run++) {
     busiest = Math.max(busiest, await lookAtOthers());
-    // Each tree begins every other time.
+    // The two trees take turns at being measured first.
     const first = run % 2 === 0 ? here : other;
     const figures = new Map([[first, await measureIn(first, name)]]);
     const second = first === here ? other : here;

@@ -7,19 +7,23 @@ import { build } from 'esbuild';
 import { withTree } from './compare.ts';
 
 /**
- * Counts the processor's instructions of the engine's hot loops, a word, and prints them beside those that were kept (`counts.json`), so that a
- * loop that got slower shows however busy the machine is; it fails then. Valgrind counts. V8 interprets, since its compiling
- * differs from run to run. With `--keep` the new counts are kept. With `--compare REF` they are compared with the counts of another commit
- * on this machine: the kept counts may come from another kind of processor or another Node.
+ * Counts the processor's instructions per word in the engine's hot loops, and prints them beside the kept counts
+ * (`counts.json`). This shows that a loop got slower, however busy the machine is, and the command then fails. Valgrind
+ * counts the instructions. V8 interprets the code, since its compilation differs from run to run.
+ * With `--keep`, the new counts are kept. With `--compare REF`, the new counts are compared with the counts of another
+ * commit on this machine, since the kept counts may come from another kind of processor or another version of Node.
  */
 const KEPT = new URL('counts.json', import.meta.url);
 /**
- * How often a loop runs for the first count and for the second count. The difference of the two counts contains no
- * start.
+ * How often a loop runs for the first count and for the second count. The difference of the two counts does not include
+ * the start of the program.
  */
 const FEW = 1;
 const MANY = 3;
-/** A smaller difference may come from the version of Node or from the target that Node was built for. */
+/**
+ * The largest difference that is ignored. Such a difference may come from the version of Node or from the target that
+ * Node was built for.
+ */
 const NOISE = 0.03;
 
 type Counts = Record<string, number>;

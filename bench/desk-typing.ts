@@ -12,7 +12,10 @@ export interface TypingFigures {
    * count.
    */
   readonly work: Spread;
-  /** The longest task while the keys are typed, and the longest task when the long text is pasted. 0 if no task took 50. */
+  /**
+   * The longest task while the keys are typed, and the longest task when the long text is pasted. 0 if no task took 50
+   * ms.
+   */
   readonly typing: number;
   readonly pasting: number;
   /** Time from the long paste to its first shaded word, and to the reach of the whole text. */
@@ -31,7 +34,7 @@ const WORK = ['ScriptDuration', 'LayoutDuration', 'RecalcStyleDuration'];
 
 /**
  * Types 200 keys into the middle of a passage of 5,000 words on the desk, in a real Chromium. Then pastes 50,000 words.
- * The desk's thread is `slower` times as slow.
+ * The desk's thread is slowed down by the factor `slower`.
  */
 export async function measureDeskTyping(slower = 1): Promise<TypingFigures> {
   const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });

@@ -15,8 +15,9 @@ export interface FloorTimes {
 }
 
 /**
- * Shades a page, and beside it walks its text and cuts it into words, nothing else. Ours is all that the page's
- * thread does: the walk, the words, the messages to a background that knows them, and the marks.
+ * Measures two kinds of work on a page. The floor is only to walk the text and cut it into words. Our work is all that
+ * the page's thread does to shade the page: the walk, the words, the messages to a background that knows the words, and
+ * the marks.
  */
 export async function measureFloor(browser: BenchBrowser, words: number, runs: number): Promise<FloorTimes> {
   const page = await browser.open(writePage(words));
@@ -38,7 +39,10 @@ export async function measureFloor(browser: BenchBrowser, words: number, runs: n
   };
 }
 
-/** The power of the number of words by which the time grows: the slope of a straight line through both logarithms (least squares). */
+/**
+ * Returns the power of the number of words with which the time grows. This is the slope of a straight line (least
+ * squares) through the logarithms of the times and of the numbers of words.
+ */
 export function growthOf(times: readonly Pick<FloorTimes, 'words' | 'ours'>[]): number {
   const points = times.map(({ words, ours }) => [Math.log(words), Math.log(ours)] as const);
   const mean = (of: 0 | 1): number => points.reduce((sum, point) => sum + point[of], 0) / points.length;

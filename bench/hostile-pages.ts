@@ -4,7 +4,7 @@ import { hostilePages } from '../tests/e2e/hostile-pages.ts';
 import { longestTask, openSideWorld } from '../tests/e2e/main-thread.ts';
 import { servePages } from '../tests/e2e/page-server.ts';
 
-/** The longest task that we may cause on such a page, in milliseconds of processor time. */
+/** The longest task that we may cause on a hostile page, in milliseconds of processor time. */
 export const HOSTILE_LIMIT = 200;
 
 /**

@@ -16,7 +16,7 @@ import {
 } from '../src/analyze/index.ts';
 import { writePage } from './write-page.ts';
 
-/** The loop that `count-instructions.ts` counts, run as often as it says. */
+/** The loop to run and how often to run the loop, as `count-instructions.ts` says. */
 const [, , name, times] = process.argv;
 const read = (path: string): Buffer => readFileSync(new URL(path, import.meta.url));
 
@@ -35,7 +35,10 @@ const met = createAnalyzer(lexicon);
 const judge = createJudge(met, compiled);
 tallyText(counts, judge);
 
-/** A word met before takes so little work that the interpreter's own start would show without repetition. */
+/**
+ * The number of repetitions for words met before. Such a word takes so little work that the start of the interpreter
+ * would show in the count without repetition.
+ */
 const OFTEN = 50;
 
 /** Each loop, with the number of words that one run goes through. */

@@ -14,19 +14,22 @@ import {
 import { median } from './median.ts';
 import { writePage } from './write-page.ts';
 
-/** A text that was judged before, judged again for its group a step on. */
+/** The time to judge a text again after its group has moved one step on. */
 export interface JudgingAnew {
-  /** All its words. */
+  /** The number of all words of the text. */
   readonly text: number;
-  /** Its distinct words. */
+  /** The number of distinct words of the text. */
   readonly words: number;
-  /** Milliseconds, the median of five. */
+  /** The median time of five runs, in milliseconds. */
   readonly ours: number;
 }
 
 const TEXTS = [1000, 10_000, 100_000, 1_000_000];
 
-/** Judges texts of each length anew, as the background does when the group is changed: the words are known, their standings are not. */
+/**
+ * Judges texts of each length again, as the background does when the group is changed. The words are known, but their
+ * standings are not.
+ */
 export function measureJudgingAnew(): JudgingAnew[] {
   const read = (path: string): Buffer => readFileSync(new URL(path, import.meta.url));
   const sequence = parseSequence(

@@ -6,12 +6,12 @@ import { findChromium } from '../src/tools/find-browser.ts';
 import { launchExtension } from '../src/tools/launch-extension.ts';
 import { untilRead } from './until-read.ts';
 
-/** The number of words on the page. The bar of the long page is that no task of the main thread takes 50 ms. */
+/** The number of words on the page. No task of the main thread may take 50 ms on this page. */
 const WORDS = 100_000;
 
 /**
  * Shades a page of 100,000 words in a real Chromium. Returns the longest task of its main thread, in milliseconds,
- * while shading and while removing the shading. 0 if no task took 50.
+ * while shading and while removing the shading. 0 if no task took 50 ms.
  */
 export async function measureLongPage(): Promise<{
   longest: number;

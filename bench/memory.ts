@@ -18,11 +18,11 @@ export interface MemoryFigures {
   readonly tab: number;
   /** The same memory for a book of 1,000,000 words. */
   readonly book: number;
-  /** The memory that the same tab holds more after 100 pages than after 20. */
+  /** The additional memory that the same tab holds after 100 pages, compared with 20 pages. */
   readonly growth: number;
 }
 
-/** The memory of the extension in a real Chromium. */
+/** Measures the memory of the extension in a real Chromium. */
 export async function measureMemory(): Promise<MemoryFigures> {
   let html = writePage(10_000);
   const server = createServer((_request, response) =>
@@ -40,7 +40,7 @@ export async function measureMemory(): Promise<MemoryFigures> {
   };
   await page.goto(address);
   const plain = await heapOfPage(session);
-  // Opens no other page, since the browser keeps a page that was left in case somebody comes back.
+  // Stays in the same page, since the browser keeps a page that was left in case somebody comes back.
   await shade();
   // Wait until the whole page is read. The background is then asked for the last words.
   await page.waitForTimeout(2000);
@@ -65,7 +65,7 @@ export async function measureMemory(): Promise<MemoryFigures> {
   return { background: background - (await heapOfEmpty()), tab, book, growth };
 }
 
-/** The memory of a background without any code of its own. */
+/** Returns the memory of a background without any code of its own. */
 async function heapOfEmpty(): Promise<number> {
   const folder = mkdtempSync(join(tmpdir(), 'empty-extension-'));
   const manifest = {

@@ -1,6 +1,6 @@
 /**
- * The result of a piece of work, and the processor's seconds that it takes on all threads together. Other programs do not count, as they would
- * by the clock.
+ * Returns the result of a piece of work, and the processor time in seconds that the work takes on all threads together.
+ * Unlike clock time, processor time does not include other programs.
  */
 export async function processorTime<T>(
   work: () => T | Promise<T>,

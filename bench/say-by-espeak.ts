@@ -29,7 +29,7 @@ export async function sayByEspeak(
   return { sounds: result.said.map(soundsOfIpa), seconds: seconds - start.seconds - speech };
 }
 
-/** The time of speaking without keeping the speech, and its number of samples. */
+/** Returns the time of speaking when the speech is not kept, and the number of samples of the speech. */
 async function sayAloud(
   words: readonly string[],
   rate: number,

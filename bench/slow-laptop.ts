@@ -15,7 +15,7 @@ export interface SlowFigures {
   readonly marked: number;
   /** From the press until all words are counted, as the panel asks for them. */
   readonly counted: number;
-  /** The longest task of the page's thread from the press until the whole page is marked. 0 if no task took 50. */
+  /** The longest task of the page's thread from the press until the whole page is marked. 0 if no task took 50 ms. */
   readonly longest: number;
   /** Frames while the page is scrolled: before the press, and after the press when the page has been still for a while. */
   readonly plain: Frames;

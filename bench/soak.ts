@@ -9,15 +9,15 @@ import { heapOfPage, heapOfWorker } from './heap-of.ts';
 /** The amount of use: about an hour of a teacher's day, without the pauses. */
 const VISITS = Number(process.env.VISITS ?? 500);
 const CHANGES = Number(process.env.CHANGES ?? 5000);
-/** Pages that are open and shaded at once. */
+/** The number of pages that are open and shaded at once. */
 const PAGES = Number(process.env.PAGES ?? 50);
-/** The part before is for warming up: tables are loaded, words remembered. */
+/** The first share of the use, which is for warming up: tables are loaded, and words are remembered. */
 const WARM = 0.2;
 
 /**
- * Uses the extension for a long time in a real Chromium, and prints how much memory remains in use. For a page, this is
- * measured after changes of the group while the page is shaded. For the background, this is measured after visits and
- * changes. Each measurement follows garbage collection. At the end, many pages are shaded at once.
+ * Uses the extension for a long time in a real Chromium, and prints how much memory remains in use. Page and background
+ * are measured after visits to pages, and again after changes of the group while the page is shaded. Each measurement
+ * follows garbage collection. At the end, many pages are shaded at once.
  */
 const story = readFileSync(new URL('../public/story/index.html', import.meta.url), 'utf8');
 const server = createServer((_request, response) =>

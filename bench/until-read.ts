@@ -1,6 +1,9 @@
 import type { Page, Worker } from 'playwright-core';
 
-/** Waits until a shaded page has no more words from one rest to the next. The whole page is read then. */
+/**
+ * Waits until the number of words of a shaded page stays the same from one rest to the next. The whole page has then
+ * been read.
+ */
 export async function untilRead(page: Page, background: Worker): Promise<void> {
   // Asks for the words as the panel does. A panel in a tab of its own would hide the page and make the page draw again.
   const countWords = (): Promise<number> =>

@@ -6,11 +6,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-/** Characters in a file: a story for a lesson, and a book. */
+/** The numbers of characters in a file: a story for a lesson, and a book. */
 export const FILE_SIZES = [2000, 2_000_000] as const;
 /**
- * Characters in all files. There are enough to make a thread's first second, in which its code is not compiled yet, a
- * small part.
+ * The number of characters in all files together. There are enough characters to make a thread's first second, in which
+ * its code is not compiled yet, a small part of the time.
  */
 const ALL = 24_000_000;
 

@@ -4,9 +4,9 @@ import { readFrequency } from '../src/data/read-frequency.ts';
 const VOCABULARY = 40_000;
 
 /**
- * A page of so many words in paragraphs, the same each time. Words are as common as in English: the n-th commonest is
- * there 1/n as often as the first (Zipf's law). Every fifth paragraph has a link and a word set in italics, every tenth is a
- * heading.
+ * Returns a page with the given number of words in paragraphs. The page is the same each time. Words are as common as
+ * in English: the n-th most common word occurs 1/n as often as the most common word (Zipf's law). Every fifth paragraph
+ * has a link and a word set in italics. Every tenth paragraph is a heading.
  */
 export function writePage(words: number): string {
   const vocabulary = [...readFrequency().keys()]
@@ -17,7 +17,7 @@ export function writePage(words: number): string {
     state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
     return state / 2 ** 32;
   };
-  // The n-th root law: a rank drawn as size^x, with x evenly distributed, falls off as 1/n.
+  // The n-th root law: if a rank is drawn as size^x, with x evenly distributed, its frequency falls off as 1/n.
   const word = (): string => vocabulary[Math.floor(vocabulary.length ** random()) - 1]!;
   const parts: string[] = [];
   for (let written = 0, n = 0; written < words; n++) {

@@ -129,7 +129,7 @@ test('every folder of src has a row in mayImport', () => {
   expect(strays, 'name their folder in `mayImport` of this test').toEqual([]);
 });
 
-test('DEVELOPERS.md lists the same allowed imports', () => {
+test('DEVELOPERS.md lists the same allowed imports as mayImport', () => {
   const rows = [...read('DEVELOPERS.md').matchAll(/^\| `src\/([\w/-]+)` \| .* \| (.*) \|$/gm)];
   const told = rows.map(([, folder, may]) => [folder!, may === 'nothing' ? [] : may!.split(', ').sort()]);
   const held = Object.entries(mayImport).map(([folder, may]) => [folder, [...may].sort()]);
@@ -141,7 +141,7 @@ test('DEVELOPERS.md lists the same allowed imports', () => {
 /** Packages the engine may use: pure functions of a word that do not load data of their own. */
 const enginePackages = ['syllable'];
 
-test('the engine imports no Node module, no browser module and only the packages listed here', () => {
+test('the engine imports no Node module, no browser module and only the packages of enginePackages', () => {
   const strays = strayImports('analyze', (to) => !to.startsWith('src/') && !enginePackages.includes(to));
   expect(strays).toEqual([]);
 });
@@ -201,7 +201,8 @@ test('an import cycle is found if there is one', () => {
 });
 
 test('no browser test waits for an async function in the page', () => {
-  // Playwright treats the returned promise as a true value and does not wait.
+  // Playwright treats the returned promise as a true value. It waits for the promise once, but not until its value is
+  // true.
   const waiting = filesIn('tests').filter((file) => /waitForFunction\(\s*async\b/.test(read(file)));
   expect(waiting).toEqual([]);
 });

@@ -22,7 +22,10 @@ import { VET_USAGE } from '../src/cli/read-vet-options.ts';
 import { runCommand } from '../src/cli/run-command.ts';
 import { vetCommand } from '../src/cli/vet-command.ts';
 
-/** The messages of the commands where the operating system gives an error: one sentence with the next step, never a stack trace, and the right exit code. */
+/**
+ * Tests the commands when the operating system gives an error. The message is one sentence with the next step, never a
+ * stack trace, and the exit code is right.
+ */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
@@ -153,7 +156,7 @@ describe('when the output cannot be written', () => {
     expect(isWhole(written)).toBe(true);
   });
 
-  test('the earlier content of a file that is appended to stays', async () => {
+  test('a file that is appended to keeps its earlier content', async () => {
     save('log.csv', `${'before\n'.repeat(700)}`);
     const vetFile = join(root, '.output/cli/vet.mjs');
     await run('bash', [
@@ -347,7 +350,7 @@ describe('files made to overload the machine', () => {
     expect(JSON.parse(out).tally.running).toBe(4);
   });
 
-  test('a page with more elements than a call can take arguments is read', async () => {
+  test('a page with more elements than a function call can have arguments is read', async () => {
     save('wide.html', `<!doctype html>${'<br>'.repeat(150_000)}${tide}`);
     const { out } = await vet(['--group', 'herons.json', '--json', 'wide.html']);
     expect(JSON.parse(out).tally.running).toBe(4);
@@ -381,7 +384,7 @@ function save(name: string, content: string | Buffer): void {
   writeFileSync(at(name), content);
 }
 
-/** On one thread: each reads the tables for itself. */
+/** Runs `vet` on one thread, because each thread reads the tables for itself. */
 function vet(args: readonly string[], given: Given = {}): Promise<Done> {
   return run('vet', ['--jobs', '1', ...args], given);
 }
@@ -417,7 +420,7 @@ async function vetHere(args: readonly string[]): Promise<Done> {
   }
 }
 
-/** What a command reads, and the files that are its stdin and stdout where they are not caught. */
+/** The input of a command, and the files that are its stdin and stdout where the tests do not capture these. */
 interface Given {
   readonly input?: string | Buffer;
   readonly stdin?: number;

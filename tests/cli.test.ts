@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import type { Report } from '../src/analyze/types.ts';
 
-/** The commands as scripts call them. Their output is a format that others rely on. */
+/** Tests the commands as scripts call them. Other programs rely on the format of the output. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
@@ -77,7 +77,7 @@ describe('word', () => {
     expectPlain(out);
   });
 
-  test('a reader that stops early ends the command without an error', async () => {
+  test('ends without an error if the program that reads its output stops early', async () => {
     const words = Array.from({ length: 3000 }, () => 'lighthouse');
     expect(await run('word', ['--json', '-'], words.join(' '), 10)).toMatchObject({ err: '', code: 0 });
   });

@@ -23,7 +23,7 @@ test('the common words shown to teachers contain no coarse word', () => {
   const common: string[] = JSON.parse(
     readFileSync(new URL('../public/data/common-words.json', import.meta.url), 'utf8'),
   );
-  // Ordinary words that the outside lists contain for a second meaning.
+  // Ordinary words that the outside lists contain because of a second meaning.
   const plain = new Set(
     'cause dish evidence general hole joint mark slow trial till beam bill ray van'.split(' '),
   );

@@ -22,8 +22,8 @@ describe.each(['gold-words.tsv', 'gold-own.tsv'])('the hand-made annotations in 
   });
 });
 
-// A third of the words of all these files in British pronunciation, drafted with the engine's help, then read and
-// corrected line by line.
+// gold-british: a third of the words of all files above, in British pronunciation. The units were drafted with the
+// engine's help, then read and corrected line by line.
 test('a third of the annotated words have the annotated British units', () => {
   const british = loadAnalyzer().speaking({ accent: 'british', bath: 'father' });
   const rows = readFileSync(new URL('words/gold-british.tsv', import.meta.url), 'utf8')
@@ -42,9 +42,9 @@ test('a third of the annotated words have the annotated British units', () => {
   expect(wrong).toEqual([]);
 });
 
-// 200 words of difficult kinds, annotated independently of the engine; several notations count as right.
-// Two words are not right: umbrella, whose first vowel is weak in gold-words.tsv and full here, and northern, because
-// -ern is not one of our endings.
+// gold-hard-3: 200 words of difficult kinds, annotated independently of the engine. Several notations count as right.
+// Two words are not right. The first vowel of umbrella is weak in gold-words.tsv and full in this file. The -ern of
+// northern is not one of our endings.
 test('at least 198 of 200 more difficult words are fully right', () => {
   const rows = readGold(readFileSync(new URL('words/gold-hard-3.tsv', import.meta.url), 'utf8'));
   const { wrong } = scoreGold(rows, loadAnalyzer());

@@ -151,7 +151,7 @@ describe('the guesser', () => {
     );
   });
 
-  test('misses a reading that the model prefers in at most 0.5% of words', () => {
+  test('overlooks a listed reading of lower cost in at most 0.5% of words', () => {
     const lexicon = loadLexicon();
     const words = [...readFrequency().keys()].slice(0, 20_000).filter((_, i) => i % 10 === 0);
     const missed = words.filter((word) => {
@@ -164,7 +164,7 @@ describe('the guesser', () => {
     expect(missed.length, missed.join(' ')).toBeLessThanOrEqual(words.length * 0.005);
   });
 
-  test('gets back from tokens the word they were made from', () => {
+  test('rebuilds a word from its tokens', () => {
     const base = { role: 'base' as const, spellings: [{ letters: 'h', sound: 'HH' }, { letters: 'o', sound: 'OW', spells: 'o_e' }, { letters: 'p', sound: 'P' }] }; // biome-ignore format: one word
     const ing = { role: 'suffix' as const, spellings: [{ letters: 'ing', sound: 'IH.NG' }] };
     const hoping: BuiltWord = {

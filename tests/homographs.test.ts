@@ -198,7 +198,7 @@ describe('a text with both readings', () => {
     expect(keysOf('They were on the Polish ship')).toContain('Polish#1');
   });
 
-  test('each reading is judged by itself; the word is unsure where nothing tells them apart', () => {
+  test('each reading has its own standing, and a word whose reading is unclear is unsure', () => {
     expect(judge('read#0').standing).toBe('reads');
     expect(judge('read#1').standing).toBe('beyond');
     expect(judge('read').standing).toBe('unsure');

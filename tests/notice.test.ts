@@ -6,8 +6,8 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { foldersOf, noticeOf, readPackage, writeNotice } from '../src/tools/write-notice.ts';
 
 /**
- * The build lists the makers of the parts of the extension. These tests check how the build finds the makers.
- * `bench/check-sizes.ts` checks the built files.
+ * The build lists the packages in the extension, with their licences. These tests check how the build finds the
+ * packages and licences. `bench/check-sizes.ts` checks the built files.
  */
 
 const root = fileURLToPath(new URL('..', import.meta.url)).replace(/\/$/, '');

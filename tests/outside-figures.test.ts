@@ -17,7 +17,8 @@ describe('generalisations hold about as often as Clymer found', () => {
 });
 
 // Orders of spellings as in P. R. Hanna and others 1966, repeated by E. Fry 2004, from memory. Only the leading
-// spellings are compared, because their list counts 17,000 words of all kinds and ours 20,000 common words.
+// spellings are compared, because Hanna's list counts 17,000 words of all kinds and our list counts 20,000 common
+// words.
 describe('the leading spellings of a sound are the same as in Hanna 1966 and Fry 2004', () => {
   const lists = unitLists(ranked.slice(0, 20_000), analyzer);
   test.each([
@@ -33,7 +34,7 @@ describe('the leading spellings of a sound are the same as in Hanna 1966 and Fry
     expect(order.slice(0, leaders.length)).toEqual(leaders);
   });
 
-  test('long e: y, ea and ee lead in both lists, and e comes after them in ours, which separates a weak e', () => {
+  test('for long e, the five leading spellings are y, e, i, ea and ee in any order, since we separate a weak e', () => {
     const order = [...spellingShares(lists, new Set(['IY'])).keys()];
     expect(new Set(order.slice(0, 5))).toEqual(new Set(['y', 'e', 'i', 'ea', 'ee']));
   });

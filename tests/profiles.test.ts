@@ -64,8 +64,8 @@ const englandWords = readTable(new URL('words/england-2013.tsv', import.meta.url
 const englandHomophones = ['two', 'their'];
 
 /**
- * The documents that starters follow. Each has its words, and the patterns that come later or sooner in it than in our
- * own starters.
+ * The documents that starters follow, each with its words. Each document also has the patterns that it teaches later or
+ * sooner than our own starters do.
  */
 const documents: Readonly<Record<string, Readonly<Record<'words' | 'later' | 'sooner', readonly string[]>>>> =
   {
@@ -109,7 +109,10 @@ describe('schemas', () => {
     expect(check(value), ajv.errorsText(check.errors)).toBe(true);
   });
 
-  /** Messages of the engine only, which knows the catalogue and compares the steps of a sequence. */
+  /**
+   * Messages that only the engine gives. Unlike the schemas, the engine knows the catalogue and compares the steps of a
+   * sequence.
+   */
   const BEYOND_SCHEMAS = /there is no pattern|is taught in/;
   /**
    * Rules that the schemas give to people who write a file: no word twice in a step, and an id in plain letters. Files
@@ -255,8 +258,8 @@ describe.each(sequences)('$file', ({ file, sequence }) => {
 
 /**
  * Outside check: England's national curriculum 2013, English Appendix 1 (Open Government Licence), example words by
- * year, written down from memory. A sequence need not follow its order. But words that come earlier there should not
- * come later here, and the words of the first years should be within reach.
+ * year, written down from memory. A sequence need not follow the order of the curriculum. But words of an earlier year
+ * should not come later in the sequence, and the words of the first years should be readable by its end.
  */
 const curriculum = new URL('../../shared/data/england_nc_appendix1.tsv', import.meta.url);
 
@@ -269,7 +272,7 @@ describe.skipIf(!existsSync(curriculum)).each(sequences)('$file beside a curricu
       .map(({ word }) => readers.findIndex((reads) => reads(word!.toLowerCase())) + 1);
   const years = ['Year 1', 'Year 2', 'Years 3-4'].map(stepsOf);
 
-  test('reads at its end at least 97 of 100 words of the first two years and 90 of the next two', () => {
+  test('makes at least 97 of 100 words of the first two years readable, and 90 of 100 of the next two', () => {
     const shares = years.map((steps) => steps.filter((step) => step > 0).length / steps.length);
     [0.97, 0.97, 0.9].forEach((least, i) => {
       expect(shares[i]).toBeGreaterThanOrEqual(least);
@@ -283,8 +286,8 @@ describe.skipIf(!existsSync(curriculum)).each(sequences)('$file beside a curricu
 });
 
 /**
- * Outside source: the common exception words of years 1 and 2 and the word list of years 3 and 4 of the same curriculum, from memory,
- * checked against two public copies.
+ * Outside source: England's national curriculum 2013, English Appendix 1: the common exception words of years 1 and 2,
+ * and the word list of years 3 and 4. From memory, checked against two public copies.
  */
 test('at the end of a year, a British group reads at least 98 of 100 words that England lists for that year', () => {
   const { sequence } = sequences.find(({ sequence }) => sequence.id === 'england-2013')!;

@@ -43,8 +43,8 @@ const clauses = readdirSync(annotated).flatMap((file) =>
 );
 
 /**
- * Bars for annotated clauses: the smallest share that is right, and the largest share that is wrong without being asked
- * about.
+ * Limits for annotated clauses: the smallest share that must be right, and the largest share that may be wrong without
+ * a question to the teacher.
  */
 const LEAST_CLAUSES_RIGHT = 0.97;
 const MOST_WRONG_BUT_SURE = 0.005;
@@ -210,7 +210,7 @@ describe('a pasted table', () => {
     expect(readColumns('Week 1: sh\nWeek 2: ch')).toBeNull();
   });
 
-  test('loses nothing whatever its columns are said to hold', () => {
+  test('loses no text, whatever kinds its columns are given', () => {
     const kind = fc.constantFrom<CellKind>('step', 'title', 'patterns', 'examples', 'by-sight', 'notes');
     fc.assert(
       fc.property(pastedText, fc.array(kind, { maxLength: 5 }), (pasted, kinds) => {

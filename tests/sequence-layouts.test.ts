@@ -41,7 +41,7 @@ function taught(pasted: string): readonly string[] {
   );
 }
 
-/** What each step teaches where it is alone, by its letters. */
+/** The patterns that each step teaches when it is alone, by the letters of the step. */
 const alone = new Map(planned.map(({ letters }) => [letters, taught(`Week 1: ${letters}`)[0]]));
 
 /** Sections of three to eight steps each, with the steps in any order. */
@@ -70,7 +70,7 @@ const relaid = ['85-grade-2-sheet', '99-tutoring-lesson-list', '82-macready-k-1-
 );
 const asWritten = relaid.map((text) => scoreSteps(text, engine));
 
-/** Clauses that say nothing else. Only the layout of the text distinguishes them from other clauses. */
+/** Clauses that give no other clue to their meaning. Only the layout of the text distinguishes them from other clauses. */
 const toldByLayout = /^(?:-ing; -ang; -ong|oa; ow; oe|a; I; am)$/;
 
 test.each(Object.entries(relays))('texts laid out again with %s are read as before', (_, relay) => {
@@ -116,19 +116,23 @@ test('the steps of looser texts are found, and no fewer clauses than before are 
 });
 
 /**
- * Texts of other authors, who knew nothing of the importer, annotated before they were read. Read unseen, the second's
- * (up to 71) were right in 86.3 % of clauses with the rules mended by the first's; plain documents by three authors more in 97.6 %
- * (72 to 75), 93.6 % (76 to 79), and 91.8 % (80 to 83) with the rules mended by 76 to 79 alone. Then 92.5 % (84 to 87),
- * and, with rules found by generated wordings, 89.0 % (88, 89), 97.6 % (90, 91), 86.9 % (92, 93: one fault in fourteen
- * lists of by-sight words) and 96.5 % (94, 95), each with the rules mended by those before it; sure and wrong were 2.8,
- * 1.8, 10.2 and 2.3 %. Since then a name is right as well whose step teaches all of it, and doubts make guesses of what does
- * not go together: 95.0 % (96, 97) and 89.8 % (98, 99), then 96.3 % (100, 101) and 75.6 % (102, 103: dated lines taken for
- * cells between commas; the other document 98.2 %); sure and wrong 1.3, 2.4, 2.1 and 8.0 %. Four authors more, read while the laws
- * of layouts and joints were found: 96.7 % (104, 105) and 95.7 % (106, 107) before, 95.3 % (108, 109) and 96.0 % (110, 111) with
- * most of them; sure and wrong 1.9, 1.6, 1.3 and 0 %. Four more, each read before any rule was mended by one of them: 97.3 %
- * (112, 113), 95.3 % (114, 115), 97.7 % (116, 117) and 98.6 % (118, 119), together 97.2 %; sure and wrong 1.1, 1.9, 0.6 and 0.5 %. A
- * fifth, read with most of these rules: 87.7 % (120, 121: a column "Also this week" was passed over; the other document 99.0 %), none
- * sure and wrong.
+ * Texts of other authors, who knew nothing of the importer. Each text was annotated before it was read. The shares of
+ * right clauses below are for texts read unseen, that is, with the rules corrected by earlier texts only. “Sure” is the
+ * share that was wrong but sure.
+ * - The second author (up to 71), with the rules corrected by the first author's texts: 86.3 %.
+ * - Plain documents by three more authors: 97.6 % (72 to 75), 93.6 % (76 to 79), and 91.8 % (80 to 83) with the rules
+ * corrected by 76 to 79 alone. Then 92.5 % (84 to 87).
+ * - With rules found by generated wordings: 89.0 % (88, 89), 97.6 % (90, 91), 86.9 % (92, 93: one fault in fourteen
+ * lists of by-sight words) and 96.5 % (94, 95). Sure: 2.8, 1.8, 10.2 and 2.3 %.
+ * - Since then, a name also counts as right if its step teaches all of it, and clauses that do not fit together become
+ * guesses: 95.0 % (96, 97), 89.8 % (98, 99), 96.3 % (100, 101) and 75.6 % (102, 103: dated lines were taken for cells
+ * between commas; the other document had 98.2 %). Sure: 1.3, 2.4, 2.1 and 8.0 %.
+ * - Four more authors, read while the laws of layouts and joints were found: 96.7 % (104, 105) and 95.7 % (106, 107)
+ * before the laws, 95.3 % (108, 109) and 96.0 % (110, 111) with most of them. Sure: 1.9, 1.6, 1.3 and 0 %.
+ * - Four more authors, each read before any of the four corrected a rule: 97.3 % (112, 113), 95.3 % (114, 115), 97.7 %
+ * (116, 117) and 98.6 % (118, 119), together 97.2 %. Sure: 1.1, 1.9, 0.6 and 0.5 %.
+ * - A fifth author, read with most of these rules: 87.7 % (120, 121: a column "Also this week" was skipped; the other
+ * document had 99.0 %). Sure: none.
  */
 test('no fewer clauses of other authors than before are read right, and wrong readings are seldom sure', () => {
   const { clauses, steps, count } = readTexts('sequences/other-steps/');

@@ -74,7 +74,7 @@ const joints: Readonly<Record<string, (one: string, other: string) => string>> =
   'a full stop': (one, other) => `${one}. ${other[0]!.toUpperCase()}${other.slice(1)}`,
 };
 
-/** The highest number of pairs, out of 200, that may be read wrong and sure. */
+/** The highest number of pairs, out of 200, that may be read wrong without a guess or a question. */
 const MOST_SURE = 4;
 
 test.each(Object.entries(joints))(
@@ -138,7 +138,7 @@ test('a line of examples below the pattern they show is not asked about', () => 
 });
 
 test.each(Object.entries(remarkPlaces))(
-  'what a teacher gets ready is not taught for sure: %s',
+  'a remark on things that a teacher prepares is never a sure match: %s',
   (_, place) => {
     const { verbs, things } = preparations;
     const drawn = fc.sample(

@@ -60,7 +60,7 @@ describe('the data that version 1 stored is read completely:', () => {
     expect(unread).toEqual({ 'group-9': later });
   });
 
-  test('sequences and the answers about pasted ones', async () => {
+  test('sequences, and the teacher’s choices about pasted sequences', async () => {
     expect((await loadSequences()).own).toEqual((shapes.local.sequences as { sequences: object }).sequences);
     expect(await loadImportChoices()).toEqual(shapes.local['import-choices']);
   });
@@ -71,7 +71,7 @@ describe('the data that version 1 stored is read completely:', () => {
     expect(await loadLesson({ group: 'herons', passage })).toEqual({ seed: 40, parts: {} });
   });
 
-  test('the look, the mark and the steps of the shelf, and the state of the copies', async () => {
+  test('the look of marks, the mark and the seen steps of the shelf, and the state of the copies', async () => {
     expect(await loadLook()).toBe('underline');
     expect(await loadMark()).toBe(97);
     expect(await loadSeen()).toEqual(shapes.local['shelf-seen']);
@@ -142,7 +142,7 @@ describe('a file that version 1 saved is read completely:', () => {
     );
   });
 
-  test('groups, which are American because no accent was known yet', () => {
+  test('groups, as American groups because the file has no accents', () => {
     const { groups } = readShareFile(loadSavedFile('share-1.json'));
     expect(groups.map(accentOf)).toEqual(['american', 'american']);
   });
@@ -166,7 +166,7 @@ describe('a file that version 1 saved is read completely:', () => {
     expect(look.whole).toBe(true);
   });
 
-  test('a file of the only kind that exists now', async () => {
+  test('a file of the one kind that Wordreach still saves', async () => {
     const look = await lookIntoFile(new Blob([loadSavedFile('file-1.jsonl')]), signal);
     expect(look).toEqual({
       whole: false,
@@ -176,7 +176,7 @@ describe('a file that version 1 saved is read completely:', () => {
   });
 
   test.each(['share-1.json', 'passages-1.json', 'shelf-1.jsonl', 'everything-1.jsonl'])(
-    '%s is recognised as a file to add that would change nothing here',
+    '%s, without a clash with the data in the browser',
     async (name) => {
       expect((await lookIntoFile(new Blob([loadSavedFile(name)]), signal)).clashes).toEqual([]);
     },
@@ -192,7 +192,7 @@ describe('taking in a file', () => {
   const stepsOf = async () =>
     Object.values((await loadGroups()).groups).map(({ name, step, names }) => [name, step, names]);
 
-  test('merging changes the group with that name but keeps its names, undo restores it, adding adds a group', async () => {
+  test('merging updates a group but keeps its names, undo restores the group, and adding adds a second group', async () => {
     const before = await stepsOf();
     const { herons } = (await loadGroups()).groups;
     const file = await fileOf([{ group: { ...herons!, step: 60, names: [] } }]);
@@ -212,7 +212,7 @@ describe('taking in a file', () => {
     expect(await stepsOf()).toEqual(before);
   });
 
-  test('a thing that is here already, equal in all, is taken once', async () => {
+  test('an item that equals an item in the browser is not added again', async () => {
     const { herons } = (await loadGroups()).groups;
     const [passage] = await loadPassages();
     const file = await fileOf([{ group: { ...herons!, names: [] } }, { passage: passage! }]);
@@ -250,7 +250,7 @@ describe('everything in one file', () => {
     for await (const slice of readShelf()) await deleteTexts(slice.map(({ id }) => id));
   }
 
-  test('is restored as it was after all data is wiped, except for the state of the copies', async () => {
+  test('restores all data after a wipe, except for the state of the copies', async () => {
     const file = await packEverything();
     kept.delete('sync-state');
     const before = await readAll();
@@ -260,7 +260,7 @@ describe('everything in one file', () => {
     expect(await readAll()).toBe(before);
   });
 
-  test('replaces all data that is here, except for the state of the copies', async () => {
+  test('replaces all stored data, except for the record of backup copies', async () => {
     const file = await packEverything();
     const before = await readAll();
     await changeGroups((now) => ({ ...now, chosen: 'herons' }));

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 
-/** Tests the command as scripts call it. Others rely on the format of its output. */
+/** Tests the command as scripts call it. Other programs rely on the format of its output. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const herons = 'profiles/groups/herons.json';

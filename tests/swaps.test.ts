@@ -27,10 +27,10 @@ describe('on our own sentences about Tarn Quay and its news', () => {
   test('there are at least 150 sentences', () => {
     expect(asked.length).toBeGreaterThanOrEqual(150);
   });
-  test('the first swap is good in at least 90 % of them', () => {
+  test('the first swap is good in at least 90 % of the sentences', () => {
     expect(right.filter(([first]) => first).length / asked.length).toBeGreaterThanOrEqual(0.9);
   });
-  test('one of the first three swaps is good in at least 95 % of them', () => {
+  test('one of the first three swaps is good in at least 95 % of the sentences', () => {
     const good = right.filter((list) => list.slice(0, 3).includes(true));
     expect(good.length / asked.length).toBeGreaterThanOrEqual(0.95);
   });
@@ -141,7 +141,7 @@ describe('swaps that fit only one construction', () => {
   });
 });
 
-test('of two ways to read a word, the way that supports a swap more counts', () => {
+test('of two ways to read a word, the one that better supports a swap counts', () => {
   expect(texts('A small light [illuminated] the steps.')[0]).toBe('lit');
 });
 
@@ -200,6 +200,6 @@ test('an empty or impossible place has no swaps', () => {
   expect(swapper.findSwaps('', 0, 0).swaps).toEqual([]);
 });
 
-test('bytes of another kind are refused as a table', () => {
+test('bytes that are not a table of swaps are refused', () => {
   expect(() => openSwaps(new Uint8Array(64))).toThrow(RangeError);
 });

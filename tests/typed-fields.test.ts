@@ -6,7 +6,7 @@ import { editors } from './attack/editors.ts';
 
 /**
  * Nothing typed is lost. Every text field of a page is saved at least once a second while somebody types, or has a
- * reason why it need not be. `as` names the editor in `tests/attack/editors.ts` in which a browser is killed.
+ * reason why it need not be saved. `as` names the editor in `tests/attack/editors.ts` for which a browser is killed.
  */
 type Kept = { readonly as: string } | { readonly reason: string };
 
@@ -14,7 +14,7 @@ const CHOICE = 'a choice of a moment, made again with a press';
 const FIELDS: Readonly<Record<string, readonly Kept[]>> = {
   'pages/desk/begin-view.tsx': [{ as: 'the topic of a passage' }],
   'pages/desk/intake-view.tsx': [{ as: 'a text for the desk' }],
-  // The title, and the source.
+  // The first field is the title, and the second field is the source.
   'pages/desk/source-fields.tsx': [{ as: 'the title of a passage' }, { as: 'the title of a passage' }],
   // A meaning is a part of the passage, and is saved with the passage.
   'pages/desk/story-words.tsx': [{ as: 'the title of a passage' }],
@@ -61,7 +61,7 @@ test('each text field is saved while somebody types, or has a reason not to be',
   expect(listFields(), 'name the field in FIELDS of this test').toEqual(named);
 });
 
-test('each text field that is saved has an editor in which a browser is killed', () => {
+test('each text field that is saved is also tested with a killed browser', () => {
   const killed = new Set(editors.map(({ name }) => name));
   const named = Object.values(FIELDS)
     .flat()

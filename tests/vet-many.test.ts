@@ -11,7 +11,7 @@ import { afterAll, describe, expect, test, vi } from 'vitest';
 import { english } from '../src/wording/en.ts';
 import { makeDocx, makeEpub, makePdf } from './desk/make-files.ts';
 
-/** Tests many texts at once, as scripts and job queues send them. Others rely on the format of the output. */
+/** Tests many texts at once, as scripts and job queues send them. Other programs rely on the format of the output. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
@@ -73,7 +73,7 @@ describe('output as a table, as records and as rows', () => {
     expect(code).toBe(1);
   });
 
-  test('json has exactly the single file and the files of a pattern, in that order and none twice', async () => {
+  test('json has the named file and then the files of the pattern, each file once', async () => {
     const { out, err, code } = await vet([
       ...group,
       '--out',
@@ -247,7 +247,7 @@ describe('JSON lines', () => {
     expect(await once(child, 'close')).toEqual([0, null]);
   });
 
-  test('Ctrl-C ends it, and the printed part is whole', async () => {
+  test('the command ends at Ctrl-C, and each printed line is whole', async () => {
     const child = start([...group, '--jsonl']);
     child.stdin.write('{"id":1,"text":"fog"}\n');
     const [answer] = await once(child.stdout, 'data');
@@ -260,7 +260,7 @@ describe('JSON lines', () => {
 
   test('the memory use does not grow with the number of lines', async () => {
     const [few, many] = [await mostMemory(2_000), await mostMemory(10_000)];
-    // What the others would take if they were kept: 8,000 lines of 8 kB.
+    // The limit is less than the size of the additional lines, if they were kept: 8,000 lines of 8 kB.
     expect(many - few).toBeLessThan(40);
   });
 

@@ -27,14 +27,17 @@ const apart = all
   .map(({ file }) => file);
 
 /**
- * Tests without a browser see the build for Chromium. FIREFOX may also hold the path of a browser, set by hand or by
- * `get-browsers.ts`, and Vitest passes the environment to `import.meta.env`.
+ * Makes tests without a browser use the build for Chromium. FIREFOX is emptied, because it may hold the path of a
+ * browser, set by hand or by `get-browsers.ts`, and Vitest passes the environment to `import.meta.env`.
  */
 const env = { FIREFOX: '' };
 
-/** A teacher's main jobs in the built extension, one file a browser. */
+/** A teacher's main jobs in the built extension, with one file for each browser. */
 const journeys = { e2e: 'tests/e2e/eight-jobs.spec.ts', firefox: 'tests/e2e/firefox.spec.ts' } as const;
-/** `npm test` runs them alone in the browsers, `npm run test:browsers` all; where they are done already, all others. */
+/**
+ * Returns the specs to run in a browser. `npm test` runs only the journeys, and `npm run test:browsers` runs all specs.
+ * If the journeys have been run already, all other specs are run.
+ */
 function specsOf(browser: keyof typeof journeys, all: string[], not: string[] = []) {
   const { JOURNEYS } = process.env;
   if (JOURNEYS === 'only') return { include: [journeys[browser]] };
@@ -55,8 +58,9 @@ const inBrowsers = {
   expect: { poll: { timeout: 10_000 } },
   // A browser may fail by chance. .ci/run names each test that needed a second try, so that its cause is looked for.
   retry: 1,
-  // Two browsers at once, each for all the files of its worker, which it forgets between them. They come after the tests without one, which use
-  // all of the machine; Firefox begins as soon as a worker is free.
+  // Two browsers run at once. Each browser is used for all files of its worker, and forgets its data between the files.
+  // The browsers start after the tests without a browser, which use the whole machine. Firefox begins as soon as a
+  // worker is free.
   isolate: false,
   maxWorkers: 2,
   sequence: { groupOrder: 1 },

@@ -88,7 +88,8 @@ describe.each(engineFiles)('%s', (file) => {
   });
 
   test('has its lists in alphabetical order', () => {
-    // The order matters in these files: a rule or form comes before another, and the likelier comes first.
+    // The order has a meaning in these files: one rule or form must come before another, or the more likely entry comes
+    // first.
     if (/reading-rules|irregular-|affix|rule-sounds|sentences|begin-passage|first-names|clues/.test(file))
       return;
     const lines = /topic-words|word-parts|late-words|plain-words|opaque-words|name-parts/.test(file);
@@ -101,8 +102,8 @@ test('a list that is out of order is found', () => {
   expect(unsortedIn({ kind: 'b a c' }, '', true)).toEqual(['/kind: a']);
 });
 
-// Outside sources: npm naughty-words and profane-words. Plain words that these lists contain for a second meaning are
-// named here.
+// Outside sources: npm naughty-words and profane-words. Plain words that these lists contain because of a second
+// meaning are named in `plain`.
 test('words of the word data that pupils may see are fit for a primary school', () => {
   const plain = new Set(['chug', 'snatch']);
   const unfit = readUnfitWords();

@@ -8,7 +8,8 @@ import { avoided, names } from '../src/wording/names.ts';
 type Language = 'en' | 'es';
 type Texts = ReadonlyMap<string, string>;
 
-// Words that steps teach are not words of the interface. The titles of steps are checked where the sequences are.
+// The texts about steps are left out, since words that steps teach are not words of the interface. The titles of steps
+// are checked with the sequences.
 const { steps: _, ...spoken } = english;
 const interfaces: Readonly<Record<Language, Texts>> = {
   en: interfaceTexts('en', spoken),
@@ -35,7 +36,8 @@ describe.each(['en', 'es'] as const)('texts in %s', (language) => {
   });
 });
 
-// A sentence for each former name. A pattern that finds nothing would let the name come back.
+// A sentence for each former name, to check that the pattern of the name works. A pattern that finds nothing would let
+// the name come back.
 test.each([
   ['en', 'reach', 'It reaches 95%.'],
   ['en', 'gap', 'Gaps between letters'],

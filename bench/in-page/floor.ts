@@ -1,8 +1,8 @@
 const segmenter = new Intl.Segmenter('en', { granularity: 'word' });
 
 /**
- * Does the least work of any checker of a page: the browser cuts every text node into words, and nothing else happens.
- * The time is in milliseconds.
+ * Does the least work that a checker of a page needs: the browser cuts every text node into words, and nothing else
+ * happens. The time is in milliseconds.
  */
 export function walkAndCut(): { time: number; words: number } {
   const start = performance.now();

@@ -2,12 +2,12 @@ import { markReading } from '../../src/analyze/index.ts';
 import type { WordsAsked, WordsJudged } from '../../src/contract/page-contract.ts';
 import { openJudges } from './open-judges.ts';
 
-/** What the worker is told first, then what it is asked. */
+/** The messages to the worker: first the table and the sequence, and then the questions. */
 export type ToJudge =
   | { readonly table: Uint8Array; readonly sequence: unknown }
   | { readonly id: number; readonly step: number; readonly words: WordsAsked };
 
-/** The background's part, on a thread of its own as in the extension. */
+/** Returns the judge for a step. This worker has the part of the background, on a thread of its own as in the extension. */
 let judgeAt: ReturnType<typeof openJudges>;
 
 addEventListener('message', ({ data }: MessageEvent<ToJudge>) => {

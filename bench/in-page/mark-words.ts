@@ -1,11 +1,15 @@
 import Mark from 'mark.js';
 
-/** The library goes from one word of a list to the next by recursion, and runs out of stack at some thousands of words. */
+/**
+ * The number of words given to the library at once. The library goes from one word of a list to the next by recursion,
+ * and runs out of stack at some thousands of words.
+ */
 const AT_ONCE = 200;
 
 /**
- * The work of a general highlighter for the same marks: every occurrence of each word wrapped in an element, by its list of words or, which it
- * is not made for but does faster, by one pattern of them all. In milliseconds.
+ * Does the work of a general highlighter for the same marks: wraps every occurrence of each word in an element. With
+ * `list`, the library gets a list of words. With `pattern`, the library gets one pattern for all words, which is
+ * faster, although the library is not made for this. Returns the time in milliseconds.
  */
 export async function markWords(words: readonly string[], by: 'list' | 'pattern'): Promise<number> {
   const start = performance.now();

@@ -8,7 +8,10 @@ import {
   parseSequence,
 } from '../../src/analyze/index.ts';
 
-/** Gives the judge of a group at a step of the sequence; each is made once, as a running background has it. */
+/**
+ * Returns a function that gives the judge of a group at a step of the sequence. Each judge is made only once, as in a
+ * running background.
+ */
 export function openJudges(table: Uint8Array, sequence: unknown): (step: number) => Judge {
   const analyzer = createAnalyzer(openLexicon(table));
   const parsed = parseSequence(sequence);

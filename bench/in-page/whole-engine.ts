@@ -4,7 +4,10 @@ import { startOverlay } from '../../src/overlay/start-overlay.ts';
 import type { ToJudge } from './judge-worker.ts';
 import { openJudges } from './open-judges.ts';
 
-/** The overlay in a page, and the engine on another thread, asked by messages, as page and background are in the extension. */
+/**
+ * The overlay in a page, and the engine on another thread. The overlay asks the engine by messages, as the page asks
+ * the background in the extension.
+ */
 export interface WholeEngine {
   /** Shades the whole page for a group at a step of the sequence. Returns the time in milliseconds. */
   shade(): Promise<number>;
@@ -17,7 +20,7 @@ export interface WholeEngine {
   stop(): Promise<void>;
 }
 
-/** Opens the word table from its bytes; `worker` is the address of the script that judges. */
+/** Opens the engine with the bytes of the word table. `worker` is the address of the script that judges. */
 export function openEngine(table: Uint8Array, sequence: unknown, worker: string): WholeEngine {
   const ask = openWorker(worker, { table, sequence });
   const judgeAt = openJudges(table, sequence);
@@ -64,7 +67,7 @@ export function openEngine(table: Uint8Array, sequence: unknown, worker: string)
   };
 }
 
-/** Starts the worker, and gives how it is asked. */
+/** Starts the worker, and returns a function that asks the worker to judge words. */
 function openWorker(
   address: string,
   first: ToJudge,

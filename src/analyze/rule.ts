@@ -7,7 +7,7 @@ export interface Rule<Place> {
   readonly name: string;
   /** A case of the rule, in the form its list says: a word, a word with its cuts, a sentence. */
   readonly example: string;
-  /** A case that looks alike and does not come under the rule. */
+  /** A similar case to which the rule does not apply. */
   readonly counterExample: string;
   readonly applies: (place: Place) => boolean;
 }

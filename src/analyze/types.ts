@@ -10,10 +10,11 @@ export interface Span {
 export type PatternId = string;
 
 /**
- * The key by which a word is looked up: straight apostrophes, no soft hyphens, NFC; lower case, except that a word with a capital keeps it
- * (`Duke`), because it may be a name; where its place explains the capital, a sign says so (`Duke^`), and another where it is a part of a
- * longer name (`School+`). A homograph whose reading is plain in its place has the number of that reading behind it: `read#1`
- * (`src/analyze/homographs/word-key.ts`).
+ * The key by which a word is looked up (`src/analyze/homographs/word-key.ts`). A key has straight apostrophes, no soft
+ * hyphens, and is in composed form (NFC). Keys are in lower case, but a word with a capital keeps the capital (`Duke`),
+ * because the word may be a name. A sign shows that the place explains the capital (`Duke^`), and another sign shows
+ * that the word is part of a longer name (`School+`). If the place makes the reading of a homograph plain, the number
+ * of the reading follows the word: `read#1`.
  */
 export type WordKey = string;
 
@@ -63,7 +64,7 @@ export interface Reading {
   readonly syllables: readonly Syllable[];
   /** Sorted, no repeats. */
   readonly requires: readonly PatternId[];
-  /** The same requirements by finer rows; left out where no finer row adds detail. */
+  /** The requirements by finer rows. Left out if no finer row adds detail. */
   readonly fine?: FineNeeds;
   /** Left out for a word that is not made of other words. */
   readonly madeOf?: MadeOf;
@@ -121,15 +122,15 @@ export interface WordAnalysis {
   readonly homograph: boolean;
   /** The usage of the word; null when the table lacks the word. */
   readonly usage: Usage | null;
-  /** The error with its stack. Present only where a fault of our own kept the word from being analysed. */
+  /** The error with its stack. Present only if an error in the engine prevented the analysis of the word. */
   readonly fault?: string;
 }
 
-/** One teachable thing. */
+/** One pattern that can be taught. */
 export interface Pattern {
   readonly id: PatternId;
   readonly family: string;
-  /** Its name among teachers: `ai as in rain`. */
+  /** The name that teachers use for the pattern: `ai as in rain`. */
   readonly label: string;
   readonly letters: string;
   readonly sounds: readonly string[];
@@ -207,8 +208,8 @@ export interface GroupOptions {
    */
   readonly irregularForms?: 'counted' | 'free';
   /**
-   * The a of bath and grass in British English, as in father or as in cat. Default father. American English has one
-   * way.
+   * The a of bath and grass in British English, as in father or as in cat. Default father. American English has only
+   * one pronunciation.
    */
   readonly bath?: 'father' | 'cat';
   /** How sounds are written down: as in dictionaries for children, or in the International Phonetic Alphabet. Default dictionary. */
@@ -217,14 +218,17 @@ export interface GroupOptions {
   readonly maxSyllables?: number;
 }
 
-/** The step of a sequence at which the group was from this day on (`2026-11-25`). */
+/** The step of a sequence that a group has been at since a given day (`2026-11-25`). */
 export interface StepMove {
   readonly date: string;
   readonly sequence: string | null;
   readonly step: number;
 }
 
-/** The group's own word on a word, which comes before the engine's: `judged` where it has none. */
+/**
+ * The group's own decision about a word, which overrides the decision of the engine. `judged` means that the group has
+ * no decision of its own.
+ */
 export type CountsAs = 'judged' | 'by-sight' | 'name' | 'skip';
 
 /** Some pupils at one step. A text is checked against the patterns they have been taught. */
@@ -254,11 +258,11 @@ export interface Verdict {
   readonly standing: Standing;
   readonly missing: readonly PatternId[];
   /**
-   * The error with its stack. Present only where a fault of our own kept the word from being judged; the word is
-   * `unsure` then.
+   * The error with its stack. Present only if an error in the engine prevented the word from being judged. The word is
+   * then `unsure`.
    */
   readonly fault?: string;
-  /** The reason for leaving a word out, where the group does not leave it out itself. */
+  /** The reason for which a word is left out although the group does not skip it. */
   readonly why?: 'initialism';
 }
 
@@ -302,6 +306,6 @@ export interface Report {
   readonly tally: Tally;
   /** The gaps, with the gap that opens the most words first. */
   readonly gaps: readonly Gap[];
-  /** Words that a fault of our own kept from being judged; usually none. */
+  /** Words that could not be judged because of an error in the engine. Usually there are none. */
   readonly faults: readonly WordFault[];
 }

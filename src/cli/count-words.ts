@@ -7,7 +7,7 @@ import { FileFault } from '../passage/files/file-fault.ts';
  * tokens do not fill the memory.
  */
 const PART = 65_536;
-/** V8 copies a shorter slice. A longer slice would keep the whole text in memory for one word. */
+/** The length from which V8 no longer copies a slice. Such a slice would keep the whole text in memory for one word. */
 const SLICE = 13;
 
 /** Counts how often each word occurs in a text, and how many tokens are skipped. */

@@ -3,7 +3,7 @@ import type { PatternId } from '../analyze/types.ts';
 
 const labels: ReadonlyMap<PatternId, string> = new Map(catalogue.map(({ id, label }) => [id, label]));
 
-/** The name of a pattern among teachers: ai as in rain. */
+/** Returns the name that teachers use for a pattern: ai as in rain. */
 export function describePattern(id: PatternId): string {
   return labels.get(id) ?? id;
 }

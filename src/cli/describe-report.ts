@@ -5,8 +5,8 @@ import type { Terminal } from './terminal.ts';
 import { wrapLines } from './wrap-lines.ts';
 
 /**
- * Formats a report for the terminal: first reach, then the gaps by how many words they open, then the words that are
- * beyond and unsure, each with the patterns it lacks. `source` is the name of the file.
+ * Formats a report for the terminal. The reach comes first, then the gaps, sorted by how many words they open. The
+ * beyond and unsure words come last, each with its missing patterns. `source` is the name of the file.
  */
 export function describeReport(
   { words, tally, gaps }: Report,

@@ -33,7 +33,10 @@ function describeReading(reading: Reading, { width, dim }: Terminal): string {
   ].join('\n');
 }
 
-/** The needs of the letters from left to right, then the needs of the word as a whole. */
+/**
+ * Returns the patterns that the letters require from left to right, then the patterns that the word as a whole
+ * requires.
+ */
 function inWordOrder({ units, requires }: Reading): PatternId[] {
   return [...new Set([...units.map(({ pattern }) => pattern), ...requires])];
 }

@@ -1,6 +1,6 @@
 import { getSystemErrorMap } from 'node:util';
 
-/** The system's words for a code that it gives with an error: `no space left on device` for `ENOSPC`. */
+/** The system's message for an error code: `no space left on device` for `ENOSPC`. */
 const systemWords: ReadonlyMap<string, string> = new Map(getSystemErrorMap().values());
 
 const reading: Readonly<Record<string, string>> = {

@@ -5,7 +5,10 @@ import { explainReading } from './explain-errno.ts';
 import { TEXT_ENDINGS } from './open-text.ts';
 import { resolvePath } from './read-file.ts';
 
-/** A file that was found, or a folder whose texts cannot be read. `error` then says why, in a sentence. */
+/**
+ * A file that was found, or a folder whose texts cannot be read. For such a folder, `error` is a sentence that gives
+ * the reason.
+ */
 export interface FoundText {
   readonly path: string;
   readonly error: string | null;
@@ -21,7 +24,7 @@ export async function findTexts(given: readonly string[]): Promise<FoundText[]> 
   return onceEach((await Promise.all(given.map(findOne))).flat());
 }
 
-/** The first of those that are in one place. */
+/** Keeps only the first of several paths to the same place. */
 function onceEach(found: readonly FoundText[]): FoundText[] {
   const places = new Set<string>();
   return found.filter(({ path }) => {
@@ -50,7 +53,7 @@ function text(path: string): FoundText {
   return { path, error: null };
 }
 
-/** The kind of thing at a path; null where it cannot be known. */
+/** Returns whether a path leads to a folder or a file, or null if this cannot be known. */
 function kindOf(path: string): 'folder' | 'file' | null {
   try {
     return statSync(resolvePath(path)).isDirectory() ? 'folder' : 'file';
@@ -88,7 +91,8 @@ function listFolder(path: string): FoundText[] {
     folders = links.filter((link) => kindOf(link) === 'folder');
     links = [];
   }
-  // Only links lead to a file again, and to look where each file is takes most of the time.
+  // Only links can lead to a file twice. Without links the check is skipped, because looking up the real place of each
+  // file takes most of the time.
   const once = anyLink ? onceEach(found) : found;
   return once.sort((a, b) => (a.path < b.path ? -1 : 1));
 

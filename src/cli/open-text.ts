@@ -16,9 +16,10 @@ export const TEXT_ENDINGS = ['txt', 'md', 'html', 'htm', 'xhtml', 'docx', 'pdf',
 const LARGEST = 64_000_000;
 
 /**
- * Opens the bytes of a file, or of stdin for `-`. The kind follows from the first bytes, else from the ending, else it
- * is plain text. Each kind's reader is loaded with the first file of that kind, since loading takes longer than vetting
- * most texts. The engine recognises words that a PDF divides at line ends. Rejects with `FileFault`.
+ * Opens the bytes of a file, or of stdin for `-`. The first bytes determine the kind of the file, otherwise the ending.
+ * Any other file is plain text. Each kind's reader is loaded with the first file of that kind, since loading takes
+ * longer than vetting most texts. The engine recognises words that a PDF divides at line ends. Rejects with
+ * `FileFault`.
  */
 export async function openText(path: string, bytes: Uint8Array, engine: () => Analyzer): Promise<OpenedText> {
   const name = path === '-' ? 'stdin' : basename(path).replace(/(?<=.)\.[^.]+$/, '');

@@ -5,7 +5,7 @@ import { calledAs, InputError } from './run-command.ts';
 export const OUTS = ['text', 'csv', 'json', 'html'] as const;
 export type Out = (typeof OUTS)[number];
 
-/** The wishes of the caller of `vet`. */
+/** The options of a call of `vet`. */
 export interface VetOptions {
   readonly help: boolean;
   readonly groups: readonly string[];

@@ -48,7 +48,7 @@ const OUTPUT_FAILED = 3;
 
 function explainMisuse(error: unknown, usage: string): string | null {
   if (error instanceof InputError || error instanceof OutputFault) return error.message;
-  // The error of parseArgs (node:util) for an option it does not know, or one without its value.
+  // The error of `parseArgs` (node:util) for an unknown option, or for an option without its value.
   if (error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS')) {
     return `${error.message}\n${usage}`;
   }

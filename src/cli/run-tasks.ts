@@ -11,9 +11,12 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
   readonly tasks: Iterable<Task> | AsyncIterable<Task>;
   readonly settings: VetterSettings;
   readonly jobs: number;
-  /** The answer to a task over which its thread has ended; `run` gives a part of it to a thread again. */
+  /** Returns the answer to a task whose thread has ended. `run` gives a part of the task to a thread again. */
   fail(task: Task, error: unknown, run: (part: Task) => Promise<Answer>): Answer | Promise<Answer>;
-  /** The text to print before, for each answer in whole pieces, and behind. */
+  /**
+   * The text to print before the answers. `print` returns an answer in whole pieces, and `foot` returns the text after
+   * the answers.
+   */
   readonly head: string;
   print(answer: Answer): Iterable<string>;
   foot(): string;
@@ -26,9 +29,9 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
 const AHEAD = 4;
 
 /**
- * Gives tasks to `jobs` threads and prints the answers in the order of the tasks, each as soon as those before it are
- * printed. Waits where the output waits, and takes no tasks meanwhile. Rejects with `OutputFault` when the output takes no more; the printed
- * part is whole then and has its foot.
+ * Gives tasks to `jobs` threads and prints the answers in the order of the tasks. Each answer is printed as soon as all
+ * earlier answers are printed. While the output waits, no tasks are taken. Rejects with `OutputFault` when the output
+ * takes no more. The printed part is whole then and has its foot.
  */
 export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
   tasks,
@@ -77,7 +80,7 @@ export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
   }
 }
 
-/** The system calls in which printing fails. */
+/** The system calls whose errors mean that printing failed. */
 const WRITES = new Set(['write', 'writev']);
 
 const DROPPED = Symbol('dropped');

@@ -11,7 +11,7 @@ function follow(isTTY: boolean): string[] {
   return written;
 }
 
-test('on a terminal a bar fills, leaves room for messages, and goes', () => {
+test('on a terminal a progress bar fills, makes room for messages, and is removed at the end', () => {
   const bar = (filled: number) => '█'.repeat(filled) + '░'.repeat(30 - filled);
   expect(follow(true)).toEqual([
     `\r\u001b[K${bar(15)} 1 of 2 texts`,
@@ -22,6 +22,6 @@ test('on a terminal a bar fills, leaves room for messages, and goes', () => {
   ]);
 });
 
-test('anywhere but on a terminal only messages are written', () => {
+test('without a terminal only messages are written', () => {
   expect(follow(false)).toEqual(['b.txt: broken.\n']);
 });

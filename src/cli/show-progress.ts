@@ -1,6 +1,6 @@
 /** A line that shows the progress of a long run. */
 export interface Progress {
-  /** One more task is done. */
+  /** Counts one more task as done. */
   step(): void;
   /** Prints a message above the progress line. */
   say(line: string): void;

@@ -10,7 +10,10 @@ import { createWorkerPool, type WorkerPool } from './worker-pool.ts';
 const LONGEST = 60_000;
 /** The memory a thread may use, in megabytes. A thread that exceeds it is ended together with its text. */
 const MOST_MEMORY = 1024;
-/** Its part for short-lived values is twice the usual size, so it is cleared half as often. That saves a tenth of the time. */
+/**
+ * The memory of a thread for short-lived values, in megabytes. This is twice the usual size, so the memory is cleared
+ * half as often. That saves a tenth of the time.
+ */
 const YOUNG_MEMORY = 96;
 /** The memory of the process itself, with the tables of each thread. */
 const OWN_MEMORY = 512;
@@ -31,8 +34,8 @@ export function startPool<Task extends VetTask, Answer extends VetAnswer>(
 }
 
 /**
- * Whether threads are available. They are in the bundle that `bundle-commands.mjs` makes, where the worker file is next
- * to this file. They are not when the sources run directly.
+ * Whether threads are available. They are available in the bundle that `bundle-commands.mjs` makes, where the worker
+ * file is next to this file. They are not available when the sources run directly.
  */
 export const hasThreads = !import.meta.url.endsWith('.ts');
 

@@ -21,7 +21,7 @@ export interface GroupReport {
    */
   readonly reaches95: number | null;
   readonly reaches99: number | null;
-  /** The patterns that open most words come first, each with its words, frequent words first. */
+  /** The gaps. The patterns that open most words come first. Each pattern has its words, frequent words first. */
   readonly gaps: readonly NamedGap[];
   /** Every word with its standing, if requested. */
   readonly words?: readonly WordEntry[];

@@ -17,7 +17,10 @@ import { openTerminal } from './terminal.ts';
 import { vetLines } from './vet-lines.ts';
 import { vetMany } from './vet-many.ts';
 
-/** The text that `vet` still has to print for its arguments. Rejects with errors that `runCommand` turns into a sentence. */
+/**
+ * Runs `vet` with its arguments and returns the text that is still to be printed. Rejects with errors that `runCommand`
+ * turns into a sentence.
+ */
 export async function vetCommand(args: readonly string[]): Promise<string | undefined> {
   const options = readVetOptions([...args]);
   if (options.help) return VET_HELP;
@@ -57,7 +60,10 @@ async function vetOne(
   }
 }
 
-/** Opens a file in a thread with its limits, since a file of this kind may take forever. Rejects with `FileFault`. */
+/**
+ * Opens a file that is not plain text in a thread with limits, since such a file may take forever. Rejects with
+ * `FileFault`.
+ */
 async function openInThread(path: string, bytes: Uint8Array): Promise<OpenedText> {
   const pool = startPool<{ path: string; bytes: Uint8Array }, OpenedText | { error: string }>(
     { groups: [], words: false, out: 'json' },

@@ -15,14 +15,14 @@ export type VetTask =
   | { readonly texts: readonly FoundText[] }
   | { readonly line: string; readonly number: number };
 
-/** The printed lines of a file, and why it could not be read; null where it was read. */
+/** The printed lines of a file. `problem` tells why the file could not be read, and is null if it was read. */
 export interface Row {
   readonly path: string;
   readonly problem: string | null;
   readonly row: string;
 }
 
-/** The answer: the text or why there is none, a row for each file, a line. */
+/** The answer to a task: an opened text or the reason why it cannot be opened, a row for each file, or an answered line. */
 export type VetAnswer = OpenedText | { readonly error: string } | readonly Row[] | AnsweredLine;
 
 /** Runs in its own thread and answers the tasks one after the other. */

@@ -70,7 +70,7 @@ test.each([
   },
 );
 
-test('closing ends the tasks under way and the tasks that wait', async () => {
+test('closing the pool ends the tasks under way and the tasks that wait', async () => {
   const { pool } = poolOf(1);
   const tasks = Promise.allSettled([15, 1].map(pool.run));
   await pool.close();

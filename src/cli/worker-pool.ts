@@ -13,7 +13,10 @@ export interface WorkerPool<Task, Answer> {
 export interface TaskLimits {
   /** In milliseconds. */
   readonly longest: number;
-  /** The memory of this process with all its threads, in bytes. Above it the task that has been under way longest is ended. */
+  /**
+   * The most memory of this process with all its threads, in bytes. Above this limit the task that has been under way
+   * longest is ended.
+   */
   readonly mostMemory: number;
 }
 

@@ -2,11 +2,14 @@ import type { WordKey } from '../analyze/types.ts';
 import type { WordAction, WordExplanation, WordSwap } from './page-contract.ts';
 
 /**
- * The messages between the content script and the card. The card is a page of the extension in a frame, where no script of the web page sees
- * its text; the content script knows the word, and puts the frame beside it.
+ * The messages between the content script and the card. The card is a page of the extension in a frame, so that no
+ * script of the web page sees the card's text. The content script knows the word, and puts the frame beside the word.
  */
 
-/** The reason why a card does nothing: something of the page covers it, or it is in a frame whose place nobody knows. */
+/**
+ * The reason why a card does nothing: something of the page covers the card, or the card is in a frame whose place is
+ * not known.
+ */
 export type Hindrance = 'covered' | 'frame';
 
 /** Messages from the content script to the card. */
@@ -25,7 +28,7 @@ export type ToCard =
   | { readonly tell: 'swaps'; readonly swaps: readonly WordSwap[] }
   /** The visible width of the page has changed. */
   | { readonly tell: 'room'; readonly room: number }
-  /** The card's size from now on: its width, and the most of its height, in CSS pixels. */
+  /** The card's size from now on: its width and its maximum height, in CSS pixels. */
   | { readonly tell: 'fit'; readonly width: number; readonly height: number }
   /** The reason why the card does nothing, as far as the content script sees it. */
   | { readonly tell: 'hindrance'; readonly hindrance: Hindrance | null }
@@ -43,7 +46,7 @@ export type FromCard =
   | { readonly tell: 'over'; readonly over: boolean }
   /** The pointer moves in the card. */
   | { readonly tell: 'point' }
-  /** The card was clicked in, so it stays. */
+  /** The user clicked in the card, so the card stays. */
   | { readonly tell: 'keep' }
   | { readonly tell: 'close' };
 

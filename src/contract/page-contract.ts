@@ -10,8 +10,8 @@ import type {
 } from '../analyze/types.ts';
 
 /**
- * The messages between the shading of a page, its cards, the panel and the background. Each thing is declared here alone; all of it can travel
- * as a message, the functions excepted.
+ * The messages between the shading of a page, its cards, the panel and the background. Each type is declared only in
+ * this file. Everything except functions can be sent as a message.
  */
 
 /** The text of a page that is checked: its main story, the whole page, or the selected part. */
@@ -40,16 +40,16 @@ export interface UnreadFrame {
 export interface HiddenText {
   /** The number of counted words that a box without scrolling cuts off, or that something covers. */
   readonly covered: number;
-  /** Whether a list has only the rows near the view in the page. */
+  /** Whether the page contains only the rows of a list that are near the view. */
   readonly rows: boolean;
-  /** Whether the page declares that reading it costs money. Only its beginning may then be here. */
+  /** Whether the page declares that reading it costs money. The page may then contain only the beginning of the text. */
   readonly paid: boolean;
 }
 
 /** The thing that fills the view and may have drawn text that cannot be read. */
 export type DrawnText = 'canvas' | 'picture';
 
-/** The facts that one frame of a page gives of itself. */
+/** The facts that one frame of a page reports about itself. */
 export interface FrameWords extends HiddenText {
   readonly title: string;
   /** The author, if the page names one. */
@@ -59,7 +59,7 @@ export interface FrameWords extends HiddenText {
   readonly url: string;
   /** The distinct words with their counts. */
   readonly words: readonly (readonly [key: WordKey, count: number])[];
-  /** Tokens left out of the count: numbers, addresses, other scripts. */
+  /** The number of tokens left out of the count: numbers, addresses, other scripts. */
   readonly skipped: number;
   readonly scope: ScopeKind;
   /** Whether there is a selection that could be checked instead. */
@@ -144,8 +144,9 @@ export interface WordExplanation {
 }
 
 /**
- * The teacher's decision about a word in the page: how it counts for the chosen group from now on, or that a pattern is taught. `unteach`
- * takes that back; `notYet` where the pattern was not secure before.
+ * The teacher's decision about a word in the page: how the word counts for the chosen group from now on, or that a
+ * pattern is taught. `unteach` takes back that a pattern is taught; `notYet` is true if the pattern was not secure
+ * before.
  */
 export type WordAction =
   | { readonly do: CountsAs; readonly word: WordKey }
@@ -185,8 +186,10 @@ export interface NthPlace {
   readonly n: number;
 }
 
-/** The parts of the content script that come into a page only when they are needed there: the finder of the article, the cards, cards
- * without a frame, and the layer of marks that the page cannot see. */
+/**
+ * The parts of the content script that are loaded into a page only when the page needs them: the finder of the article,
+ * the cards, cards without a frame, and the layer of marks that the page cannot see.
+ */
 export type PagePart = 'article' | 'card' | 'plain-card' | 'veil';
 
 /** The shading of one page with its word cards. */

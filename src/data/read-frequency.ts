@@ -25,8 +25,8 @@ export function readFrequency(): Map<string, number> {
 }
 
 /**
- * Returns words, in lower case, that the same list has more often with a capital than without. Most of them are names
- * (`corey`).
+ * Returns words, in lower case, that the frequency list has more often with a capital than without. Most of them are
+ * names (`corey`).
  */
 export function readCapitalised(): Set<string> {
   const balance = new Map<string, number>();

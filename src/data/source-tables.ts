@@ -30,7 +30,7 @@ const said = (name: string): Column =>
     'phones of CMUdict, a vowel with its stress behind it as in AE1 B IY0, and " / " between two ways to say it',
   );
 
-/** The tables of src/data/source that have a header. Its README explains what each is for. */
+/** The tables of src/data/source that have a header. The README of that folder explains the purpose of each table. */
 export const sourceTables: Readonly<Record<string, SourceTable>> = {
   'british-readings.tsv': {
     columns: [

@@ -1,8 +1,8 @@
 import type { Browser, Runtime } from 'webextension-polyfill';
 
 /**
- * The part of webextension-polyfill that a script in a page needs, without the library: the browser's own interface gives promises, but
- * Chromium takes none as the answer to a message.
+ * The part of webextension-polyfill that a script in a page needs, without the library. The browser's own interface
+ * returns promises, but Chromium accepts no promise as the answer to a message.
  */
 
 type Hear = (message: unknown, sender: Runtime.MessageSender) => Promise<unknown> | undefined;

@@ -15,7 +15,7 @@ export interface BrowserModel {
   close(): void;
 }
 
-/** The model could not be opened, or did not answer. The message is one sentence with the next step. */
+/** Thrown when the model could not be opened or did not answer. The message is one sentence with the next step. */
 export class ModelFault extends Error {
   override name = 'ModelFault';
 }
@@ -87,7 +87,7 @@ export async function openModel(
   };
 }
 
-/** The result of the model. It is given up at once when the signal says so, whether the model listens to it or not. */
+/** Returns the model's result. Stops waiting as soon as the signal aborts, even if the model ignores the signal. */
 async function faulty<T>(start: () => Promise<T>, signal: AbortSignal): Promise<T> {
   signal.throwIfAborted();
   let abort = (): void => undefined;
@@ -105,7 +105,7 @@ async function faulty<T>(start: () => Promise<T>, signal: AbortSignal): Promise<
   }
 }
 
-/** Explains an error. The names are those that the interface gives its own faults. */
+/** Explains an error. The interface gives its own errors the names that are compared. */
 function explain(error: unknown): string {
   const name = error instanceof Error || error instanceof DOMException ? error.name : '';
   if (name === 'QuotaExceededError') return say('host.modelFull');

@@ -12,7 +12,7 @@ export function findExamples(known: KnownWords, id: PatternId): readonly KnownWo
   return wordsByPattern(known).get(id) ?? [];
 }
 
-/** Returns the units of a word that do not belong to its beginning or ending. */
+/** Returns the units of a word that belong to no prefix or suffix. */
 export function ownUnits({ reading }: KnownWord): readonly Unit[] {
   return reading.units.filter(({ affix }) => affix === undefined);
 }
@@ -21,8 +21,9 @@ export function ownUnits({ reading }: KnownWord): readonly Unit[] {
 const VOWEL = /^[AEIOU]/;
 
 /**
- * The examples that show a spelling best, the shortest first: base words that children know, in which these letters say nothing else (not the
- * u of usual), and a vowel is not before r. Where there is none, any base word with the letters once.
+ * Returns the examples that show a spelling best, shortest first. These are base words that children know, in which the
+ * letters have only this sound (not the u of usual) and a vowel is not before r. If there are none, returns any base
+ * word that has the letters once.
  */
 export function plainExamples(
   examples: readonly KnownWord[],

@@ -49,8 +49,8 @@ export function oneOfFamily(words: readonly ListedWord[]): ListedWord[] {
 }
 
 /**
- * Whether the group has been taught the consonants at the end of a word, where there are several: not lens or length
- * before bend and sink.
+ * Whether the group has been taught the consonants at the end of a word, if the word ends in several: bend and sink,
+ * but not lens or length.
  */
 export function isEndTaught({ reading, requires }: ListedWord, { known }: LessonInput): boolean {
   const own = reading.units.filter(({ affix }) => affix === undefined);

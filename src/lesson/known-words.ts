@@ -14,9 +14,9 @@ export interface KnownWord extends BankWord {
 
 /** The words that a group can read, in its own variety of English: harbour or harbor. */
 export interface KnownWords {
-  /** The English of the group's sounds. */
+  /** The accent of English in which the group's words are pronounced. */
   readonly accent: Accent;
-  /** The marks in which sounds are written. */
+  /** The notation in which sounds are written. */
   readonly style: SoundStyle;
   /** The words of the bank the group can read, commonest first. */
   readonly words: readonly KnownWord[];

@@ -28,8 +28,9 @@ export interface LessonInput {
 }
 
 /**
- * The patterns the lesson is about: the known patterns of the group's step; if the step teaches none, of the
- * last step before it that does; without a sequence the last three patterns the group was taught.
+ * Returns the patterns the lesson is about, which are the known patterns of the group's step. If the step teaches none,
+ * the last earlier step that teaches some is used. Without a sequence, the last three patterns the group was taught are
+ * used.
  */
 export function findFocus(
   group: Group,

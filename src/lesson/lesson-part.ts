@@ -10,7 +10,7 @@ import type { Picker } from './picker.ts';
  * the teacher chose it, words for an adult at home.
  */
 export interface Column {
-  /** The heading for the adult; empty where it goes without saying. */
+  /** The heading for the adult; empty where none is needed. */
   readonly head: string;
   readonly shows: 'both' | 'key' | 'blank' | 'free';
 }
@@ -28,16 +28,16 @@ export const LAYOUTS = [
 
 /** A piece of a lesson sheet. All of it is plain text, so that the teacher can change any of it. */
 export interface LessonBlock {
-  /** Stable within its part: `chains`. */
+  /** The id, which is stable within the part: `chains`. */
   readonly id: string;
-  /** For the adult: `Words with ee`. */
+  /** The title for the adult: `Words with ee`. */
   readonly title: string;
   /**
    * The layout of the block.
    * - `table`: rows under headings.
    * - `words`: single words set in columns.
    * - `lines`: sentences, one a line.
-   * - `chain`: each row is a chain of words, led from one to the next.
+   * - `chain`: each row is a chain that leads from one word to the next.
    * - `grid`: rows of boxes to write in.
    * - `passage`: large lines, each with a count at its end.
    * - `cards-6` and `cards-12`: single texts as cards to cut out, six or twelve a page.
@@ -78,9 +78,9 @@ export interface PartMaker {
   readonly title: string;
   /** Whether the part is left off a sheet until the teacher adds it. */
   readonly extra?: true;
-  /** The teacher's use of it, in one sentence. */
+  /** How the teacher uses the part, in one sentence. */
   readonly use: string;
-  /** The choices depend on the group: which suffixes and which sounds it knows. */
+  /** The choices depend on the suffixes and sounds that the group knows. */
   choices(input: LessonInput): readonly PartChoice[];
   /**
    * Returns the same part for the same input, choices and seed. Never throws. `chosen` returns the value of a choice,

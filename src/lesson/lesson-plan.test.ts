@@ -33,13 +33,13 @@ const maker: PartMaker = {
 const input = {} as LessonInput;
 const words = (plan = startPlan(5)) => makePart(maker, plan, input).blocks[0]!.rows.map(([word]) => word);
 
-test('the same number gives the same part, and another number gives another part', () => {
+test('the same seed gives the same part, and another seed gives another part', () => {
   expect(words(startPlan(5))).toEqual(words(startPlan(5)));
   const many = [1, 2, 3, 4, 5, 6].map((seed) => words(startPlan(seed)).join());
   expect(new Set(many).size).toBeGreaterThan(2);
 });
 
-test('a choice is used, and a choice that is no option gives the usual one', () => {
+test('a chosen value is used, and a value that is no option gives the usual value', () => {
   expect(words(decide(startPlan(5), maker, { chosen: { count: '3' } }))).toHaveLength(3);
   expect(words(decide(startPlan(5), maker, { chosen: { count: '99' } }))).toHaveLength(2);
 });

@@ -16,7 +16,7 @@ export interface PartPlan {
   readonly minutes?: number;
 }
 
-/** A lesson sheet as it is stored: the number it is made from, and the decisions about its parts. */
+/** A lesson sheet as it is stored: the seed and the decisions about its parts. */
 export interface LessonPlan {
   readonly seed: number;
   readonly parts: Readonly<Record<string, PartPlan>>;
@@ -37,14 +37,14 @@ export interface PlannedPart extends LessonPart {
   readonly plan: PartPlan;
 }
 
-/** Returns a new plan. The same number gives the same sheet. */
+/** Returns a new plan. The same seed gives the same sheet. */
 export function startPlan(seed: number): LessonPlan {
   return { seed, parts: {} };
 }
 
 /**
- * Returns the decisions about a part, or the usual decisions where there are none. An extra part is not on the sheet
- * then.
+ * Returns the decisions about a part, or the usual decisions where there are none. Without decisions, an extra part is
+ * not on the sheet.
  */
 export function planOf({ seed, parts }: LessonPlan, { id, extra }: PartName): PartPlan {
   return Object.hasOwn(parts, id) ? parts[id]! : { seed, out: extra === true, chosen: {}, pinned: null };
@@ -82,7 +82,10 @@ export function movePart(plan: LessonPlan, makers: readonly PartName[], id: stri
   return { ...plan, order: ids.toSpliced(from, 1).toSpliced(to, 0, id) };
 }
 
-/** Returns the plan of a new sheet. Every part that is not pinned gets another number. Choices and parts left out stay. */
+/**
+ * Returns the plan of a new sheet. Every part that is not pinned is made from the new seed. The choices stay, and the
+ * parts left out stay out.
+ */
 export function renew(plan: LessonPlan, seed: number): LessonPlan {
   const parts = Object.entries(plan.parts).map(([id, part]) => [id, { ...part, seed }] as const);
   return { ...plan, seed, parts: Object.fromEntries(parts) };

@@ -8,7 +8,7 @@ const onSheet = (plan = startPlan(5)) =>
     .filter((maker) => !planOf(plan, maker).out)
     .map(({ id }) => id);
 
-test('a new lesson has the parts it always had, in the usual order', () => {
+test('a new lesson has the seven usual parts in the usual order', () => {
   expect(onSheet()).toEqual([
     'review',
     'building',

@@ -28,8 +28,8 @@ export const onePage: LessonPreset = {
 const LONGEST_NAME = 60;
 
 /**
- * Returns the plan with only the parts of a preset on the sheet. The words follow the plan's number. Pinned parts of
- * the preset stay.
+ * Returns the plan with only the parts of a preset on the sheet. The words follow the plan's seed. Pinned parts of the
+ * preset stay.
  */
 export function applyPreset(plan: LessonPlan, preset: LessonPreset, makers: readonly PartName[]): LessonPlan {
   const wanted = new Map(preset.parts.map((part) => [part.id, part]));
@@ -48,7 +48,7 @@ export function applyPreset(plan: LessonPlan, preset: LessonPreset, makers: read
   return { ...plan, parts, order: [...ids, ...others] };
 }
 
-/** The parts of a plan that are on its sheet, to be used again for other words. */
+/** Returns a preset of the parts on the sheet of a plan, so that they can be used again for other words. */
 export function presetOf(plan: LessonPlan, name: string, ordered: readonly PartName[]): LessonPreset {
   return {
     name: name.trim().slice(0, LONGEST_NAME),

@@ -9,23 +9,30 @@ import { type ListedWord, listWords } from './word-lists/listed-words.ts';
 /** If there are fewer plain words (rain) than this, other words that need the pattern (daybreak) come after them. */
 const ENOUGH_PLAIN = 12;
 /**
- * Patterns that a step is mainly about. The other patterns of the step are shown only in words that have the main
- * pattern too.
- * A step of long words shows the i of radio, not of ski. A step of consonant-le shows the st of castle, not of listen.
+ * Patterns that a step is mainly about. The other patterns of the step are shown only in words that also have the main
+ * pattern.
+ * A step of long words shows the i of radio, but not the i of ski. A step of consonant-le shows the st of castle, but
+ * not the st of listen.
  */
 const LEADS: readonly { readonly id: PatternId; readonly leads: RegExp }[] = [
   { id: 'syllables-3', leads: /./ },
   { id: 'consonant-le', leads: /^st$/ },
 ];
 /**
- * A consonant with an e after it (breathe) shows nothing beside the other patterns of a step, because it has no letters
- * of its own.
+ * The pattern of a consonant with an e after it (breathe). This pattern has no letters of its own, so it gets no words
+ * in a step that also has other patterns.
  */
 const SHOWS_NOTHING = 'silent-e';
-/** A way to divide words shows nothing beside the kinds of syllables it makes: prom·ise in a step of open syllables. */
+/**
+ * Matches patterns for dividing words. Such a pattern gets no words in a step that also teaches the kinds of syllables
+ * it makes. For example, prom·ise is left out in a step of open syllables.
+ */
 const WAY_TO_DIVIDE = /^divide-/;
 
-/** The words that show a pattern in a step. In a step led by another pattern they have that pattern too. */
+/**
+ * Returns the words that show a pattern in a step. If another pattern leads the step, only words with this leading
+ * pattern are returned.
+ */
 export function wordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
   const { focus } = input;
   if (id === SHOWS_NOTHING && focus.length > 1 && focus.includes(id)) return [];
@@ -37,8 +44,8 @@ export function wordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] 
 }
 
 /**
- * Returns the words that show a pattern, plain words if there are enough. For contractions these are the short forms,
- * which other lists do not contain.
+ * Returns the words that show a pattern. If there are enough plain words, only plain words are returned. Contractions
+ * return their short forms, which other lists do not contain.
  */
 function allWordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
   if (/^(?:contraction|possessive)/.test(id))

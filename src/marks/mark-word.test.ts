@@ -48,7 +48,7 @@ describe('dictionary marks', () => {
     expect(mark('Ines')).toMatch(/^Ĭn/);
   });
 
-  test('a word whose units do not spell it is marked only by its syllables', () => {
+  test('a word that its units do not spell gets only dots between its syllables', () => {
     const reading = { ...analyzer.analyze('hoping').readings[0]!, units: [] };
     expect(markWord('hoping', reading)).toEqual([{ text: 'hop·ing', affix: false }]);
     expect(markWord('odd', reading)).toEqual([{ text: 'odd', affix: false }]);

@@ -9,7 +9,7 @@ export interface MarkedPart {
 
 const MACRON = '\u0304';
 const BREVE = '\u0306';
-/** The letter that gives each long and short sound its name. */
+/** The letters that give each long or short vowel sound its name. */
 const LONG: Readonly<Record<string, string>> = { EY: 'a', IY: 'e', AY: 'iy', OW: 'o', UW: 'u' };
 const SHORT: Readonly<Record<string, string>> = { AE: 'a', EH: 'e', IH: 'iy', AA: 'o', AH: 'u' };
 
@@ -36,8 +36,8 @@ export function markWord(shown: string, { units, syllables }: Reading): MarkedPa
 const THIN_SPACE = '\u2009';
 
 /**
- * Returns a marked word as one text. An ending that is no syllable gets a thin space before it: blōw s, but māk·er and
- * not māk· er.
+ * Returns a marked word as one text. An ending that is not a syllable gets a thin space before it: blōw s. An ending
+ * that is a syllable gets no thin space: māk·er, not māk· er.
  */
 export function markedText(shown: string, reading: Reading): string {
   let marked = '';
@@ -95,8 +95,8 @@ function markOf({ sound }: Unit, spelt: string): { letter: number; mark: string 
     const mark = vowel in LONG ? MACRON : BREVE;
     const named = LONG[vowel] ?? SHORT[vowel]!;
     const letter = [...spelt].findIndex((one) => named.includes(one));
-    // The ou of you is pronounced as long oo, which is not the sound that its u is named for. The ue of value does have
-    // that sound.
+    // In “you”, ou is pronounced as long oo, which differs from the name of the letter u. In “value”, ue is pronounced
+    // like that name.
     if (letter >= 0 && (vowel !== 'UW' || !/[aeio]/.test(spelt.slice(0, letter)))) return { letter, mark };
   }
   return { letter: -1, mark: '' };

@@ -5,12 +5,15 @@ const patterns: ReadonlyMap<PatternId, Pick<Pattern, 'label' | 'keyWord'>> = new
   patternNames.map((pattern) => [pattern.id, pattern]),
 );
 
-/** The name of a pattern among teachers (`ai as in rain`); its id where this version does not know it. */
+/**
+ * Returns the name that teachers use for a pattern (`ai as in rain`). Returns the id if this version does not know the
+ * pattern.
+ */
 export function patternLabel(id: PatternId): string {
   return patterns.get(id)?.label ?? id;
 }
 
-/** The key word of a pattern (`rain`); empty where this version does not know the pattern. */
+/** Returns the key word of a pattern (`rain`). Returns an empty text if this version does not know the pattern. */
 export function keyWord(id: PatternId): string {
   return patterns.get(id)?.keyWord ?? '';
 }

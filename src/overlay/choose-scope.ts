@@ -7,7 +7,7 @@ import type { TextBlock } from './text-blocks.ts';
 /** The part of a page's text that is checked. */
 export interface Scope {
   readonly kind: ScopeKind;
-  /** The title of the story and its author; the page's title and null for other text. */
+  /** The title and the author of the story. For any other text, the title is the page's title and the author is null. */
   readonly title: string;
   readonly byline: string | null;
   readonly date: string | null;
@@ -40,8 +40,8 @@ export function hasSelection(doc: Document): boolean {
 }
 
 /**
- * Returns the scope of a whole page. Looks again for a story that comes late when the page has grown by half, so not
- * often.
+ * Returns the scope of a whole page. A story that comes late is looked for again only when the page has a new address
+ * or has grown by half, so that the search runs rarely.
  */
 export function wholePage(doc: Document, hopesForStory = false): Scope {
   const elements = doc.getElementsByTagName('*');

@@ -111,7 +111,7 @@ function boxesOf(
     live.setStart(startContainer, startOffset);
     live.setEnd(endContainer, endOffset);
   } catch {
-    // The text of the node has changed since.
+    // The text of the node has changed since the range was made.
     return [];
   }
   return [...live.getClientRects()];

@@ -18,8 +18,8 @@ export interface Article {
 export type FindArticle = (doc: Document) => Promise<Article | null>;
 
 /**
- * The size above which a page is analysed by its own elements, because it would keep the browser busy for too long.
- * `LARGEST` is in elements, `LONGEST` is in characters (a book on one page).
+ * The size above which an article is found by its paragraphs. Readability would keep the browser busy for too long on
+ * such a page. `LARGEST` is in elements, `LONGEST` is in characters (a book on one page).
  */
 const LARGEST = 6000;
 const LONGEST = 200_000;
@@ -52,7 +52,10 @@ function wholeOf({ title }: Document, element: Element | null): Article | null {
   return element && { title, byline: null, date: null, texts: textsIn(element) };
 }
 
-/** The content of scripts and styles is no text of the page. */
+/**
+ * Returns whether a page is too large for Readability. The content of scripts and styles does not count as text of the
+ * page.
+ */
 function isTooLarge(doc: Document): boolean {
   if (doc.getElementsByTagName('*').length > LARGEST) return true;
   let length = 0;
@@ -83,7 +86,7 @@ function findByLibrary(doc: Document): Article | null {
   };
 }
 
-/** The attribute that numbers the elements of the copy; no page has one of this name. */
+/** The attribute that numbers the elements of the copy. No page uses an attribute of this name. */
 const NUMBER = 'data-part-of-page';
 
 /** Numbers the elements of the copy, and returns the page’s elements in the same order. */

@@ -7,8 +7,8 @@ const MOST = 0.4;
 const POINTS = [0.1, 0.3, 0.5, 0.7, 0.9];
 
 /**
- * The thing that fills most of the view and may hold text that is drawn, not written; null on ordinary pages, and where the page's text is in
- * front of it (a picture behind a story).
+ * Finds a canvas or picture that fills most of the view and may hold text that is drawn, not written. Returns null on
+ * ordinary pages, and where the page's text is in front (a picture behind a story).
  */
 export function findDrawnText(doc: Document): DrawnText | null {
   const view = doc.defaultView;

@@ -2,14 +2,17 @@ import { isTakenOut, isUnseen } from './is-unseen.ts';
 import { isPlaced } from './join-pieces.ts';
 import { own } from './own.ts';
 
-/** The effect of an element's edge on a word at it: none, or it parts the word, or it ends the line too. */
+/**
+ * The effect of an element's edge on a word beside it: `none`, `word` (the edge splits the word) or `line` (the edge
+ * also ends the line).
+ */
 export type Edge = 'none' | 'word' | 'line';
 
 /** Elements that are separate things within a line: the 3 of a footnote mark, pictures, buttons. */
 const OWN =
   'SUP SUB Q BUTTON LI CODE KBD SAMP TEXTAREA INPUT SELECT OBJECT EMBED IFRAME AUDIO VIDEO CANVAS IMG SVG MATH svg math METER PROGRESS';
 const STANDS_APART = new Set(OWN.split(' '));
-/** Elements of these that are always part of a sentence, whatever is beside them. */
+/** The elements of `STANDS_APART` that are always part of a sentence, whatever is beside them. */
 const PHRASES = new Set('SUP SUB Q CODE KBD SAMP'.split(' '));
 /** The greatest number of letters in a box that is part of a word: a drop cap, or letters set one by one. */
 const LETTERS = 2;
@@ -17,8 +20,10 @@ const LETTERS = 2;
 const GAP = 4;
 
 /**
- * The effect of an element's edge on words. It has none where the element only styles them (M<a>other</a>) or is not shown. It parts words
- * where a thing of its own is in a sentence. It ends the line where the element is a block or one of several boxes side by side.
+ * Returns the effect of an element's edge on words:
+ * - `none` if the element only styles words (M<a>other</a>) or is not shown.
+ * - `word` if the element is a separate thing in a sentence.
+ * - `line` if the element is a block, or one of several boxes side by side.
  */
 export function findEdge(given: Element, style = getComputedStyle(given)): Edge {
   const element = own(given);
@@ -37,7 +42,7 @@ export function findEdge(given: Element, style = getComputedStyle(given)): Edge 
   return edgeOfThing(element, style, inLine);
 }
 
-/** The edge of a block, or of a thing of its own in a line. */
+/** Returns the edge of a block, or of a separate thing within a line. */
 function edgeOfThing(element: Element, style: CSSStyleDeclaration, inLine: boolean): Edge {
   if (inLine && PHRASES.has(element.tagName)) return isOrdinal(element) ? 'none' : 'word';
   if (inLine) return isBesideText(element) ? 'word' : 'line';
@@ -56,7 +61,7 @@ function isWide(margin: string, padding: string): boolean {
   return Number.parseFloat(margin) + Number.parseFloat(padding) >= GAP;
 }
 
-/** Returns whether the element is the raised th of 5th. */
+/** Returns whether an element is the raised ending of an ordinal number, such as the th of 5th. */
 function isOrdinal({ textContent, previousSibling }: Element): boolean {
   return /^(?:st|nd|rd|th)$/i.test(textContent) && /\d$/.test(previousSibling?.textContent ?? '');
 }

@@ -7,7 +7,7 @@ import type { ReadBlock } from './page-text.ts';
  * browser.
  */
 const MOST_BLOCKS = 1000;
-/** Elements that may fill a stretch without text that is read. */
+/** Elements that may fill a stretch of the page in which there is no text to read. */
 const FILLERS =
   'img, video, iframe, canvas, svg, object, embed, pre, code, table, textarea, math, [contenteditable]';
 /** Matches a colour that lets the background show through. */

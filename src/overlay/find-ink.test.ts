@@ -4,7 +4,7 @@ import { computeStyles } from '../../tests/fakes/computed-style.ts';
 import { createInkFinder } from './find-ink.ts';
 import { findTextBlocks } from './text-blocks.ts';
 
-/** How letters look in a browser is in tests/e2e/legible.spec.ts. */
+/** The test tests/e2e/legible.spec.ts checks how letters look in a browser. */
 
 computeStyles();
 
@@ -14,7 +14,7 @@ function read(html: string): Text {
   return block!.nodes[0]!;
 }
 
-/** Black letters on it are hard to read already. */
+/** A dark background. Black letters on it are already hard to read. */
 const DARK = 'background-color: rgb(100, 100, 100)';
 const FAINT = { color: 'currentColor', isFaint: true };
 
@@ -23,11 +23,11 @@ describe('the ink of a text', () => {
     expect(createInkFinder()(read('<p>The fog is in.'))).toBe(null);
   });
 
-  test('is that of faint letters where a wash would take too much of their contrast', () => {
+  test('is faint where a wash would take too much contrast from the letters', () => {
     expect(createInkFinder()(read(`<p style="${DARK}">The fog is in.`))).toEqual(FAINT);
   });
 
-  test('is found anew once the page has had its turn', async () => {
+  test('is found again once the page’s scripts may have run', async () => {
     const findInk = createInkFinder();
     const text = read('<p>The fog is in.');
     expect(findInk(text)).toBe(null);

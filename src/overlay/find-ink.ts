@@ -3,8 +3,9 @@ import { own } from './own.ts';
 import { drawnIn } from './text-blocks.ts';
 
 /**
- * Finds the ink of a text; null for ordinary text, and for one that is in no element. The transparent letters over a scanned
- * page have one, and so do outlined ones and grey ones on white; black text on white, or text with a shadow, has none.
+ * Creates a function that finds the ink of a text. The ink is null for ordinary text, such as black text on white or
+ * text with a shadow, and for a text that is in no element. The transparent letters over a scanned page have an ink,
+ * and so do outlined letters and grey letters on white.
  */
 export function createInkFinder(): (text: Text) => Ink | null {
   const grounds: Grounds = new Map();
@@ -13,7 +14,7 @@ export function createInkFinder(): (text: Text) => Ink | null {
   return (text) => {
     const node = drawnIn.get(text);
     if (node !== last) {
-      // As soon as the page has its turn, it may change its colours.
+      // The page may change its colours as soon as its scripts run.
       if (!last)
         queueMicrotask(() => {
           last = undefined;
@@ -106,7 +107,10 @@ function mix(below: Colour, above: Colour): Colour {
   return above.length ? below.map((value, i) => value + (above[i]! - value) * (above[3] ?? 1)) : above;
 }
 
-/** The contrast of letters on a ground (WCAG 2.2); enough where the ground is not known. */
+/**
+ * Returns the contrast of letters on a background (WCAG 2.2). Returns a sufficient contrast when the background is not
+ * known.
+ */
 function contrast(ground: Colour, letters: Colour): number {
   const ratio = lightOf(ground) / lightOf(mix(ground, letters));
   return ground.length ? Math.max(ratio, 1 / ratio) : 9;

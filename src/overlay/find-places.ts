@@ -4,7 +4,7 @@ import type { Homograph } from '../contract/page-contract.ts';
 import { type PageWord, PageWords } from './page-words.ts';
 import type { TextBlock } from './text-blocks.ts';
 
-/** A word at its place. */
+/** A word with its position on the page. */
 export interface WordPlace {
   readonly key: WordKey;
   readonly word: PageWord;
@@ -141,8 +141,8 @@ export function* findInPieces(block: TextBlock, known: PageWords): Generator<Blo
 }
 
 /**
- * The number of characters that are cut into words at once. This is the longest paragraph of a long article, and takes
- * some milliseconds.
+ * The number of characters that are split into words at once. The longest paragraph of a long article has about this
+ * length, which takes some milliseconds.
  */
 const PIECE = 20_000;
 

@@ -6,8 +6,8 @@ export interface WordFinder {
   /** Returns the word drawn at a point of the view, in CSS pixels, or null if the point is beside words. */
   at(x: number, y: number): WordPlace | null;
   /**
-   * Returns the next wanted word after (1) or before (-1) another, or the first in view. At the end of the page, the
-   * search continues from the other end.
+   * Returns the next wanted word after (1) or before (-1) `from`, or the first wanted word in view when `from` is null.
+   * At the end of the page, the search continues from the other end.
    */
   next(from: WordPlace | null, direction: 1 | -1, isWanted: (place: WordPlace) => boolean): WordPlace | null;
 }

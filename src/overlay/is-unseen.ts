@@ -29,7 +29,10 @@ export function isTakenOut({ position }: CSSStyleDeclaration): boolean {
   return position === 'absolute' || position === 'fixed';
 }
 
-/** An element that only styles a line cannot hide it by its size or place. */
+/**
+ * Returns whether an element has a box of its own. An element that only styles a line cannot hide the line by its size
+ * or place.
+ */
 function hasBox({ display }: CSSStyleDeclaration): boolean {
   return display !== 'inline' && display !== 'contents';
 }

@@ -22,8 +22,11 @@ export function isPlaced(element: Element, style: CSSStyleDeclaration): boolean 
 }
 
 /**
- * The gap between a placed element and the placed one before it: text over a scanned page is often cut into runs of some letters. `Mar` and
- * `igold` that touch are one word, `the` and `gulls` with a blank between are two of one line, rows and columns are lines.
+ * Returns how a placed element joins the placed element before it. Text over a scanned page is often cut into runs of
+ * some letters:
+ * - Pieces that touch are one word (`Mar` and `igold`).
+ * - Pieces with a blank between them are two words of one line (`the` and `gulls`).
+ * - Pieces in separate rows or columns are separate lines.
  */
 export function edgeBetween(before: Element, after: Element): 'none' | 'word' | 'line' {
   if (own(before).parentNode !== own(after).parentNode) return 'line';

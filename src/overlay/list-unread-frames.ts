@@ -3,13 +3,13 @@ import type { UnreadFrame } from '../contract/page-contract.ts';
 /** The least size of a frame in CSS pixels. Smaller frames hold buttons and counters. */
 const WIDE = 200;
 const HIGH = 100;
-/** The same share of the view as for drawn text. */
+/** The share of the view from which a frame counts as filling the view. Drawn text has the same limit. */
 const MOST = 0.4;
 
 /**
  * Lists the frames that cannot be read and are large enough to hold text, among the frames that pass `isPart`. In some
- * browsers, pressing the button gives access to some of these frames. The panel removes such frames again by their
- * addresses.
+ * browsers, pressing the extension's button gives access to some of these frames. The panel removes such frames from
+ * the list by their addresses.
  */
 export function listUnreadFrames(doc: Document, isPart: (frame: Element) => boolean): UnreadFrame[] {
   return [...doc.querySelectorAll('iframe, frame, embed, object')].flatMap((frame) => {

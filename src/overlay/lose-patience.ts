@@ -4,7 +4,10 @@ import { own } from './own.ts';
 const OFTEN = 40;
 const WITHIN = 10_000;
 
-/** A change so soon after the reader did something is taken for the answer to it, in milliseconds. */
+/**
+ * The time in milliseconds after an action of the reader. A change within this time counts as the page's answer to the
+ * action.
+ */
 const ANSWER = 1000;
 
 const INPUT = ['scroll', 'wheel', 'keydown', 'pointerdown', 'touchmove'] as const;
@@ -57,7 +60,7 @@ export function createPatience(signal: AbortSignal): Patience {
         if (record.type === 'attributes') return false;
         givenUp.add(place);
         any = true;
-        // The nodes removed in this turn were read before, and are in it no more.
+        // The nodes removed in this turn were read before, and are no longer inside the part.
         for (const node of [place, ...record.removedNodes]) restless.add(node);
         return false;
       });

@@ -10,29 +10,39 @@ import { workInSlices } from './work-in-slices.ts';
 export interface BlockMarks {
   /** Whether words inside this node would be marked now. */
   isNear(within: Node): boolean;
-  /** Takes charge of a block, which is marked by `refreshAll` and from then on whenever it comes near. */
+  /**
+   * Takes charge of a block. `refreshAll` marks the block first. From then on, the block is marked whenever it comes
+   * near the view.
+   */
   add(block: ReadBlock): void;
-  /** Marks blocks by what their words are now, where they are near or the page is still; the page has its turn. */
+  /**
+   * Marks blocks by the current standings of their words, if the blocks are near the view or the page is still. The
+   * page can run in between.
+   */
   refreshAll(blocks: Iterable<ReadBlock>, isWanted: (block: ReadBlock) => boolean): Promise<void>;
   drop(block: ReadBlock): void;
   /** Reports that something on the page has changed. */
   noteChange(): void;
-  /** Marks all blocks, near the view or not, until it is called with `all` false. A printer needs the whole page. */
+  /** Marks all blocks, near the view or not, until `markAll` is called with `all` false. A printer needs the whole page. */
   markAll(blocks: Iterable<ReadBlock>, all: boolean): void;
 }
 
 /**
- * In a block with more words than these, only the words around the view are marked: the browser goes through all marks of a text node for each
- * line of it that it draws (measured in Chromium: 67 ms a view for a book in one node), so that a book would stop the page.
+ * The greatest number of words in a block that is marked as a whole. In a longer block, only the words around the view
+ * are marked. For each line that the browser draws, it goes through all marks of the text node (measured in Chromium:
+ * 67 ms a view for a book in one node). The marks of a whole book would therefore stop the page.
  */
 const MOST = 1000;
 /** The greatest number of marked words in a block, however small the letters. The limit also holds for a printed block. */
 const MOST_AT_ALL = 4000;
-/** On a page with more blocks than these (the paragraphs of a long book), only blocks near the view are marked: each mark takes memory. */
+/**
+ * The greatest number of blocks on a page that is marked as a whole. On a page with more blocks (the paragraphs of a
+ * long book), only blocks near the view are marked, because each mark takes memory.
+ */
 const MOST_WHOLE = 5000;
 /**
- * More blocks than these are shown at once: each picture of the page with other marks than before takes a slow laptop a fifth of a second, and
- * with the first mark comes the style sheet, which has the browser work out all styles anew.
+ * The marks of more blocks than this are shown together. A slow laptop takes a fifth of a second each time it draws the
+ * page with changed marks. The first mark also adds the style sheet, and the browser then computes all styles anew.
  */
 const AT_ONCE = 10;
 

@@ -40,8 +40,8 @@ const LINES_OVER_PICTURES: Record<Mark, string> = {
 export type Mark = keyof typeof LINES;
 
 /**
- * The paint of letters where it is not their text's colour (`color`). A highlight paints letters with `color` alone: it drops outlines and the
- * colour to fill with (Chromium 156 and Firefox 153), so that letters would vanish or change.
+ * The paint of letters that are not in their text's colour (`color`). A highlight paints letters with `color` alone. It
+ * drops outlines and the fill colour (Chromium 156 and Firefox 153), so that such letters would vanish or change.
  */
 export interface Ink {
   /** The colour in which the letters are painted; `transparent` where something else draws them. */
@@ -79,8 +79,8 @@ function ruleOf(name: string, mark: Mark, look: Look, ink?: Ink): string {
 }
 
 /**
- * Returns the rule for forced colours. With forced colours, browsers paint every highlight alike, and its line in the
- * colour of its text (Chromium 156). The line must be inside the painted box to be visible.
+ * Returns the rule for forced colours. With forced colours, browsers paint all highlights alike, and draw each line in
+ * the colour of its text (Chromium 156). The line must be inside the painted box to be visible.
  */
 function forcedRule(names: readonly string[]): string {
   const all = names.map((name) => `::highlight(${name})`).join(', ');

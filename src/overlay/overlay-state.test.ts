@@ -58,7 +58,7 @@ describe('tasks of an overlay', () => {
 });
 
 describe('changes of the page', () => {
-  test('request a task only for the first change in the queue, until the queue is taken', () => {
+  test('request a task only for the first change in the queue, until the queue is emptied', () => {
     const { state } = start();
     expect([change([]), change([])].map(state.add)).toEqual([true, false]);
     state.take();

@@ -4,7 +4,7 @@ import { settleCounts } from '../analyze/index.ts';
 import { PageWords } from './page-words.ts';
 
 describe('the words of a page', () => {
-  test('count the words that are on the page now, whatever was on it before', () => {
+  test('are counted as they are on the page now, whatever was there before', () => {
     const keys = fc.constantFrom('fog', 'Bram', 'tide^', 'read#1');
     fc.assert(
       fc.property(fc.array(fc.tuple(keys, fc.integer({ min: 0, max: 3 }))), (steps) => {
@@ -36,7 +36,7 @@ describe('the words of a page', () => {
     expect([words.of('read').isHomograph, words.of('fog').isHomograph]).toEqual([true, false]);
   });
 
-  test('are one for all places of a key also where many keys are alike', () => {
+  test('share one entry for all places of a key even if many keys are alike', () => {
     const key = fc.string({
       unit: fc.constantFrom('a', 'b', 'e', 'B', '^', '+'),
       minLength: 1,

@@ -24,9 +24,9 @@ interface SettledWord extends PageWord {
 /** All current and earlier words of a page, by their keys. */
 export class PageWords {
   readonly #words = new Map<WordKey, SettledWord>();
-  /** The words whose capitals the rest of the page settles, by the keys they have without it. */
+  /** The words whose capitals depend on the rest of the page, by their keys before the capitals are settled. */
   readonly #open = new Map<WordKey, SettledWord>();
-  /** What may be names by their capitals: only these settle others. */
+  /** The words that may be names by their capitals. Only these words can settle the capitals of other words. */
   readonly #names = new Set<string>();
 
   of(key: WordKey): PageWord {
@@ -36,7 +36,7 @@ export class PageWords {
   #add(key: WordKey): PageWord {
     const word = { key, isHomograph: isHomograph(key), standing: undefined, count: 0 };
     this.#words.set(key, word);
-    // Most are in small letters, which say nothing of names.
+    // Most keys begin with a small letter, which says nothing about names.
     if (/^[a-z]/.test(key)) return word;
     const { capital } = splitKey(key);
     const opens = /opens|leads/.test(capital);

@@ -5,12 +5,13 @@ import { textsIn } from './texts-in.ts';
 
 /** The least number of words in a sentence. */
 const FEWEST = 5;
-/** The greatest share of a sentence that is usually a link, counted in letters. */
+/** The greatest share of links in a sentence that is restored, counted in letters. */
 const LINKED = 0.8;
 
 /**
  * Returns the texts of a story and restores two kinds of parts that were left out between its paragraphs:
- * - a sentence that is mostly a link, if its element has the tag and class of a kept element beside it
+ * - a sentence of which at most the share `LINKED` is a link, if its element has the tag and class of a kept element
+ * beside it
  * - a heading that is a button
  */
 export function putBack(texts: readonly Text[]): Text[] {

@@ -40,9 +40,12 @@ export interface PageReaderOptions {
 export interface PageReader {
   /** Reads all text in scope, starting with the text in view. Words keep their standings. */
   readAnew(): Promise<void>;
-  /** Reads changed parts again and forgets removed nodes. Gives true when any of these nodes had text. */
+  /** Reads changed parts again and forgets removed nodes. Returns true when any of these nodes had text. */
   follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<boolean>;
-  /** Reads text that has become visible and forgets text that is no longer visible. Returns true if there was any. */
+  /**
+   * Reads text that has become visible and forgets text that is no longer visible. Returns true if there was any such
+   * text.
+   */
   lookAgain(): Promise<boolean>;
   /** Requests all standings again, without reading the page. */
   rejudge(): Promise<void>;
@@ -100,7 +103,7 @@ export function createPageReader(
     const { covers } = scope();
     const found = [...all].map(([block, words]) => ({ block, words: covers ? words.only(covers) : words }));
     const asked = askFor(found);
-    // Without an answer, the new words are still on the page and the replaced blocks are gone.
+    // Even without an answer, the new words are on the page and the replaced blocks are gone.
     await asked.catch(() => undefined);
     const read = new Set<ReadBlock>();
     const dropped: ReadBlock[] = [];
@@ -219,7 +222,7 @@ function isDrawn({ parentElement }: Text): boolean {
   return parentElement === null || isRead(parentElement) === 'all';
 }
 
-/** Returns the nodes without those that have left the page or are inside another of the nodes. */
+/** Returns the nodes that are in the page and not inside another of the nodes. */
 function outermost(nodes: ReadonlySet<Node>): Node[] {
   return [...nodes].filter((node) => {
     if (!own(node).isConnected) return false;

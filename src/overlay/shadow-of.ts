@@ -7,7 +7,10 @@ const HOSTS = new Set(
 
 type Opened = (element: HTMLElement) => ShadowRoot | null;
 
-/** Chromium's function for content scripts to read closed roots (chrome.dom); Firefox has it at the element. */
+/**
+ * Chromium's function by which content scripts read closed roots (chrome.dom). Firefox has the same as a property of
+ * the element.
+ */
 const opened = (globalThis as unknown as { chrome?: { dom?: { openOrClosedShadowRoot?: Opened } } }).chrome
   ?.dom?.openOrClosedShadowRoot;
 
@@ -19,7 +22,7 @@ export function shadowOf(given: Element): ShadowRoot | null {
   const element = own(given);
   const { shadowRoot, tagName } = element;
   if (shadowRoot || !(HOSTS.has(tagName) || tagName.includes('-'))) return shadowRoot;
-  // Exists in Firefox 63 and later.
+  // `openOrClosedShadowRoot` exists in Firefox 63 and later.
   const closed = (element as { openOrClosedShadowRoot?: ShadowRoot | null }).openOrClosedShadowRoot;
   return closed ?? (opened && element instanceof HTMLElement ? opened(element) : null);
 }

@@ -25,7 +25,7 @@ export interface StoryBlock {
    * of the story.
    */
   readonly names: ReadonlySet<string>;
-  /** The same words for the elements that hold only this line, or a few more words. */
+  /** The words in the names of the surrounding elements that hold only this line or little more, at most `FEW` words. */
   readonly marks: ReadonlySet<string>;
   /** Tags of the elements whose names are in `names`. */
   readonly tags: ReadonlySet<string>;
@@ -41,7 +41,7 @@ const INLINE = new Set(
 const SMALL = 0.2;
 /** The greatest share of the story’s words before a headline. A heading with more of the story before it is no headline. */
 const BEFORE = 0.15;
-/** The greatest number of other words in the element of a mark. */
+/** The greatest number of words in an element whose names are in `marks`. */
 const FEW = 20;
 /** The least number of words in a paragraph, and the least number if it is a whole sentence. */
 const LONG = 25;

@@ -12,7 +12,7 @@ export async function takePassage(doc: Document, scope: Scope, signal: AbortSign
     if (!block) return;
     const kind = kindOf(block.nodes[0]!);
     const parent = block.nodes[0]!.parentElement;
-    // Verse has lines that a style keeps.
+    // Verse has a style that keeps its line breaks.
     const keepsLines = parent !== null && /pre|break/.test(getComputedStyle(parent).whiteSpace);
     const text = textOfBlock(block, scope);
     for (const line of keepsLines ? text.split('\n') : [text]) {

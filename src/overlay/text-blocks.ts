@@ -11,7 +11,7 @@ export interface TextBlock {
   readonly parted: ReadonlySet<Text>;
   /** Nodes that continue a word broken over lines (chil-<br>dren). Left out if there are none. */
   readonly broken?: ReadonlySet<Text>;
-  /** The element that it is a line of, and may share with other lines. */
+  /** The element in which the block is a line. The element may have further lines. */
   readonly within: Node;
 }
 
@@ -100,7 +100,10 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   yield* endLine();
 }
 
-/** The element, slot or shadow root each text was drawn in when it was read; a page tells no script the slots of closed shadow roots. */
+/**
+ * The element, slot or shadow root in which each text was drawn when it was read. A script cannot ask a page for the
+ * slots of closed shadow roots.
+ */
 export const drawnIn = new WeakMap<Text, Node>();
 
 /**

@@ -2,8 +2,8 @@ import { own } from './own.ts';
 import { countWords, namesOf, type StoryBlock, squeeze } from './story-blocks.ts';
 
 /**
- * Matches a line or piece that names the source of a picture: Photo: Bram Falk. Not: The picture shows the ferry.
- * Common practice, no source.
+ * Matches a line or piece that names the source of a picture. “Photo: Bram Falk” matches, “The picture shows the ferry”
+ * does not. Common practice, no source.
  */
 export const CREDIT =
   /^\W*(?:photo|photograph|picture|image|illustration|credit|source|file photo|video|screenshot|photos)s?(?: ?(?:by|from|credit|courtesy|via|illustration)\b|\s*[:|/©])|^\W*courtesy (?:of|photo)|^\W*(?:ap|getty|reuters) photo|\b(?:getty images|shutterstock|ap photo|istock)\b[^.]{0,25}$/i;

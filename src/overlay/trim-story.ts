@@ -14,7 +14,7 @@ interface TrimRule {
   applies(block: StoryBlock, story: WholeStory): boolean;
 }
 
-/** The facts of the whole story that a block is judged with. */
+/** The facts about the whole story by which a block is judged. */
 interface WholeStory {
   readonly blocks: readonly StoryBlock[];
   /** The index of the block. */
@@ -228,7 +228,7 @@ function goesOn(blocks: readonly StoryBlock[], at: number): boolean {
     );
 }
 
-/** Returns whether a sentence with a colon introduces the list of an entry: “The crew took:”, not “Related:”. */
+/** Returns whether a sentence with a colon introduces the list of an entry. “The crew took:” does, “Related:” does not. */
 function isTold(blocks: readonly StoryBlock[], at: number): boolean {
   while (at > 0 && blocks[at]!.tags.has('LI')) at--;
   const { says, words } = blocks[at]!;

@@ -37,7 +37,7 @@ export function watchDisplay(doc: Document, onChange: () => Promise<boolean>, si
   const wake = (): void => {
     rest = REST;
   };
-  // A change of class or state may show another element: the answer beside its question.
+  // A change of class or state may show another element, such as the answer beside its question.
   const states = new MutationObserver(soon);
   states.observe(doc, { subtree: true, attributeFilter: STATES });
   // Watches style rules that are rewritten.

@@ -1,7 +1,10 @@
 import { own } from './own.ts';
 import type { ReadBlock } from './page-text.ts';
 
-/** How far beyond the view blocks are marked, in CSS pixels: more than a page down. Marks farther off would keep the reader waiting for the first. */
+/**
+ * The distance from the view within which blocks are marked, in CSS pixels. This is more than one page down. Marks
+ * farther off would delay the first marks that the reader sees.
+ */
 const MARGIN = 1000;
 
 /** Text directly in these elements is in no block of its own, and counts as near. */

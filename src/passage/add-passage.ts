@@ -2,7 +2,7 @@ import { loadPassages, savePassage } from '../host/store/passages-store.ts';
 import type { FoundText } from './found-text.ts';
 import { freePassageId, type Passage } from './kept/passage.ts';
 
-/** Adds a text to the desk and gives its id. Rejects with `StorageFault` where it cannot be saved. */
+/** Adds a text to the desk and returns the text's id. Rejects with `StorageFault` if the text cannot be saved. */
 export async function addPassage({
   title,
   text,

@@ -1,7 +1,7 @@
 import { type Analyzer, catalogue, hasBit, type Judge, neededOf, type WordCounts } from '../analyze/index.ts';
 import type { PatternId } from '../analyze/types.ts';
 
-/** How often a text practises what a group is being taught now. */
+/** The number of words in a text that practise the patterns a group is being taught now. */
 export interface Practice {
   /** The number of running words that practise any pattern of the step. */
   readonly words: number;

@@ -18,7 +18,7 @@ export function readLine(line: string): PassageLine {
   return { kind: level > 0 ? 'heading' : 'item', level, text: line.slice(length), sign: length };
 }
 
-/** The lines of a passage's text that have words. */
+/** Returns the lines of a passage's text that have words. */
 export function readLines(text: string): PassageLine[] {
   return text
     .split('\n')

@@ -3,7 +3,10 @@ import { askFrames, askWords } from '../host/page-talk/client.ts';
 import { say } from '../wording/say.ts';
 import { writeLines } from './passage-lines.ts';
 
-/** The error if nothing can be taken from a page. Its message is a sentence with the reason and the next step. */
+/**
+ * The error thrown if no text can be taken from a page. Its message is a sentence that gives the reason and the next
+ * step.
+ */
 export class TakeFault extends Error {}
 
 /** The checked part of a page: its words, and its text in the form of a passage. */

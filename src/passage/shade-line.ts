@@ -17,13 +17,13 @@ export interface ShadedLine extends CutLine {
 /** Returns the shaded words of one line of a text. */
 export type ShadeLine = (line: string) => ShadedLine;
 
-/** The number of lines that are remembered. */
+/** The maximum number of cached lines. */
 const MOST = 20_000;
 
 /**
- * Creates a function that shades the lines of a text. The whole text settles the meaning of capitals: in `Biscuit sat`,
- * Biscuit is a cat if another line has a cat called Biscuit. Two texts that settle capitals alike get the same
- * function. Lines are remembered, so that typing costs only one line.
+ * Creates a function that shades the lines of a text. The whole text decides whether a word with a capital is a name.
+ * For example, `Biscuit sat` is about a cat if another line has a cat called Biscuit. Two texts with the same decisions
+ * get the same function. Lines are cached, so that typing costs only one line.
  */
 export function createShader(judge: Judge): (text: string) => ShadeLine {
   const cut = remember(cutLine, MOST);
@@ -56,7 +56,7 @@ function createLineShader(
   }, MOST);
 }
 
-/** The keys that the text gives to words whose capitals it settles. */
+/** Returns the new keys of the words with a capital that the rest of the text decides about. */
 function findSettled(text: string, cut: (line: string) => CutLine): ReadonlyMap<WordKey, WordKey> {
   const counts = new Map<WordKey, number>();
   for (const line of text.split('\n'))

@@ -1,7 +1,7 @@
 import { type Climber, type CompiledGroup, type Judge, splitKey } from '../analyze/index.ts';
 import type { PatternId, WordKey } from '../analyze/types.ts';
 
-/** Returns the judge of a group that is taught some words (in lower case) as wholes for one passage. */
+/** Returns a judge for a group that learns the given words as whole words for one passage. The words are in lower case. */
 export function judgeWithStoryWords(judge: Judge, words: readonly string[]): Judge {
   if (words.length === 0) return judge;
   const isStoryWord = oneOf(words);

@@ -29,7 +29,7 @@ export interface Scaled {
   /** The width of the picture as it was given. */
   readonly width: number;
   readonly height: number;
-  /** How many times larger the reader sees the picture, and the margin around it. */
+  /** The factor by which the picture is scaled for the reader, and the margin around the scaled picture. */
   readonly scale: number;
   readonly margin: number;
 }

@@ -2,7 +2,7 @@ import type { PictureLine } from './picture-reading.ts';
 
 /** A line of a text that was read from several pictures, one after the other. */
 export interface ScreenLine extends PictureLine {
-  /** The index of its picture, from 0. */
+  /** The index of the line's picture, from 0. */
   readonly screen: number;
 }
 

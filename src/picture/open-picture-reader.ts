@@ -112,7 +112,10 @@ export async function readPicture(picture: Picture, options: ReadOptions = {}): 
   }
 }
 
-/** The result of a job. It is given up at once when the signal says so: a worker that computes hears nothing, and can only be ended. */
+/**
+ * Returns the result of a job. The job is given up at once when the signal is aborted. A worker that is computing
+ * receives no messages, so it can only be ended.
+ */
 async function untilStopped<T>(
   job: Promise<T>,
   signal: AbortSignal | undefined,

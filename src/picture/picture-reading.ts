@@ -23,9 +23,9 @@ export interface PictureWord {
 export interface PictureLine {
   readonly words: readonly PictureWord[];
   readonly box: Box;
-  /** The height of its letters including ascenders and descenders, in pixels of the picture. */
+  /** The height of the line's letters including ascenders and descenders, in pixels of the picture. */
   readonly size: number;
-  /** Whether the layout says that a paragraph or a block begins here. */
+  /** Whether the layout says that a paragraph or a block begins with this line. */
   readonly beginsParagraph: boolean;
 }
 

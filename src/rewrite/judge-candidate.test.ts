@@ -47,7 +47,7 @@ describe('a rewriting is dropped', () => {
   });
 });
 
-test('the most readable comes first, then the one that keeps more, then the shorter, without duplicates', () => {
+test('rewritings are sorted by readability, then by kept content, then shorter first, without duplicates', () => {
   const judged = [
     'Bram did not get twelve big lanterns.',
     'Bram did not get twelve big lamps in the end.',

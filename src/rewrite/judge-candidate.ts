@@ -21,7 +21,7 @@ export interface JudgedCandidate {
   readonly text: string;
   /** Null if the rewriting may be shown. */
   readonly unfit: Unfit | null;
-  /** The share of its running words that the group can read, 0 to 1. */
+  /** The share of the rewriting's running words that the group can read, 0 to 1. */
   readonly readable: number;
   /** The share of the content words of the sentence that the rewriting keeps in the same or a similar word, 0 to 1. */
   readonly kept: number;
@@ -30,7 +30,10 @@ export interface JudgedCandidate {
   readonly hard: readonly string[];
 }
 
-/** The smallest share of the content that a rewriting must keep. With less, it no longer says the same. Our own figure. */
+/**
+ * The smallest share of the content that a rewriting must keep. A rewriting that keeps less no longer says the same.
+ * Our own figure.
+ */
 const LEAST_KEPT = 0.3;
 
 /** Returns a function that judges rewritings of one sentence. */
@@ -77,7 +80,10 @@ export function createCandidateJudge(
   };
 }
 
-/** The candidates that may be shown, the most readable first. Of two equals the one that keeps more of the meaning comes first, then the shorter one. */
+/**
+ * Returns the candidates that may be shown, the most readable first. Of two equally readable candidates, the one that
+ * keeps more of the meaning comes first, then the shorter one.
+ */
 export function rankCandidates(judged: readonly JudgedCandidate[]): JudgedCandidate[] {
   const best = new Map<string, JudgedCandidate>();
   for (const each of judged) if (each.unfit === null) best.set(plainText(each.text), each);

@@ -11,9 +11,12 @@ export interface RewriteTools {
   readonly read: (text: string) => readonly ReadWord[];
   /** Returns the base of a word, in lower case. A word that is not derived from another word is its own base. */
   readonly baseOf: (word: string) => string;
-  /** Whether a part of the word negates it: unhappy, helpless; not uncle. */
+  /** Whether a part of the word negates the word, as in unhappy and helpless. Counter-example: uncle. */
   readonly denies: (word: string) => boolean;
-  /** Returns synonyms that fit this place, nearest first, and whether the group reads each of them. */
+  /**
+   * Returns synonyms that fit in the sentence from `start` to `end`, nearest first, and whether the group reads each of
+   * them.
+   */
   readonly wordsFor: (
     sentence: string,
     start: number,
@@ -24,7 +27,7 @@ export interface RewriteTools {
 /** One sentence to be rewritten, with its context. */
 export interface RewriteTask {
   readonly sentence: string;
-  /** The sentences before and after it. Empty at the start or end of a text. */
+  /** The sentences before and after the sentence to rewrite. Empty at the start or end of a text. */
   readonly before: string;
   readonly after: string;
   /** Names of the passage, in lower case (`findNames`). */

@@ -161,7 +161,7 @@ function isNotNear({ words, at }: AdverbPlace, reach: number): boolean {
 }
 
 /**
- * Returns whether a verb and nothing more follows: not “the freshly painted boat”, nor “she quietly asked before he
+ * Returns whether only a verb follows. Counter-examples: “the freshly painted boat”, “she quietly asked before he
  * came”.
  */
 function isBeforeVerb(place: AdverbPlace): boolean {
@@ -170,12 +170,12 @@ function isBeforeVerb(place: AdverbPlace): boolean {
   return isVerb && !/^(?:noun|adjective|clause|mark)$/.test(after2?.kind ?? 'mark') && !isNotNear(place, 4);
 }
 
-/** Returns whether a word is the past of a verb for an action, which is clear enough without its adverb. */
+/** Returns whether a word is the past of a verb for an action. Such a verb is clear enough without its adverb. */
 function isPlainPast({ kind, form, lower }: Word): boolean {
   return kind === 'verb' && form === 'past' && !isSteady(lower);
 }
 
-/** Returns whether the words before `at` are a subject, from the start of the sentence or a clause. */
+/** Returns whether a subject ends just before `at`. The subject begins at the start of the sentence or of a clause. */
 function isSubjectEnd(words: readonly Word[], at: number): boolean {
   for (let start = at - 1; start >= Math.max(0, at - 8); start--) {
     const opens = start === 0 || CLAUSE_OPENER.test(words[start - 1]!.lower);

@@ -13,9 +13,9 @@ import type { Cut, Rule, Word } from './types.ts';
 interface Aside {
   /** The index of the comma before the aside. */
   readonly start: number;
-  /** The index of the comma after the aside, or of the end. */
+  /** The index of the comma after the aside, or the index of the end of the sentence. */
   readonly end: number;
-  /** The end of the cut, with the second comma or before it. */
+  /** The index where the cut ends, after the second comma or before it. */
   readonly cutEnd: number;
   readonly isLast: boolean;
 }
@@ -42,7 +42,7 @@ export const ASIDE_RULES: readonly Rule[] = [
     example: ['Bram, who was nine, ran to the quay.', 'Bram ran to the quay.'],
     counterExample: 'The boy who was nine ran to the quay.',
     isSafe: true,
-    // Readers missed the clause at the end of a sentence, where it is the point of the sentence.
+    // A clause at the end of a sentence stays. Readers missed such a clause where it is the point of the sentence.
     applies: (words) =>
       cutAsides(
         words,
@@ -79,8 +79,8 @@ function cutAsides(words: readonly Word[], mayGo: (aside: Aside) => boolean): Cu
 }
 
 /**
- * The possible asides between two commas: behind a subject before its verb, behind an opening, or within a whole clause; or behind the last
- * comma of a whole clause.
+ * Returns the possible asides. An aside between two commas comes after a subject and before its verb, after an opening,
+ * or within a whole clause. An aside may also follow the last comma of a whole clause.
  */
 function findAsides(words: readonly Word[]): Aside[] {
   const commas = findMarks(words, /^,$/);
@@ -107,7 +107,10 @@ function findAsides(words: readonly Word[]): Aside[] {
 const OFFICE =
   /^(?:responsible|charge|chairs?|chaired|heads?|headed|leads?|led|runs?|ran|owns?|owned|manages?|managed|represents?|founded|teaches|taught|works?|worked|studies|studied)$/;
 
-/** Mrs. Falk, who runs the ferry, says: without it nobody knows why she is asked. */
+/**
+ * Returns whether an aside tells the office of a person: “Mrs. Falk, who runs the ferry, says”. Without such an aside,
+ * readers do not know why the person is asked.
+ */
 function tellsOffice(words: readonly Word[], { start, end }: Aside): boolean {
   return words.slice(start + 1, Math.min(end, start + 5)).some(({ lower }) => OFFICE.test(lower));
 }
@@ -116,7 +119,10 @@ function isBehindThing(words: readonly Word[], { start }: Aside): boolean {
   return /^(?:noun|name)$/.test(words[start - 1]?.kind ?? '');
 }
 
-/** Returns whether an aside is one thing without a verb: a boy of nine. After a name, “captain of the ferry” is one too. */
+/**
+ * Returns whether an aside is one thing without a verb: “a boy of nine”. After a name, “captain of the ferry” counts as
+ * a thing too.
+ */
 function isThing(words: readonly Word[], { start, end, cutEnd }: Aside): boolean {
   const [before, first, second] = [words[start - 1], words[start + 1], words[start + 2]];
   if (!first) return false;
@@ -134,8 +140,8 @@ function isThing(words: readonly Word[], { start, end, cutEnd }: Aside): boolean
 }
 
 /**
- * Returns whether an aside is needed. It may be the reason why its thing is named, as in “water, a need of life”, or
- * the last item of a list: “a rod, a net”.
+ * Returns whether an aside has to stay. It may be the reason why a thing is named (“water, a need of life”) or the last
+ * item of a list (“a rod, a net”).
  */
 function isNeeded(words: readonly Word[], { start, end, isLast }: Aside): boolean {
   const isName = words[start - 1]?.kind === 'name';

@@ -141,7 +141,7 @@ export const DROP_RULES: readonly Rule[] = [
           // stay.
           const isOneWord = close === i + 2;
           if (words.slice(i + 1, close).some(({ text }) => /^[([]$/.test(text))) return [];
-          // Words that explain a word or doubt it stay: a small gland; aka the tide table; apparently true.
+          // Words that explain a word or doubt it stay: “(a small gland)”, “(aka the tide table)”, “(apparently true)”.
           const isNeeded =
             /^(?:an?|one|such|including|like|aka|or|also|that|i)$/.test(words[i + 1]!.lower) ||
             words[i + 1]!.kind === 'adverb' ||
@@ -167,8 +167,8 @@ function opensThing(word: Word | undefined): boolean {
 }
 
 /**
- * Returns whether a noun that is clear by itself follows, or an adjective and a noun: not “a famous one”, nor “a poor
- * man's”.
+ * Returns whether the next word is a noun that is clear by itself, or an adjective before a noun. Counter-examples: “a
+ * famous one”, “a poor man's”.
  */
 function isBeforeHead(words: readonly Word[], at: number): boolean {
   const [word, next] = [words[at], words[at + 1]];
@@ -216,8 +216,8 @@ function isEnd(words: readonly Word[], comma: number, holds: (from: number, to: 
 }
 
 /**
- * Finds a day of the week at the beginning or the end: On Monday, Monday morning. An event that is tied to its day
- * keeps it.
+ * Finds a day of the week at the beginning or the end: “On Monday”, “Monday morning”. The day stays if the event is
+ * tied to it.
  */
 function findDates(words: readonly Word[]): Cut[] {
   const end = endOf(words);

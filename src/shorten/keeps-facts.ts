@@ -6,8 +6,8 @@ const TURNS =
 const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
 
 /**
- * Returns whether a text still has every name, number and negation of the earlier words, each as often, and its
- * quotation marks and its last mark. With `isDay`, a day of the week may be missing.
+ * Returns whether a text keeps every name, number and negation of the earlier words, each as often as before. The text
+ * must also keep the quotation marks and the last mark. With `isDay`, a day of the week may be missing.
  */
 export function keepsFacts(before: readonly Word[], after: readonly Word[], isDay: boolean): boolean {
   const left = new Map<string, number>();

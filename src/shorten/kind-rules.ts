@@ -76,7 +76,7 @@ export interface WordPlace {
   readonly isFirst: boolean;
 }
 
-/** A rule that tells a word's kind; examples and counter-examples have the word between asterisks. */
+/** A rule that tells the kind of a word. The examples and counter-examples mark the word with asterisks. */
 export interface KindRule extends Case<WordPlace> {
   readonly says: (place: WordPlace) => Said;
 }
@@ -176,7 +176,10 @@ export function placeOf(sentence: string, pieces: readonly Piece[], at: number, 
   };
 }
 
-/** The kind of the word at a place: by the rules, else by its likeliest part of speech there, else a guess by its letters. */
+/**
+ * Returns the kind of the word at a place. The rules come first, then the likeliest part of speech in that place, then
+ * a guess by the letters.
+ */
 export function kindOf(place: WordPlace, pieces: readonly Piece[], at: number, table: SwapTable): Said {
   const rule = KIND_RULES.find(({ applies }) => applies(place));
   return rule?.says(place) ?? likeliestKind(pieces, at, table) ?? guessKind(place);

@@ -27,7 +27,7 @@ export function makeCut(sentence: string, cut: Cut, takesAn: (word: string) => b
   return correctArticleAt(text, before.trimEnd().length, takesAn);
 }
 
-/** The text with the a or an that ends at `end` as the word behind it asks; the same text where none is there. */
+/** Corrects “a” or “an” before `end` to fit the next word. Returns the same text if there is no article before `end`. */
 function correctArticleAt(text: string, end: number, takesAn: (word: string) => boolean): string {
   const article = /(?<![\p{L}'’-])(an?)$/iu.exec(text.slice(0, end))?.[1];
   const next = /^\s+([\p{L}]+)/u.exec(text.slice(end))?.[1];

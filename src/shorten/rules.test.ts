@@ -17,7 +17,7 @@ describe.each([...DROP_RULES, ...SPLIT_RULES])('the rule “$name”', ({ exampl
   test('does not change its counter-example', () => expect(use(counterExample)).toEqual([]));
 });
 
-test('a relative clause goes, but not one that says what somebody does there', () => {
+test('a relative clause is removed, but not a clause that tells what a person does', () => {
   const { applies } = DROP_RULES.find(({ name }) => name === 'relative clause')!;
   const use = (sentence: string): number => applies(readWords(sentence, table), sentence).length;
   expect(use('Bram, who was nine, ran to the quay.')).toBe(1);

@@ -95,7 +95,7 @@ export const SPLIT_RULES: readonly Rule[] = [
         const first = words[comma + 1];
         if (!first || !/^(?:which|who)$/.test(first.lower) || !isFiniteVerb(words, comma + 2)) return [];
         const verb = words[comma + 2]!;
-        // The which may mean the whole event: which made him sad, which means.
+        // Before any other verb, “which” may mean the whole event: “which made him sad”, “which means”.
         if (first.lower === 'which' && !/^(?:was|were|is|are|has|have|had|can|could|will)$/.test(verb.lower))
           return [];
         if (!findMainClause(words.slice(0, comma)) || words.slice(comma + 1).some(({ text }) => text === ','))
@@ -310,7 +310,7 @@ function capital(text: string): string {
 function lower(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
-/** Returns the thing with “the”, because a thing that was named once is known: “a rock”, “the rock”. */
+/** Returns the thing with “the”: “a rock” becomes “the rock”. A thing that was named once is known. */
 function withThe(thing: string): string {
   return thing.replace(/^(But )?(an?|some|another) /i, '$1the ');
 }

@@ -1,6 +1,6 @@
 /** The questions and answers of a shortener. Offsets are UTF-16 units into the sentence. */
 
-/** The kind of a word in its sentence, as far as the rules ask. `mark`: anything that is no word. */
+/** The kind of a word in its sentence, as far as the rules need it. `mark` is anything that is not a word. */
 export type Kind =
   | 'determiner'
   | 'possessive'
@@ -22,7 +22,7 @@ export type Kind =
   | 'name'
   | 'mark';
 
-/** How a verb is written; `finite` is any form that says its own time: ran, runs, was. */
+/** The form of a verb. A finite form shows its own tense: ran, runs, was. */
 export type VerbForm = 'past' | 's' | 'base' | 'ing' | 'participle';
 
 export interface Word {
@@ -33,7 +33,7 @@ export interface Word {
   readonly kind: Kind;
   /** Only for verbs and helpers. */
   readonly form: VerbForm | null;
-  /** How certain the kind is, 0 to 1. */
+  /** The certainty of the kind, from 0 to 1. */
   readonly sure: number;
   /** Whether the word is inside quotation marks or brackets. Only the rules for quotations and brackets use such words. */
   readonly isInside: boolean;

@@ -18,7 +18,10 @@ export interface Swapper {
 const readsAll = (): Reach => 'reads';
 const MOST = 10;
 const RECOMMENDED = 3;
-/** The score of phrases and of words left out: behind all swaps that say the same. */
+/**
+ * The score of swaps for phrases. `LEFT_OUT` is the score of swaps that leave words out. Such swaps come after all
+ * swaps that say the same.
+ */
 const PHRASE = 0.9;
 const LEFT_OUT = 0.3;
 
@@ -54,11 +57,11 @@ export function createSwapper(table: SwapTable): Swapper {
 
 interface Rated {
   readonly text: string;
-  /** The words of the text that the group has to read, if these are not all of it. */
+  /** The words that the group has to read, if they are not the whole `text`. */
   readonly comes?: string;
   readonly span?: Swap['span'];
   readonly score: number;
-  /** Whether the swap fits wherever the word has this part of speech, which it has here. */
+  /** Whether the swap fits wherever the word has the same part of speech as in this sentence. */
   readonly sure: boolean;
   readonly article?: Swap['article'];
 }
@@ -67,7 +70,7 @@ interface Rated {
 function rate(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): Rated[] {
   const target = pieces[at]!;
   const place = placeOf(pieces, at, table);
-  // A sentence uses the same name for a thing throughout.
+  // A sentence uses one name for a thing throughout, so a repeated noun is not replaced with certainty.
   const isNamedAgain = pieces.some(({ lower }, i) => i !== at && lower === target.lower);
   const context = contextVector(pieces, at, table);
   const rated = new Map<string, Rated>();
@@ -154,9 +157,9 @@ function rank(rated: readonly Rated[], reach: (word: string) => Reach): (Swap & 
 }
 
 /**
- * Whether a word is likely part of a name (Mark). Names have no swaps. Such a word has a capital in mid sentence or
- * before another capital. A word in capitals alone (NET) has no swaps either, unless the whole sentence is in capitals.
- * The same goes for the first word of a title in quotes (Bram read “Creatures of the Shore”).
+ * Whether a word is likely part of a name (Mark), because names have no swaps. Such a word has a capital in mid
+ * sentence or before another capital. The first word of a title in quotes also counts (Bram read “Creatures of the
+ * Shore”). So does a word in capitals alone (NET), unless the whole sentence is in capitals.
  */
 function isName(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): boolean {
   const [before, { start, end }, after] = [pieces[at - 1], pieces[at]!, pieces[at + 1]];

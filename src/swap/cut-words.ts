@@ -5,7 +5,7 @@ export interface Piece {
   readonly lower: string;
 }
 
-/** Cuts the sentence into words with their apostrophes and hyphens, numbers, and single marks. */
+/** Cuts the sentence into words with their apostrophes, numbers, and single marks such as hyphens. */
 export function cutWords(sentence: string): Piece[] {
   return [...sentence.matchAll(/[\p{L}\p{M}]+(?:['’][\p{L}]+)*|\d[\d.,]*|[^\s]/gu)].map((match) => ({
     start: match.index,

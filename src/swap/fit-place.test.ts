@@ -53,7 +53,7 @@ describe('a word', () => {
     expect(place(marked).isBeforeNoun).toBe(isBeforeNoun);
   });
 
-  test('has the words up to the next punctuation mark ahead of it, at most six', () => {
+  test('has up to six words ahead of it, as far as the next punctuation mark', () => {
     expect(place('the [big] men ran , the').ahead).toEqual(['men', 'ran']);
     expect(place('[big] a b c d e f g').ahead).toEqual(['a', 'b', 'c', 'd', 'e', 'f']);
     expect(place('the old [big] men')).toMatchObject({ before: 'old', before2: 'the', after: 'men' });
@@ -102,7 +102,7 @@ describe('a swap', () => {
     expect(participle('a rather [manufactured] men')).toBe(false);
   });
 
-  test('of small words has its neighbours', () => {
+  test('of small words fits only beside certain words', () => {
     expect(fitsAsIs('no one', place('[nobody] ran'))).toBe(true);
     expect(fitsAsIs('no one', place('a [nobody] ran'))).toBe(false);
   });

@@ -23,9 +23,9 @@ export interface Place {
 
 interface FitRule {
   readonly name: string;
-  /** The rule only makes a swap unsure: it comes from counts. */
+  /** Whether the rule comes from counts. Such a rule only makes a swap unsure. */
   readonly isCounted?: true;
-  /** Returns true when the swap cannot be in this place. */
+  /** Returns true if the swap does not fit in this place. */
   readonly speaksAgainst: (reading: WordForm, candidate: Candidate, text: string, place: Place) => boolean;
 }
 
@@ -55,14 +55,11 @@ const AFTER_VERB = new Set(listed.afterVerb);
 /** Matches phrases that follow the word they describe: “left in a rush”, not “in a rush left”. */
 const AFTER_VERB_WORDS =
   /^(in an?|in (anger|secret|the past|the same)|with|by|for|over and|again and|step by|bit by|all the time|non-stop) ?/;
-/** Matches verbs without a passive: not “the letter was not gotten”, not “the fair was not gone to”. */
+/** Matches verbs that have no passive: “the letter was not gotten” and “the fair was not gone to” are wrong. */
 const NOT_PASSIVE = /^(think|guess|say|look|go|come|wish|ask|stand|get|have|like|take place|find fault)\b/;
 const SPEAKS_OF = /^(that|he|she|it|they|we|there|”|")$/;
 
-/**
- * Swaps that are right in only one construction, determined by the words after them. With `never`, a swap is wrong in
- * that construction and right elsewhere.
- */
+/** Swaps that are right only before certain words. With `never`, a swap is wrong before those words and right elsewhere. */
 const CONSTRUCTIONS: readonly {
   readonly words?: RegExp;
   readonly swaps: RegExp;
@@ -85,7 +82,7 @@ const CONSTRUCTIONS: readonly {
   { words: /^result$/, swaps: /^end$/, after: /^in$/ },
   // “He agreed to the plan” becomes “said yes to”. “agreed with her” does not become “said yes with”.
   { words: /^agree$/, swaps: /^say yes$/, after: /^(to|[.,;!?])$/ },
-  // “continued to sing” does not become “went on to sing”, which means the start of something else.
+  // “continued to sing” does not become “went on to sing”. That would mean the start of something else.
   { words: /^(continue|happen)$/, swaps: / (on|place)$/, after: /^to$/, never: true },
   // “Otherwise, they sink” becomes “If not, they sink”. “if not otherwise told” does not become “if not if not”.
   { words: /^otherwise$/, swaps: /^(if not|or else)$/, after: /^,$/ },
@@ -110,7 +107,7 @@ const CONSTRUCTIONS: readonly {
   { words: /^tough$/, swaps: /^hard$/, after: /^on$/, never: true },
   // “Simply put” does not become “Just put”.
   { words: /^simply$/, swaps: /^just$/, after: /^(put|stated|said|,)$/, never: true },
-  // went down a hill; descended into war: not went down into it.
+  // “descended a hill” becomes “went down a hill”. “descended into war” does not become “went down into war”.
   { words: /^descend$/, swaps: /^(go|come) down$/, after: /^(into|on|upon)$/, never: true },
   // “Hurry up” does not become “Rush up”. “several times” does not become “some times”.
   { words: /^hurry$/, swaps: /^rush$/, after: /^up$/, never: true },
@@ -133,11 +130,11 @@ const CONSTRUCTIONS: readonly {
 ];
 const LINKS_ALONE = /^(but|though|and|or|while)$/;
 
-/** Rules against a swap in its place, whatever it means; the first that applies rules it out. */
+/** Rules against a swap in its place, regardless of its meaning. The first rule that applies excludes the swap. */
 const RULES: readonly FitRule[] = [
   {
-    // “rose” takes no object (not “rose the sail”). “raised” needs an object (not “it raised”). “increased” may have
-    // either.
+    // “rose” takes no object (“rose the sail” is wrong). “raised” needs an object (“it raised” is wrong). “increased”
+    // is right with or without an object.
     name: 'object',
     speaksAgainst: ({ part, form }, { object, lemma }, _text, place) => {
       if (part !== 'v' || object === null) return false;
@@ -162,7 +159,7 @@ const RULES: readonly FitRule[] = [
   {
     // “very huge” is wrong. “an enormous wave” can become “a very big wave”, but “a very enormous wave” cannot.
     name: 'adjective before a noun',
-    // the “rocky” steps: a quote may close before the noun.
+    // A quotation mark may close between the adjective and its noun: the “rocky” steps.
     speaksAgainst: ({ part }, { lemma }, text, { isBeforeNoun, after }) =>
       part === 'a' &&
       (isBeforeNoun || /^["”’]$/.test(after)) &&
@@ -199,7 +196,8 @@ const RULES: readonly FitRule[] = [
         (form === 'participle' && BE.test(before) && NOT_PASSIVE.test(lemma))),
   },
   {
-    // “He purchased it” becomes “he got it”. “he has got it” would mean that he has it.
+    // “He purchased it” becomes “he got it”. “he has purchased it” does not become “he has got it”, because that would
+    // mean that he has it.
     name: 'got behind have',
     speaksAgainst: ({ part, form }, { lemma }, _text, { before, before2 }) =>
       part === 'v' &&
@@ -216,7 +214,7 @@ const RULES: readonly FitRule[] = [
       ),
   },
   {
-    // “provided them with food” becomes “gave them food”, but not “gave them with”.
+    // “provided them with food” does not become “gave them with food”. The right wording would be “gave them food”.
     name: 'giving with',
     speaksAgainst: ({ lemma: word }, { lemma }, _text, { ahead }) =>
       /^(provide|supply|furnish|present|issue)$/.test(word) &&
@@ -224,7 +222,8 @@ const RULES: readonly FitRule[] = [
       ahead.slice(0, 4).includes('with'),
   },
   {
-    // “allowed the boys to go” becomes “let the boys go”. The swap alone would leave the word “to” over.
+    // “allowed the boys to go” would have to become “let the boys go”. A swap of the verb alone would leave the word
+    // “to”.
     name: 'letting without to',
     speaksAgainst: ({ part }, { lemma }, _text, { ahead }) =>
       part === 'v' && /^(let|make|bring on|lead to|see)$/.test(lemma) && ahead.includes('to'),
@@ -324,9 +323,12 @@ const RULES: readonly FitRule[] = [
       part === 'n' && form === 'base' && isBare && !UNCOUNTED.has(lemma) && !/[^s]s$/.test(text),
   },
   {
-    // some perceived danger is no seen danger, the second elected mayor no second chose mayor, an astounding film no
-    // shocking one, a rather resigned man no rather quit one, and
-    // manufactured goods are no made ones: a participle before its noun has a sense of its own.
+    // A participle before its noun has a sense of its own:
+    // - “some perceived danger” is not “some seen danger”
+    // - “the second elected mayor” is not “the second chose mayor”
+    // - “an astounding film” is not “a shocking film”
+    // - “a rather resigned man” is not “a rather quit man”
+    // - “manufactured goods” are not “made goods”
     name: 'participle before its noun',
     isCounted: true,
     speaksAgainst: ({ part, form }, _candidate, _text, { before, isBeforeNoun }) =>
@@ -362,40 +364,40 @@ export function fitsPlace(reading: WordForm, candidate: Candidate, text: string,
   );
 }
 
-/** Returns whether a swap takes the small word after it as the original word does, according to counts. */
+/** Returns whether, according to counts, the small word after the original word can also follow the swap. */
 export function takesFollower(reading: WordForm, candidate: Candidate, text: string, place: Place): boolean {
   return !RULES.some(
     ({ isCounted, speaksAgainst }) => isCounted && speaksAgainst(reading, candidate, text, place),
   );
 }
 
-/** Small words that are swapped as they are written, and the neighbouring words that exclude the swap. */
+/** Swaps of small words in exactly the written form, with the neighbouring words that exclude each swap. */
 const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly after: RegExp }[] = [
-  // no one came for nobody came; not for a nobody.
+  // “no one came” replaces “nobody came”. “a nobody” stays.
   { swap: /^no one$/, before: /^(an?|the|some)$/, after: /^$/ },
-  // “if it rains” replaces “whether it rains”. Not “whether or not”, “whether to go” or “of whether”.
+  // “if it rains” replaces “whether it rains”. “whether or not”, “whether to go” and “of whether” stay.
   { swap: /^if$/, before: /^(of|about|on|or|to|over|as)$/, after: /^(or|to)$/ },
-  // “each day” replaces “every day”. Not “every other day”, “every two days” or “almost every”.
+  // “each day” replaces “every day”. “every other day”, “every two days” and “almost every” stay.
   {
     swap: /^each$/,
     before: /^(almost|nearly|not|the|and)$/,
     after: /^(\d.*|two|three|four|five|six|ten|other|few|so|bit|now|single|time|once|last|one)$/,
   },
-  // “it is late” replaces “it's late”. Not “it's been late”, where “it's” means “it has”.
+  // “it is late” replaces “it's late”. “it's been late” stays, because “it's” means “it has” in this case.
   {
     swap: /^(it|that|there|what) is$/,
     before: /^$/,
     after: /^(been|never|already|got|had|become|\w+ed|taken|gone|done|own)$/,
   },
-  // “It is not late” replaces “it isn't late”. Not “isn't he late” or “isn't it?”.
+  // “It is not late” replaces “it isn't late”. “isn't he late” and “isn't it?” stay.
   {
     swap: / not$|^cannot$/,
     before: /^(why|how|where|when|what|who|which)$/,
     after: /^(i|you|he|she|it|we|they|this|that|there)$/,
   },
-  // “in the night” replaces “during the night”. Not “during which”.
+  // “in the night” replaces “during the night”. “during which” stays.
   { swap: /^in$/, before: /^(only|even)$/, after: /^(which|whom|an?|its|his|her|their|our|my|your)$/ },
-  // “as it rained” replaces “because it rained”. Not “just because”, “is because” or “because of”.
+  // “as it rained” replaces “because it rained”. “just because”, “is because” and “because of” stay.
   {
     swap: /^(as|since)$/,
     before:

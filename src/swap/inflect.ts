@@ -1,8 +1,8 @@
 import type { Form, PartOfSpeech } from './types.ts';
 
 /**
- * Forms that no rule gives: `go` + `past` is went. An empty string means that the form is not used (no plural of
- * advice).
+ * Forms that no rule gives: the past of `go` is went. An empty string means that the form is not used: advice has no
+ * plural.
  */
 export interface Irregulars {
   get(lemma: string, part: PartOfSpeech, form: Form): string | undefined;
@@ -69,8 +69,8 @@ function stem(word: string): string {
 }
 
 /**
- * Doubles the final consonant of a word of one syllable that ends in one vowel letter and one consonant: stop, plan;
- * not fix, show, seem.
+ * Doubles the final consonant of a word of one syllable that ends in one vowel letter and one consonant: stop, plan.
+ * Fix, show and seem stay as they are.
  */
 function doubled(word: string): string {
   return /^[^aeiou]*(qu)?[aeiouy][bdgklmnprtvz]$/.test(word) ? word + word.at(-1) : word;

@@ -5,8 +5,8 @@ import type { SwapTable } from './open-swaps.ts';
 const LONGEST = 4;
 
 /**
- * Returns true if the word at `at` belongs to a phrase that has its meaning only as a whole: the fire of fire trucks,
- * the look of looked up, the course of of course. Not the course of a ship.
+ * Returns whether the word at `at` belongs to a phrase that has its meaning only as a whole: “fire” in “fire trucks”,
+ * “look” in “looked up”, “course” in “of course”. Counter-example: “course” in “the course of a ship”.
  */
 export function isBound(pieces: readonly Piece[], at: number, table: SwapTable): boolean {
   for (let length = 2; length <= LONGEST; length++) {

@@ -34,7 +34,10 @@ export interface SwapTable extends Irregulars {
   irregularOf(form: string): readonly WordForm[];
   /** Returns the shares of the word's uses as noun, verb, adjective and adverb, or null when the table lacks the word. */
   shares(word: string): readonly number[] | null;
-  /** Returns the rank by frequency among the table's words: 1 for the commonest, the last for unknown words. */
+  /**
+   * Returns the rank of a word by frequency among the table's words. The commonest word has rank 1. Unknown words have
+   * the last rank.
+   */
   rank(word: string): number;
   /** Returns whether base forms, separated by spaces, belong together: sea lion, look up, as well as. */
   isPhrase(words: string): boolean;
@@ -47,7 +50,7 @@ export interface SwapTable extends Irregulars {
   vector(word: string): Float32Array | null;
   /** Returns the sum of the vectors of a sense's cues. */
   senseVector(sense: number): Float32Array | null;
-  /** Whether a word's first sound asks for another article than its first letter (hour, unit). */
+  /** Whether a word takes a different article than its first letter suggests, because of its first sound: hour, unit. */
   takesOtherArticle(word: string): boolean;
   readonly partWeights: TableText['partWeights'];
 }
@@ -91,7 +94,7 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
 
   const words = text.words.split(' ').map((word) => word.replaceAll('_', ' '));
   const idOf = new Map(words.map((word, id) => [word, id]));
-  // The set of phrases, built on first use. Building it takes as long as all other parts of the opening, and a page
+  // The set of phrases, built on first use. Building the set takes as long as all other parts of the opening. The page
   // should be able to run in between.
   let phrases: ReadonlySet<string> | undefined;
   const readPhrases = (): ReadonlySet<string> => {
@@ -187,7 +190,7 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
   };
 }
 
-/** The sum of some vectors at length 1; null when there is none. */
+/** Returns the sum of the vectors, scaled to length 1. Returns null if there are no vectors. */
 export function sumOf(vectors: readonly (Float32Array | null)[]): Float32Array | null {
   const there = vectors.filter((vector) => vector !== null);
   if (there.length === 0) return null;

@@ -4,7 +4,10 @@ import listed from './place-words.json' with { type: 'json' };
 /** Words that, as neighbours, show the part of speech of the word beside them. */
 const TELLING = new Set(listed.tellPart);
 
-/** The class of a neighbour: the word itself when it tells much, else its kind. `share` gives its parts of speech. */
+/**
+ * Returns the class of a neighbour. The class is the word itself if the word tells much, otherwise the kind of the
+ * word. `share` returns the shares of a word's parts of speech.
+ */
 export function neighbourClass(
   piece: Piece | undefined,
   share: (word: string) => readonly number[] | null,
@@ -24,7 +27,10 @@ export function neighbourClass(
   return `${kind}-${ending}`;
 }
 
-/** The features that tell the part of speech of the word at `at`; the weights of these are learnt (`learn-parts.ts`). */
+/**
+ * Returns the features that show the part of speech of the word at `at`. The weights of the features are learnt
+ * (`learn-parts.ts`).
+ */
 export function partFeatures(
   pieces: readonly Piece[],
   at: number,

@@ -20,7 +20,7 @@ interface PhraseRule {
   readonly says: RegExp;
   readonly before: Neighbours;
   readonly after: Neighbours;
-  /** The texts that take its place, best first; `-` leaves it out. */
+  /** The texts that replace the phrase, best first. `-` removes the phrase. */
   readonly swaps: readonly string[];
 }
 
@@ -33,14 +33,14 @@ interface Neighbours {
 const LONGEST = 5;
 const SEEN = 3;
 const LEAVE_OUT = '-';
-/** Words that belong to the next word: most clearly is no longer the same without it. */
+/** Degree words, which belong to the next word. In “most clearly”, “most” is no longer the same without “clearly”. */
 const TELLS_DEGREE = /^(so|too|as|how|more|most|less|least)$/;
 const DENIES = /^(not|never|no|nor|hardly|without|only|cannot|.*n't)$/;
 const CLASSES: Readonly<Record<string, string>> = listed.classes;
 
 /**
- * The rules, by each word in them. They are built when swaps are first requested, since the background starts by
- * loading this file.
+ * The rules, by each word in them. They are built only when swaps are first requested, because the background loads
+ * this file at its start.
  */
 let rulesByWord: ReadonlyMap<string, readonly PhraseRule[]> | undefined;
 
@@ -59,7 +59,7 @@ function readRules(): ReadonlyMap<string, readonly PhraseRule[]> {
   return byWord;
 }
 
-/** Returns one rule for each form of the words: raise/raises and lift/lifts give two rules. */
+/** Returns one rule for each form of the words: raise/raises with the swap lift/lifts gives two rules. */
 function formsOf({ says, swaps, ...beside }: (typeof listed.rules)[number]): (typeof listed.rules)[number][] {
   const inForm = (text: string, i: number): string => text.split('/')[i] ?? text;
   return says.split('/').map((form, i) => ({
@@ -180,7 +180,7 @@ function leaveOut(
     return null;
   const isWord = /^[\p{L}\d]/u.test(after.lower);
   if (/^\p{Lu}/u.test(sentence.slice(start)) || before === undefined) {
-    // Clearly, it sank: it sank. Gently place the lid: the adverb is part of the order.
+    // “Clearly, it sank” becomes “It sank”. “Gently place the lid” stays, because the adverb is part of the order.
     if (!isWord || (next === first + 1 && /ly$/.test(pieces[first]!.lower))) return null;
     const text = sentence.slice(after.start, after.end);
     const capital = text.charAt(0).toUpperCase() + text.slice(1);
@@ -195,7 +195,10 @@ function leaveOut(
 
 const NUMBERS: ReadonlyMap<string, string> = new Map(Object.entries(listed.numbers));
 
-/** A number from two to below a hundred in digits, within a sentence and before the counted noun: two lamps are 2 lamps. */
+/**
+ * Writes a number from two to below a hundred in digits: “two lamps” becomes “2 lamps”. The number must be within a
+ * sentence and before the counted noun.
+ */
 function numberAt(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): PhraseSwap[] {
   const { lower, start, end } = pieces[at]!;
   const digits = NUMBERS.get(lower);
@@ -212,7 +215,10 @@ function numberAt(sentence: string, pieces: readonly Piece[], at: number, table:
 
 const PLURAL = /^(?:people|men|women|children|feet|teeth|mice|geese|sheep|fish|deer|more|others|\w*[^su]s)$/;
 
-/** Two pink lines, two more; not two dimensional, the two most of all. */
+/**
+ * Returns whether the number counts things: “two pink lines”, “two more”. Counter-examples: “two dimensional”, “the two
+ * most of all”.
+ */
 function countsThings(pieces: readonly Piece[], at: number): boolean {
   const next = pieces.slice(at + 1, at + 4).map(({ lower }) => lower);
   const mark = next.findIndex((word) => !/^[\p{L}]/u.test(word));

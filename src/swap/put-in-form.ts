@@ -53,7 +53,7 @@ export function likeCapitals(text: string, model: string): string {
   return first === first.toLowerCase() ? text : text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** The change of the a or an before the word, if the swap needs the other: a huge, an enormous. */
+/** Returns the change of “a” or “an” before the word if the swap needs the other article: a huge, an enormous. */
 export function correctArticle(
   sentence: string,
   before: Piece | undefined,

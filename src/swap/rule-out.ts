@@ -7,13 +7,17 @@ const MODALS = /^(will|would|can|could|may|might|must|should|shall|cannot|can't|
 const PREPOSITIONS = /^(of|in|on|at|by|with|for|from|into|between|against|through|during)$/;
 const OBJECTS = /^(the|an?|this|these|those|my|your|his|its|our|their|it|them|him|us|me|you)$/;
 
-/** The loss of a reading that grammar speaks against, in log odds. */
+/** The penalty, in log odds, for a reading that grammar speaks against. */
 const UNLIKELY = -3;
 
 /**
- * The evidence of the words just before and after against a reading, 0 for none: no verb in -s after a form of be (the towns are rivals) or a
- * determiner, no plain verb after a determiner, no noun after a modal (may harm), no adjective before an article or a possessive (celebrated
- * its birthday) unless a form of be is before it.
+ * Returns the evidence against a reading that the words just before and after give, or 0 for none. These readings are
+ * unlikely:
+ * - a verb in -s after a form of be (the towns are rivals) or a determiner
+ * - a plain verb after a determiner
+ * - a noun after a modal (may harm)
+ * - an adjective before an article or a possessive (celebrated its birthday), unless a form of be is before the
+ * adjective
  */
 export function ruleOut(reading: WordForm, before: string, after: string): number {
   if (reading.part === 'v') return isNoVerb(reading.form, before) ? UNLIKELY : 0;

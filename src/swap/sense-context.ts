@@ -9,7 +9,10 @@ const TOO_COMMON = 150;
 /** The distance at which a word counts half as much. More distant words count less. */
 const HALF_AT = 6;
 
-/** The topic of the sentence around the word at `at`: the sum of its words' vectors, rare and near ones more. */
+/**
+ * Returns the topic of the sentence around the word at `at`: the sum of the vectors of its words. Rare words and near
+ * words count more.
+ */
 export function contextVector(pieces: readonly Piece[], at: number, table: SwapTable): Float32Array | null {
   let sum: Float32Array | null = null;
   pieces.forEach(({ lower }, i) => {

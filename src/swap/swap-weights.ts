@@ -11,7 +11,7 @@ export const swapWeights = {
   part: 0.7,
   /** The score below which a swap is not shown. */
   shown: 0.05,
-  /** The gain of a sure swap in the order. */
+  /** The amount that is added to the score of a sure swap when the swaps are ordered. */
   sure: 1,
   /** The least likelihood of the part of speech for which a sure swap counts as sure. */
   settled: 0.75,

@@ -8,14 +8,16 @@
  * | codebook | signed bytes | 256 choices for each part of a vector |
  * | codes | bytes | the vectors of the first `vectors` words, 25 bytes each |
  * | shares | 16 bits | noun, verb, adjective, adverb: four bits each, 15ths of the word's uses |
- * | headWords, headParts | 16 bits, bytes | the words that have swaps, sorted; part of speech 0-3, 4 for the very form |
+ * | headWords, headParts | 16 bits, bytes | the words that have swaps, sorted; part of speech 0-3, 4 for exactly this
+ * form |
  * | headEnds | 16 bits × 2 | end of each head's swaps |
- * | swapWords, swapPriors, swapSenses | 16 bits, bytes, 16 bits | swap, how good without context (255ths), its sense or 0 |
+ * | swapWords, swapPriors, swapSenses | 16 bits, bytes, 16 bits | swap, quality without context (255ths), its sense or
+ * 0 |
  * | swapMarks | bytes | bits of `MARKS` |
- * | cues | 16 bits | three words that are met near each sense |
- * | phrases | 16 bits | words that belong together: how many, then the words |
+ * | cues | 16 bits | three words that occur near each sense |
+ * | phrases | 16 bits | words that belong together: the number of words, then the words |
  * | followedWords | 16 bits | words whose followers were counted, sorted |
- * | followerShares | bytes | for each of them and of `FOLLOWERS`, how often it follows (250ths) |
+ * | followerShares | bytes | for each followed word, how often each of `FOLLOWERS` follows (250ths) |
  */
 export const MAGIC = 'swaps2';
 
@@ -66,7 +68,7 @@ export interface TableText {
   readonly words: string;
   /** `lemma/part/form=text`, separated by spaces. */
   readonly irregular: string;
-  /** Words that take the other article than their first letter suggests: hour, unit. */
+  /** Words that take a different article than their first letter suggests: hour, unit. */
   readonly otherArticle: string;
   /** Maps each feature to the weights that it adds to noun, verb, adjective and adverb (100ths). */
   readonly partWeights: Readonly<Record<string, readonly number[]>>;

@@ -25,7 +25,7 @@ export interface Swap {
   readonly text: string;
   /** Whether the group can read every word of the swap. Always true when no group was given. */
   readonly reads: boolean;
-  /** The certainty that the swap has the same meaning here, from 0 to 1. */
+  /** The certainty that the swap has the same meaning in this sentence, from 0 to 1. */
   readonly score: number;
   /** Present when the a or an before the word has to change too. */
   readonly article?: Edit;
@@ -43,7 +43,7 @@ export interface SwapResult {
   readonly swaps: readonly Swap[];
   /** The number of recommended swaps at the start of the list, 0 to 3. */
   readonly best: number;
-  /** Other things to do; empty when a swap is recommended. */
+  /** The choices besides a swap. Empty when a swap is recommended. */
   readonly alternatives: readonly Alternative[];
 }
 

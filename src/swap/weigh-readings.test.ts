@@ -26,7 +26,7 @@ test.each([
   ['a form in -s of a noun and a verb is either', 'nets', [62, 38, 0, 0]],
   ['a form in -ed that is an adjective too is either', 'painted', [0, 33, 67, 0]],
   ['a word in no form has its own shares', 'paint', [80, 20, 0, 0]],
-])('%s, such as %s', (_what, word, expected) => expect(sharesOf(word)).toEqual(expected));
+])('%s (%s)', (_what, word, expected) => expect(sharesOf(word)).toEqual(expected));
 
 test('a word missing from the table has no shares', () => {
   expect(sharesOf('gull')).toBeUndefined();

@@ -6,7 +6,10 @@ import { ruleOut } from './rule-out.ts';
 import { PARTS_OF_SPEECH } from './table-format.ts';
 import type { WordForm } from './types.ts';
 
-/** A reading of the word, with its likelihood in this sentence (0 to 1, together 1). */
+/**
+ * A reading of the word, with its likelihood in this sentence, from 0 to 1. The likelihoods of all readings add up to
+ * 1.
+ */
 export interface WeighedReading extends WordForm {
   readonly likely: number;
 }

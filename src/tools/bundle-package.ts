@@ -46,7 +46,7 @@ await writeFile(`${into}/NOTICE.txt`, noticeOf(root, folders));
 
 /**
  * Replaces the drawing package that the PDF reader requires. The reader makes a matrix with that package as it starts,
- * but only text is read here.
+ * but the commands read only text.
  */
 function drawNothing(): Plugin {
   const canvas = 'canvas = require("@napi-rs/canvas");';

@@ -4,7 +4,7 @@ import { chromium } from 'playwright-core';
 import { InputError } from '../cli/run-command.ts';
 
 interface Browser {
-  /** The environment variables that may contain its path. */
+  /** The environment variables that may contain the path of the browser. */
   readonly variables: readonly string[];
   readonly places: Readonly<Partial<Record<NodeJS.Platform, readonly string[]>>>;
   /** The message if the browser is not found. */

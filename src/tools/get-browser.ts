@@ -21,9 +21,9 @@ const MAY_SET_UP = process.env.SET_UP !== 'never';
 const FIND = { chromium: findChromium, firefox: findFirefox } as const;
 
 /**
- * Returns the path of a browser. If none exists, gets one: on Debian and Ubuntu from the system's packages (as root, or
- * by sudo without a password), otherwise, for Chromium, by Playwright's download into the user's cache. The download is
- * asked for once in a terminal. Throws an `InputError` that tells how to get a browser.
+ * Returns the path of a browser. If no browser exists, gets one. On Debian and Ubuntu, the browser comes from the
+ * system's packages (as root, or by sudo without a password). Otherwise Playwright downloads Chromium into the user's
+ * cache, after the user has agreed in a terminal. Throws an `InputError` that tells how to get a browser.
  */
 export async function getBrowser(name: BrowserName): Promise<string> {
   try {
@@ -70,7 +70,10 @@ async function download(): Promise<boolean> {
   return run([process.execPath, PLAYWRIGHT, 'install', 'chromium']);
 }
 
-/** Its output goes to stderr: stdout is for the report. */
+/**
+ * Runs a command and returns whether it succeeded. The output of the command goes to stderr, since stdout is for the
+ * report.
+ */
 function run([command, ...args]: readonly string[], output: 'ignore' | 'inherit' = 'inherit'): boolean {
   const stdio = output === 'ignore' ? 'ignore' : (['ignore', process.stderr, process.stderr] as const);
   return spawnSync(command!, args, { stdio: stdio as never }).status === 0;

@@ -102,7 +102,7 @@ async function loadExtension(context: BrowserContext, session: CDPSession): Prom
   const worker =
     context.serviceWorkers().find(isOurs) ??
     (await context.waitForEvent('serviceworker', { predicate: isOurs }));
-  // This is answered only after the background has run. An earlier click would have no listener.
+  // The worker answers only after the background has run. An earlier click would have no listener.
   if (!(await worker.evaluate(() => chrome.action.onClicked.hasListeners())))
     throw new Error('The background hears no clicks.');
   await (await welcome).close();

@@ -5,9 +5,13 @@ const HEAD =
   /if \(typeof require === 'function' && typeof exports === 'object' && typeof module === 'object'\)/;
 
 /**
- * Lets two UMD libraries export themselves in a bundle. `pluralize`, which `syllable` imports, is an empty object there otherwise, and each
- * word that nobody listed makes the background fail. `webextension-polyfill` gets its own export: what a bundle makes of one looks at each part of the
- * browser's interface beforehand, which is a tenth of the time until a stopped background answers. Throws when `pluralize` no longer begins that way.
+ * Lets two UMD libraries export themselves in a bundle.
+ * - `pluralize`, which `syllable` imports, would otherwise be an empty object in a bundle. Each word that nobody listed
+ * would then make the background fail.
+ * - `webextension-polyfill` gets its own export. The bundle's own handling of a UMD library looks at each part of the
+ * browser's interface beforehand. That takes a tenth of the time until a stopped background answers.
+ *
+ * Throws when `pluralize` no longer begins with this head.
  */
 export function openUmdHeads(): Plugin {
   return {

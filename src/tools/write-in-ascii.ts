@@ -1,8 +1,9 @@
 import type { Plugin } from 'vite';
 
 /**
- * Writes the background's script in ASCII, other letters as escapes: a browser keeps a script with one curly quote in it as two bytes a
- * letter, which was 580 KB of the memory of the background. Quotes stand in texts and patterns alone, where an escape says the same.
+ * Writes the background's script in ASCII, with other letters as escapes. A browser keeps a script with one curly quote
+ * in it as two bytes a letter, which was 580 KB of the memory of the background. Quotes occur only in texts and
+ * patterns, where an escape means the same.
  */
 export function writeInAscii(): Plugin {
   return {

@@ -44,7 +44,7 @@ const READ_BY_HAND: Readonly<Record<string, string>> = {
   duck: 'BSD-2-Clause',
 };
 
-/** The packages that have others in their own files, as comments there say. */
+/** The packages that have others in their own files, as comments, `require` calls or source maps there show. */
 const INSIDE: Readonly<Record<string, readonly string[]>> = {
   docx: ['fflate', 'nanoid'],
   jszip: ['immediate', 'lie', 'pako', 'setimmediate'],

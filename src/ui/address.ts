@@ -13,7 +13,10 @@ export function writeAddress(...parts: readonly string[]): string {
   return `#${parts.map(encodeURIComponent).join('/')}`;
 }
 
-/** The reading of the page's address, now and whenever it changes; `read` is to be the same function at every call. */
+/**
+ * Returns the reading of the page's address, now and whenever the address changes. `read` must be the same function at
+ * every call.
+ */
 export function useAddress<T>(read: (parts: readonly string[]) => T): T {
   const [said, setSaid] = useState(() => read(readAddress()));
   useEffect(() => {

@@ -16,7 +16,7 @@ interface CountsAsProps {
   readonly onCounts: (as: CountsAs, says: string) => void;
 }
 
-/** The choice of how a word counts for the group: as it is, changed and changed back in one place. */
+/** The choice of how a word counts for the group. The choice is shown, changed and changed back in one place. */
 export function CountsAsChoice({ word, counts, onCounts }: CountsAsProps) {
   return (
     <fieldset class="counts-as">

@@ -31,7 +31,7 @@ test('tells the current step, the steps that reach the marks, and the step that 
   ]);
 });
 
-test('a mark already passed is told in the past tense, and an early one as met before the first step', () => {
+test('a mark already passed is told in the past tense, and an early mark as met before the first step', () => {
   expect(describeClimb(climb, sequence, 3)[1]).toBe('95% has been readable since step 2 (ee as in feet).');
   const known = {
     ...climb,

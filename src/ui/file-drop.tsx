@@ -10,7 +10,7 @@ interface FileDropProps {
   readonly accept: string;
   /** Whether several files may be chosen or dropped at a time. */
   readonly multiple?: boolean;
-  /** Called for each file, one after the other. It must handle its own faults. */
+  /** Called for each file, one after the other. The callback must handle its own faults. */
   readonly onFile: (file: File) => Promise<void> | void;
 }
 

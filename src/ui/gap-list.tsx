@@ -17,8 +17,8 @@ interface GapListProps {
 }
 
 /**
- * The patterns that this page needs and the group lacks, under their heading. The patterns that open most words come
- * first.
+ * The patterns that this page needs and the group lacks, under their heading. The patterns that make the most words
+ * readable come first.
  */
 export function GapList(props: GapListProps) {
   return (

@@ -17,7 +17,7 @@ const ALONE = [
   [/^(?<spelling>[a-z]+) at the start of a word$/, 'patterns.atStart'],
   [/^(?<spelling>[a-z]+) at the end of a word$/, 'patterns.atEnd'],
 ] as const;
-/** The other patterns, each with a text of its own. */
+/** The patterns that have a text of their own. */
 const BY_ID = {
   'type-closed': 'patterns.closedInLonger',
   'type-open': 'patterns.openInLonger',
@@ -48,7 +48,10 @@ const BY_ID = {
   'end-three': 'patterns.threeAtEnd',
 } as const satisfies Record<string, TextId>;
 
-/** The name of a pattern in the reader's language: `ai as in rain`; its id where this version does not know it. */
+/**
+ * Returns the name of a pattern in the reader's language, such as `ai as in rain`. Returns the id if this version does
+ * not know the pattern.
+ */
 export function patternName(id: PatternId): string {
   const own = BY_ID[id as keyof typeof BY_ID];
   if (own) return say(own);

@@ -7,6 +7,6 @@ test('the common words of neighbouring patterns are said once', () => {
   );
 });
 
-test('other patterns are named one by one, and an unknown id is given as it is', () => {
+test('patterns without common words are named one by one, and an unknown id is given as it is', () => {
   expect(patternsInShort(['ai', 'no-such'])).toBe('ai as in rain; no-such');
 });

@@ -163,7 +163,10 @@ const AFFIX_CHANGES = {
   'f-to-v': 'patterns.changeFToV',
 } as const satisfies Record<Affix['change'], TextId | null>;
 
-/** A word's base and affixes with the spelling changes: `hope + ing, drop the e`; empty for a word without affixes. */
+/**
+ * Describes a word's base and affixes with the spelling changes: `hope + ing, drop the e`. Returns an empty string for
+ * a word without affixes.
+ */
 function describeMaking(base: string | null, affixes: readonly Affix[]): string {
   if (base === null) return '';
   const before = affixes.filter(({ kind }) => kind === 'prefix').map(({ text }) => text);
@@ -192,13 +195,16 @@ const SYLLABLE_MEANINGS = {
   other: null,
 } as const satisfies Record<SyllableType, TextId | null>;
 
-/** The meaning of a syllable type, for whoever rests the pointer on its name; undefined where there is none. */
+/**
+ * Returns the meaning of a syllable type, shown when the pointer rests on the type's name. Returns undefined if the
+ * type has no explanation.
+ */
 function syllableMeaning(type: SyllableType): string | undefined {
   const id = SYLLABLE_MEANINGS[type];
   return id === null ? undefined : say(id);
 }
 
-/** The trade's name of a syllable type. */
+/** Returns the technical name of a syllable type. */
 function syllableName(type: SyllableType): string {
   return say(SYLLABLE_NAMES[type]);
 }

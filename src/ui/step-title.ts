@@ -9,7 +9,10 @@ const STARTERS: Readonly<Record<string, string>> = {
   'england-2013': 'england',
 };
 
-/** The title of a step of a sequence, else the patterns it teaches. 0 is before the first. */
+/**
+ * Returns the title of a step of a sequence, or else the patterns that the step teaches. Step 0 is before the first
+ * step.
+ */
 export function stepTitle(
   sequence: Pick<Sequence, 'steps'> & { readonly id?: string },
   step: number,

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 
-/** An error of loading; its message says why. */
+/** An error while loading. Its message gives the reason. */
 export class LoadFault extends Error {}
 
 /**

@@ -2,7 +2,10 @@ import { useState } from 'preact/hooks';
 
 type DragEventOf = DragEvent & { readonly currentTarget: Element };
 
-/** The events for a row of a list, or a column of a table, and its handle: it is moved by dragging, or by Alt and an arrow key. */
+/**
+ * The events that move a row of a list, or a column of a table. The row is moved by dragging its handle, or by Alt and
+ * an arrow key.
+ */
 export interface RowDrag {
   /** Returns the class of a row: `drop-before` or `drop-after` where the dragged row would come, else an empty string. */
   dropClass(row: number): string;

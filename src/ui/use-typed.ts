@@ -20,7 +20,10 @@ export interface Typed {
   /** Whether the text was typed before the browser closed, and was not saved. */
   readonly isFound: boolean;
   type(text: string): void;
-  /** The typed text is forgotten, once `kept` is fulfilled where it is a promise; a crash before that leaves the note. */
+  /**
+   * Forgets the typed text. If `kept` is a promise, the note is deleted only when the promise is fulfilled. A crash
+   * before that leaves the note.
+   */
   done(kept?: unknown): void;
 }
 

@@ -5,7 +5,10 @@ import { say } from '../wording/say.ts';
 
 const SHOWN = 8;
 
-/** The action of a pressed word, and the word that is open; the same for every list of words in the panel. */
+/**
+ * The action of a pressed word, and the word that is open. Every list of words in the panel has the same action and
+ * open word.
+ */
 export interface WordLinks {
   /** The word that is taken apart at the moment, and the list it is in. */
   readonly opened: { readonly list: string; readonly word: WordKey } | null;

@@ -23,7 +23,7 @@ test.each([
 ])('%s is turned into British English', (text, british) => expect(turned(text, 'british')).toBe(british));
 
 test.each([
-  // Each word has another sense in its own variety too.
+  // Each of these words also has another sense in the given variety.
   ['I tire of the story. Check the meter and the practice.', 'british'],
   ['The mummy lay in a torch-lit tomb. A biscuit and a holiday.', 'american'],
   ['Surprise! Exercise is wise; advise, capsize, prize and otherwise.', 'british'],
@@ -36,7 +36,7 @@ test.each([
   ['constructor toString valueOf', 'british'],
 ] as const)('%s stays unchanged in %s', (text, accent) => expect(turned(text, accent)).toBe(text));
 
-test('a text of our own gets the words of a variety: of cross|mad the British say cross', () => {
+test('our own text gets the words of a variety: cross|mad becomes cross in British English', () => {
   expect(inVariety('hot and cross|mad. A torch, after tea|supper', 'american')).toBe(
     'hot and mad. A flashlight, after supper',
   );
@@ -55,7 +55,7 @@ test('a word that means something else in the group’s English is not shown wit
   expect(isForeign('sweater', 'british')).toBe(false);
 });
 
-test('every row has two different words, and a text is the same when it is turned twice', () => {
+test('every row has two different words, and converting a text twice gives the same as converting it once', () => {
   for (const { british, american } of [...listSpellings(), ...listWordPairs()]) {
     expect(british).toMatch(/^[a-z]+$/);
     expect(american).toMatch(/^[a-zV]+$/i);

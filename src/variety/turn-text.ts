@@ -14,7 +14,7 @@ export interface ForeignWord {
 /** Matches a word, with its apostrophe if it is a contraction or a possessive. */
 const WORD = /\p{L}+(?:['’]\p{L}+)?/gu;
 
-/** Whether a group must not see a word without a sentence: gray for a British group, grey for an American one. */
+/** Whether a word must not be shown to a group without a sentence: gray for a British group, grey for an American group. */
 export function isForeign(word: string, accent: Accent): boolean {
   const { foreign } = varietyOf(accent);
   const small = word.toLowerCase();
@@ -65,7 +65,7 @@ export function inVariety(text: string, accent: Accent): string {
  */
 const MARKED_OR_WORD = new RegExp(`( ?)([\\p{L}'’_-]*)\\|([\\p{L}'’_-]*)|${WORD.source}`, 'gu');
 
-/** Gives a word the capitals of another: Colour, COLOUR. */
+/** Returns `to` with the capitals of `word`: Colour, COLOUR. */
 function likeIn(word: string, to: string): string {
   if (word.length > 1 && word === word.toUpperCase()) return to.toUpperCase();
   if (/^\p{Lu}/u.test(word)) return to[0]!.toUpperCase() + to.slice(1);

@@ -21,15 +21,15 @@ interface Turn {
   readonly kind: VarietyKind;
 }
 
-/** The tables that turn the words of both into one variety. */
+/** The tables that convert the words of both varieties into one variety. */
 interface Variety {
   /** Words that only the other variety has. They are replaced in any text. */
   readonly turns: ReadonlyMap<string, Turn>;
   /** Words that are replaced in our own texts, where the sense is known: a torch is always a flashlight. */
   readonly own: ReadonlyMap<string, string>;
   /**
-   * Words that are not shown to a group without a sentence: words of the other variety, and words with another sense
-   * there (pants).
+   * Words that are not shown to a group without a sentence: words of the other variety, and words with another sense in
+   * the other variety (pants).
    */
   readonly foreign: ReadonlySet<string>;
 }
@@ -41,7 +41,7 @@ interface WordPair {
   readonly shared?: string;
   /** Whether the shared word is replaced in our own texts all the same: the biscuit of our stories is a cookie. */
   readonly own?: boolean;
-  /** The variety that alone sees its word without a sentence, since the other variety has another sense for the word. */
+  /** The only variety that is shown its word without a sentence. The word has another sense in the other variety. */
   readonly alone?: string;
 }
 
@@ -87,7 +87,7 @@ function pairOf(line: string, kind: VarietyKind): VarietyPair {
 
 let opened: Readonly<Record<Accent, Variety>> | undefined;
 
-/** The tables of a variety, made when they are first asked for. */
+/** Returns the tables of a variety. They are made at the first request. */
 export function varietyOf(accent: Accent): Variety {
   opened ??= { american: openVariety('american'), british: openVariety('british') };
   return opened[accent];

@@ -6,7 +6,7 @@ export type Messages = Record<string, { readonly message: string }>;
 /**
  * Lists the texts of one language as browsers read them from `_locales/<language>/messages.json`. `panel.words` becomes
  * `panel_words`, and a form of this text becomes `panel_words_one`. Each `$` in a text is doubled, because a browser
- * takes a `$` for a placeholder of its own.
+ * reads a single `$` as one of its own placeholders.
  */
 export function listMessages(
   language: string,

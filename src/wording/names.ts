@@ -168,7 +168,10 @@ export const names = {
   help: { en: 'Help', es: 'Ayuda', was: {} },
 } as const satisfies Readonly<Record<string, ScreenName>>;
 
-/** Unclear turns of phrase, and second names of one thing. No text of the interface has them. */
+/**
+ * Unclear phrases, and second names for a thing that already has a name. No text of the interface contains any of
+ * these.
+ */
 export const avoided = {
   en: [
     'not told here',

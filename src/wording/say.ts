@@ -15,7 +15,10 @@ type TextOf<Id extends TextId> = Id extends `${infer P}.${infer N}`
 type Longest<T> = T extends { readonly other: infer S extends string } ? `${S}{count}` : T;
 type HolesIn<S> = S extends `${string}{${infer H}}${infer Rest}` ? H | HolesIn<Rest> : never;
 type Holes<Id extends TextId> = HolesIn<Longest<TextOf<Id>>>;
-/** The values for the holes of a text; none where it has none. Numbers are written as the language writes them. */
+/**
+ * The values for the placeholders of a text. The list is empty if the text has no placeholders. Numbers are written in
+ * the style of the interface language.
+ */
 export type Filling<Id extends TextId, T = string | number> = [Holes<Id>] extends [never]
   ? []
   : [Readonly<Record<Holes<Id>, T>>];
@@ -26,8 +29,8 @@ let lookUp = (name: string): string => globalThis.chrome?.i18n?.getMessage(name)
 let rules: Intl.PluralRules | undefined;
 
 /**
- * Uses a list of texts by name (`panel_close`) from now on. It is for commands and tests, where no browser has the
- * texts.
+ * Uses the given texts, listed by name (`panel_close`), from now on. Commands and tests call this function, because
+ * they have no browser that provides the texts.
  */
 export function sayFrom(texts: Readonly<Record<string, { readonly message: string }>>): void {
   lookUp = (name) => texts[name]?.message ?? '';
@@ -51,8 +54,8 @@ export function writtenLanguage(): string {
 }
 
 /**
- * Returns the text direction of the interface language. The browser's own language may differ, because it may have no
- * texts.
+ * Returns the text direction of the interface language. The browser's own language may be a different one, because
+ * there may be no texts in that language.
  */
 export function spokenDirection(): 'ltr' | 'rtl' {
   return /^(?:ar|fa|he|ur|yi)\b/.test(spokenLanguage()) ? 'rtl' : 'ltr';
@@ -87,7 +90,10 @@ function wordingOf(id: TextId, count: unknown): string {
   return sayPlain(id);
 }
 
-/** Returns a text without placeholders or forms. A script in a page has no room for the other features of `say`. */
+/**
+ * Returns a text without placeholders or forms. Scripts in pages use this function, because they must stay small and
+ * have no room for the rest of `say`.
+ */
 export function sayPlain(id: TextId): string {
   return lookUp(id.replace('.', '_')) || id;
 }

@@ -69,7 +69,7 @@ function inflect(base: string, parts: ReadonlySet<string>): string[] {
   return forms.filter((form) => form !== undefined);
 }
 
-/** Returns the bases that the same library finds for an inflected form, for each part of speech that its ending allows. */
+/** Returns the bases that `compromise` finds for an inflected form, for each part of speech that its ending allows. */
 export function undoInflection(form: string): string[] {
   const { noun, verb, adjective } = (compromise.methods() as Transforms).two.transform;
   const model = compromise.model();

@@ -9,7 +9,7 @@ import { cleanPronunciation } from '../../src/data/lexicon/clean-pronunciation.t
 import { readCmudict } from '../../src/data/read-cmudict.ts';
 import { readCapitalised, readFrequency } from '../../src/data/read-frequency.ts';
 
-/** How well words are read that were left out of the table and the model. Shares are from 0 to 1. */
+/** The accuracy of the readings of words that were left out of the table and the model. Shares are from 0 to 1. */
 export interface GuessScore {
   /** The held-out headwords. Words that could not be aligned (mr, tv) count as wrong. */
   readonly words: number;
@@ -21,7 +21,7 @@ export interface GuessScore {
   readonly commonErrors: number;
   /**
    * Common words that require exactly the patterns of the full table's reading: spellings, affixes, syllables and all
-   * others.
+   * other patterns.
    */
   readonly patternsRight: number;
   /** Common words whose spellings and sounds agree with the full table. */

@@ -9,7 +9,7 @@ import { readCapitalised, readFrequency } from '../../src/data/read-frequency.ts
 import { readWordnet } from '../../src/data/read-wordnet.ts';
 import { generateInflections, undoInflection } from './generate-inflections.ts';
 
-/** How many were right, of how many, and the wrong ones. */
+/** The number of right items, the number of all items, and the wrong items. */
 export interface Share {
   readonly right: number;
   readonly of: number;
@@ -17,15 +17,21 @@ export interface Share {
 }
 
 export interface MorphologyFigures {
-  /** Regular forms that npm `compromise` makes from WordNet base forms; right if found with one of their bases. */
+  /**
+   * Regular forms that npm `compromise` makes from WordNet base forms. A form is right if it is found with one of its
+   * bases.
+   */
   readonly inflectionRecall: Share;
-  /** Inflected forms that were found; right if the same library makes them from that base or leads back to it. */
+  /**
+   * Inflected forms that were found. A form is right if `compromise` makes it from the base that was found, or leads
+   * back to that base.
+   */
   readonly inflectionPrecision: Share;
-  /** Rows of morphology-yes.tsv; right if found with base, affix, kind and change. */
+  /** Rows of morphology-yes.tsv. A row is right if its word is found with base, affix, kind and change. */
   readonly derivationRecall: Share;
   /** Derivations found for words of morphology-yes.tsv and morphology-no.tsv. */
   readonly derivationPrecision: Share;
-  /** Words of morphology-no.tsv; right if taken whole. */
+  /** Words of morphology-no.tsv. A word is right if it is taken as a whole. */
   readonly falseFriends: Share;
 }
 
@@ -106,7 +112,7 @@ function readRows(file: string): string[][] {
     .map((line) => line.split('\t'));
 }
 
-// Run by itself it prints every figure; with --wrong the wrong words too.
+// Run by itself, this file prints every figure. With --wrong it also prints the wrong words.
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   for (const [name, { right, of, wrong }] of Object.entries(measureMorphology()) as [string, Share][]) {
     process.stdout.write(`${name.padEnd(20)} ${((100 * right) / of).toFixed(2)}%  ${right} of ${of}\n`);

@@ -44,7 +44,7 @@ const engine = loadAnalyzer();
 const isKnown = (word: string): boolean =>
   /^\p{N}+$/u.test(word) || /^(dictionary|derived)$/.test(engine.analyze(word).readings[0]?.source ?? '');
 const judge = makeJudge();
-/** How far the readable share of the text read is from the true one, in points, for each picture. */
+/** For each picture, the difference in points between the readable share of the text as read and the true share. */
 const off: number[] = [];
 const bench = await openPictureBench();
 for (const one of listPictureCases(positionals, Number(values.every))) {

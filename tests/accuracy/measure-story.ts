@@ -9,10 +9,12 @@ import { findChromium } from '../../src/tools/find-browser.ts';
 import type { ReadStory } from './read-story.ts';
 
 /**
- * How well the main story of a page is found: `npx tsx tests/accuracy/measure-story.ts [FOLDER] [--half 0|1] [--large] [--only TEXT]
- * [--list FOLDER]`. FOLDER holds NAME.html and expected/NAME.txt (../shared/pages unless named). Every second page
- * is one half, for choosing rules; the others show what the rules are worth. --large asks for the main element, as on pages too large for the library.
- * --list writes the text that was read of each page.
+ * Measures how well the main story of a page is found: `npx tsx tests/accuracy/measure-story.ts [FOLDER] [--half 0|1]
+ * [--large] [--only TEXT] [--list FOLDER]`.
+ * - FOLDER contains NAME.html and expected/NAME.txt. The default is ../shared/pages.
+ * - `--half`: every second page is one half, for choosing rules. The other pages show how much the rules are worth.
+ * - `--large`: asks for the main element, as on pages too large for the library.
+ * - `--list`: writes the text that was read of each page.
  */
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -108,7 +110,10 @@ async function measure(page: Page, name: string): Promise<Score> {
   return score;
 }
 
-/** `+` before text that is read and not expected, `-` before text that is expected and not read. */
+/**
+ * Lists the text of a page by blocks. `+` marks text that is read and not expected. `-` marks text that is expected and
+ * not read.
+ */
 function list(into: string, score: Score, { blocks }: ReadStory, expected: string): void {
   const plain = (text: string): string => ` ${wordsOf(text).join(' ')} `;
   const wanted = plain(expected);

@@ -4,8 +4,10 @@ import { createSwapper, openSwaps, type Swapper } from '../../src/swap/index.ts'
 import { readSwapSentences, type SwapSentence } from './swap-sentences.ts';
 
 /**
- * How good the swaps are: `npx tsx tests/accuracy/measure-swaps.ts [--tune] [--misses] [--ablate]`. It takes the sentences for tests, or with
- * --tune the sentences for setting weights. --misses lists the swaps that were missed, --ablate measures with each source off in turn.
+ * Measures how good the swaps are: `npx tsx tests/accuracy/measure-swaps.ts [--tune] [--misses] [--ablate]`. Uses the
+ * sentences for tests, or with `--tune` the sentences for setting weights.
+ * - `--misses`: lists the swaps that were missed.
+ * - `--ablate`: measures with each source off in turn.
  */
 const flags = new Set(process.argv.slice(2));
 const sentences = readSwapSentences(flags.has('--tune') ? 'swap-tune' : 'swap-test');

@@ -15,7 +15,10 @@ export interface PictureCase {
   readonly scan: { readonly turn: number; readonly noise: number } | null;
 }
 
-/** Typefaces of the registry, as offices (Arial, Times), phones, the web, books and children's books have them. */
+/**
+ * Typefaces of the registry, similar to the typefaces of offices (Arial, Times), phones, the web, books and children's
+ * books.
+ */
 export const FONTS = [
   'arimo',
   'tinos',

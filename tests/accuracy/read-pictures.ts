@@ -18,7 +18,7 @@ const TYPES: Readonly<Record<string, string>> = { js: 'text/javascript', wasm: '
 /** A browser that renders pages and reads their pictures with the picture reader of the sources. */
 export interface PictureBench {
   render(one: PictureCase): Promise<Buffer>;
-  /** The reading of a picture, and the milliseconds it took. */
+  /** Returns the reading of a picture and the time that the reading took, in milliseconds. */
   read(picture: Buffer, type: string): Promise<{ readonly reading: PictureReading; readonly took: number }>;
   close(): Promise<void>;
 }

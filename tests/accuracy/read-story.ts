@@ -5,13 +5,16 @@ import { findTextBlocks } from '../../src/overlay/text-blocks.ts';
 /** The text that the overlay reads on a page. The overlay code runs in the page itself. */
 export interface ReadStory {
   readonly scope: string;
-  /** Every block of the page in order, and the part of it that is read; empty where none is. */
+  /** Every block of the page in order. `read` is the part of the block that is read, or empty if no part is read. */
   readonly blocks: readonly { readonly whole: string; readonly read: string; readonly place: string }[];
   /** How long the choice took, in milliseconds. */
   readonly took: number;
 }
 
-/** Chooses the text as the overlay does; `isLarge` as on a page that is too large for the finder of articles. */
+/**
+ * Chooses the text as the overlay does. With `isLarge`, chooses as on a page that is too large for the finder of
+ * articles.
+ */
 export async function readStory(isLarge: boolean): Promise<ReadStory> {
   const start = performance.now();
   const scope = await chooseScope(

@@ -55,7 +55,7 @@ function othersOf(name: string, notes: string): string[] {
   return (found?.split(' || ') ?? []).map((one) => one.trim());
 }
 
-/** How many rows the usual reading of each word gets right, and the wrong readings. */
+/** Compares the usual reading of each word with its row. Returns the number of rows and the wrong readings. */
 export function scoreGold(rows: readonly GoldRow[], analyzer: Analyzer): GoldScore {
   const wrong: GoldScore['wrong'] = { units: [], morph: [], division: [], types: [] };
   for (const { word, units, morphs, syllables } of rows) {

@@ -1,6 +1,6 @@
 /**
- * The attempts of an attacker, a crash or a damaged file, and the test files that try each. A new attack gets a line
- * here.
+ * The attempts of an attacker, a crash or a damaged file, and the test files that try each attempt. A new attack gets a
+ * line in this list.
  */
 export const attacks: readonly { readonly what: string; readonly tries: readonly string[] }[] = [
   {

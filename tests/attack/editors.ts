@@ -9,7 +9,7 @@ export interface Editor {
   kept(page: Page, inside: (path: string) => string): Promise<string>;
 }
 
-/** All places in which something is typed that is kept; the tests try the first of them. */
+/** All places where text is typed and kept. The tests try the first places of the list. */
 export const editors: readonly Editor[] = [
   {
     name: 'the desk',

@@ -44,7 +44,8 @@ afterAll(() => console.log(`${KILLS} kills: the most that was lost is ${worst.lo
 const moments = Array.from({ length: KILLS }, (_, n) => {
   const { below } = createPicker(SEED, `kill ${n}`);
   const editor = editors[(n + FIRST) % editors.length]!;
-  // The kill may come from the first keys on. Keys are typed slower and faster than any pause of the editors.
+  // The kill may happen as early as the first keys. Keys are typed both slower and faster than any pause of the
+  // editors.
   return { n, editor, name: editor.name, after: 200 + below(4800), key: 30 + below(270) };
 });
 
@@ -61,7 +62,7 @@ test.each(moments)(
     const next = await running.context.newPage();
     const shown = await editor.kept(next, running.inside);
     const start = commonStart(shown, typed.text);
-    // Fewer letters than the tag may come from an earlier kill.
+    // A match that is shorter than the tag may come from an earlier kill.
     const kept = start < TAG ? 0 : start;
     const lost = kept === typed.text.length ? 0 : Math.round(typed.killed - typed.times[kept]!);
     if (lost > worst.lost) Object.assign(worst, { lost, where: editor.name });
@@ -120,7 +121,7 @@ function commonStart(shown: string, typed: string): number {
 /** The length of the tag of a kill, including a space. */
 const TAG = 3;
 
-/** Returns a unique tag for each kill, so that text from an earlier kill is not mistaken for it. */
+/** Returns a unique tag for each kill, so that text from an earlier kill is not mistaken for text of this kill. */
 function tagOf(n: number): string {
   return `${'abcdefghij'[Math.floor(n / 10) % 10]}${'klmnopqrst'[n % 10]}`;
 }

@@ -11,7 +11,7 @@ export interface PdfLayout {
 
 const folder = new URL('../../profiles/texts/', import.meta.url);
 
-/** Returns paragraphs from the texts of the package, a few hundred words for each number. */
+/** Returns a few hundred words of paragraphs from the texts of the package. Each `n` gives other texts. */
 export function storyParagraphs(n: number): string[] {
   const files = readdirSync(folder).filter((file) => file.endsWith('.txt'));
   return [0, 1, 2].flatMap((more) =>

@@ -4,7 +4,7 @@ import { runAxe } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { openOwnPage, ownPages } from './own-pages.ts';
 
-// The numbers are criteria of the Web Content Accessibility Guidelines (WCAG) 2.2, level AA.
+// The numbers in the test names are criteria of the Web Content Accessibility Guidelines (WCAG) 2.2, level AA.
 let browser: TestBrowser;
 beforeAll(async () => {
   browser = await startBrowser();
@@ -35,9 +35,9 @@ describe.each(addresses)('the page %s', (address) => {
     expect(moving).toEqual([]);
   });
 
-  test('has no axe faults, including target sizes (2.5.8), and has enough contrast in dark too', async () => {
+  test('has no axe faults, including target sizes (2.5.8), and has enough contrast in dark mode too', async () => {
     await page.emulateMedia({ colorScheme: 'light', reducedMotion: null });
-    // Colours fade into each other, and axe would measure them half-way.
+    // Colours change gradually, and axe would measure a colour that is still changing.
     const settle = () =>
       page.evaluate(() => Promise.all(document.getAnimations().map(({ finished }) => finished)));
     await settle();

@@ -21,7 +21,7 @@ export interface AxeFindings {
 
 /**
  * Returns the results of axe for a page or a part of it, with its transitions finished. The code of axe is inserted
- * into a document once, for all later runs. A frame is waited for as long as a busy machine needs.
+ * into a document once, for all later runs. The function waits for a frame as long as a busy machine needs.
  */
 export async function runAxe(page: Page, wish: AxeWish = {}): Promise<AxeFindings> {
   for (const frame of wish.frames ? page.frames() : [page.mainFrame()]) {

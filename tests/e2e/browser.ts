@@ -54,7 +54,7 @@ export async function startOwnBrowser(language?: string): Promise<TestBrowser> {
   return serveBeside(await (browserName === 'firefox' ? startOwnFirefox(language) : startChromium(language)));
 }
 
-/** Starts Firefox, with functions for its window that only its own tests use. */
+/** Starts Firefox with functions for its window that only the Firefox tests use. */
 export async function startFirefox(): Promise<TestBrowser & Omit<FirefoxBrowser, 'badge'>> {
   return serveBeside(await keepLaunched('firefox', startOwnFirefox));
 }

@@ -4,11 +4,11 @@ import { browserName, onlyIn, startBrowser, type TestBrowser } from './browser.t
 import { openCardOn } from './framed-card.ts';
 
 declare global {
-  /** The frame, if the page has reached it. */
+  /** The card's frame, if a script of the page has reached it. */
   var got: HTMLIFrameElement;
   /** Changes the page every `ms` milliseconds, as far as the browser lets the page run. */
   var keepChanging: (ms: number, change: () => void) => void;
-  /** Returns the longest time without such a change, in milliseconds. */
+  /** Returns the longest time between two changes of `keepChanging`, in milliseconds. */
   var longestRest: () => number;
 }
 
@@ -386,7 +386,7 @@ describe('a page that reaches the card’s frame by its events', () => {
         await page.evaluate(giveChanging);
         await page.evaluate(flicker);
         await pressOften(page, card);
-        // If the browser did not let the page run for that long, the card was at rest and a press may count.
+        // If the browser held up the changes for as long as `REST`, the card was at rest and a press may count.
         const rest = await page.evaluate(() => longestRest());
         if (rest < REST) return expect(await stored()).toBe(before);
         await page.close();

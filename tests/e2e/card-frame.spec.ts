@@ -154,7 +154,7 @@ describe('a card opens', () => {
   ];
   test.each<[string, Readonly<Record<string, string>>]>([
     ['is sealed off', { 'content-security-policy': 'sandbox allow-scripts' }],
-    // Firefox allows frames of extensions on such a page.
+    // Firefox allows frames of extensions on an isolated page.
     ...(browserName === 'chromium' ? [ISOLATED] : []),
   ])('without a frame and with no effect on the page, on a page that %s', async (_what, given) => {
     headers = given;
@@ -204,7 +204,8 @@ describe('the keyboard', () => {
     await expect.poll(() => card.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('dialog');
     await page.keyboard.press('Tab');
     await expect.poll(() => card.evaluate(() => document.activeElement?.textContent)).toBe('hear it');
-    // This is not awaited: Chromium may never answer for a key whose frame is removed before the key is released.
+    // The key press is not awaited, because Chromium may never answer for a key whose frame is removed before the key
+    // is released.
     void page.keyboard.press('Escape').catch(() => undefined);
     await page.waitForFunction(() => document.querySelector('[popover]') === null);
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT');

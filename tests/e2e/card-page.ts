@@ -18,7 +18,10 @@ declare global {
 }
 
 export interface CardPageOptions {
-  /** The content by word. The effect of an action is not known here, so a test changes the content itself. */
+  /**
+   * The explanations by word. The page does not know the effect of an action, so a test changes the explanations
+   * itself.
+   */
   readonly words: Readonly<Record<string, WordExplanation>>;
   readonly swaps?: Readonly<Record<string, { text: string; reads: boolean }[]>>;
   /**
@@ -45,7 +48,10 @@ export interface CardPage {
 
 let code: Promise<string> | undefined;
 
-/** Stops the clock of a new page, and gives the code of cards to whatever it shows, and to the frames of its cards. */
+/**
+ * Stops the clock of a new page. Every document that the page shows gets the code of the cards, and so do the frames of
+ * its cards.
+ */
 export async function prepareCardPage(page: Page): Promise<void> {
   code ??= bundleCards();
   await page.clock.install({ time: 0 });

@@ -23,10 +23,13 @@ export const STORY = `<!doctype html><title>Tarn Quay</title><body style="font: 
 
 export interface Setting extends BrowserContextOptions, Partial<CardPageOptions> {}
 
-/** The page of the usual setting serves one test after the other, since a new one takes a second; not two in one test. */
+/**
+ * The page of the usual setting. It serves one test after the other, because a new page takes a second. A further page
+ * in the same test is a new page.
+ */
 const usual: { page: Page | null; isTaken: boolean } = { page: null, isTaken: false };
 
-/** A page of the story, or of other html, with cards, until the test ends. */
+/** Opens a page of the story, or of other HTML, with cards. The page stays open until the test ends. */
 export async function openStory(
   browser: Browser,
   html = STORY,
@@ -54,12 +57,12 @@ async function takeUsualPage(browser: Browser): Promise<Page> {
   page.once('close', () => {
     if (usual.page === page) usual.page = null;
   });
-  // Nothing that a failed test has left behind comes into the next.
+  // Closes the page after a failed test, so that nothing of the test remains for the next test.
   onTestFailed(() => page.context().close());
   onTestFinished(() => {
     usual.isTaken = false;
   });
-  // Whatever was held down or pointed at.
+  // Releases the key and the button, and moves the pointer away.
   await page.keyboard.up('Alt');
   await page.mouse.up();
   await page.goto('about:blank');

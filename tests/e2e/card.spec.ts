@@ -39,7 +39,7 @@ describe('a card that has just opened', () => {
     expect(await clickAfter(499)).toEqual([]);
   });
 
-  test('carries out an action clicked after that', async () => {
+  test('carries out an action clicked after half a second', async () => {
     expect(await clickAfter(500)).toEqual(['teach']);
   });
 });

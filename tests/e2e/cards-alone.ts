@@ -12,8 +12,8 @@ export { watchAltClick } from '../../src/overlay/card/watch-alt-click.ts';
 speakEnglish();
 
 /**
- * Serves the card inside its frame. In the extension, a page of the extension does this. To the card, nothing ever
- * covers it.
+ * Serves the card inside its frame. In the extension, a page of the extension does this. The card is told that nothing
+ * ever covers it.
  */
 export function serveIn(view: Window & typeof globalThis, line: Parameters<typeof serveCard>[1]): void {
   const sheet = new view.CSSStyleSheet();

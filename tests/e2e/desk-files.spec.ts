@@ -18,7 +18,7 @@ import { clearKept } from './clear-kept.ts';
 
 let browser: TestBrowser;
 let desk: Page;
-/** Outside requests, scripts that ran, and complaints of the page. */
+/** Requests to other sites, scripts that ran, and errors that the page reported. */
 let strayed: string[];
 
 beforeAll(async () => {
@@ -438,8 +438,9 @@ describe('a sentence explains why a file cannot be opened:', () => {
     await expectSound();
   });
 
-  // tests/views/any-file.test.ts opens hundreds of such files without a browser. Here a few are opened in the page.
-  test('any bytes give a text, chapters or such a sentence, never an error', async () => {
+  // tests/views/any-file.test.ts opens hundreds of damaged files without a browser. A few of them are opened in the
+  // page here.
+  test('any bytes give a text, chapters or a sentence, never an error', async () => {
     const whole = await Promise.all([
       makeDocx(),
       makePdf(),

@@ -67,7 +67,10 @@ const body = story
   .map((line) => line.replace('- ', ''))
   .join(' ');
 
-/** Counts the words of the text that its first `letters` letters reach into, as a teacher counts words with a finger. */
+/**
+ * Counts the words in the first `letters` letters of the text, as a teacher counts words with a finger. A word that
+ * begins there counts.
+ */
 function fingerCount(letters: number): number {
   let at = 0;
   let words = 0;
@@ -134,7 +137,7 @@ describe('a printed passage', () => {
       const heading = linesOf(pages).find(({ text }) => text.replaceAll(' ', '') === 'Intheshed');
       expect(heading!.number, at).toBeNull();
     }
-    // The other choice numbers the lines from one, on the left.
+    // The choice `numbers` numbers the lines from one, on the left.
     await choose('Next to each line', 'numbers');
     const numbers = linesOf(await toPdf()).flatMap(({ number }) => number ?? []);
     expect(numbers).toEqual(numbers.map((_, i) => i + 1));
@@ -332,7 +335,7 @@ const plainText = [
   `${source}\n`,
 ].join('\n\n');
 
-test('a passage has the same text as a Word document, plain text, a web page and a copy', async () => {
+test('a passage keeps its text in a Word document, plain text, a web page and a copy', async () => {
   await put();
   await addSource();
   await addStoryWord('lantern', 'a lamp you can carry');

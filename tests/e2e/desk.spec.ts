@@ -282,7 +282,7 @@ describe('a passage', () => {
     await expect.poll(() => desk.evaluate(() => String(getSelection()))).toBe('Enormous');
   });
 
-  test('has sentences marked that are longer than the set length', async () => {
+  test('shows which sentences are longer than the chosen length', async () => {
     await put();
     await desk.getByLabel('Flag long sentences').selectOption('over 8 words');
     await desk.getByText('one sentence').waitFor();
@@ -322,7 +322,7 @@ async function stored(): Promise<
 }
 
 describe('a saved passage', () => {
-  test('is still there when its window was closed at once', async () => {
+  test('is still there after its window was closed at once', async () => {
     await put();
     const address = desk.url();
     await field().press('Control+End');

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
-/** One tab shows one page after the other: a new one takes a second. */
+/** One tab shows one page after the other, because a new tab takes a second. */
 let tab: Page;
 beforeAll(async () => {
   const browser = await startPlainBrowser();

@@ -6,9 +6,9 @@ import { startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 
 /**
- * The hand of a teacher who does eight jobs in the built extension, each within a number of actions. A click, a key
- * press, a choice in a list, a paste, a chosen file and a text typed into a field count as one action each. Pointer
- * moves and scrolling do not count.
+ * Acts as a teacher in the built extension and counts the actions. Each of eight jobs must be done within a number of
+ * actions. A click, a key press, a choice in a list, a paste, a chosen file and a text typed into a field count as one
+ * action each. Pointer moves and scrolling do not count.
  */
 interface Hand {
   readonly acts: () => number;
@@ -112,7 +112,7 @@ describe('a teacher', () => {
     expect(hand.acts()).toBeLessThanOrEqual(3);
   });
 
-  test('corrects the list of taught patterns and takes it back in 2', async () => {
+  test('corrects the list of taught patterns and undoes the correction in 2 actions', async () => {
     const { panel } = await openShaded();
     const before = await reach(panel);
     const hand = startHand();

@@ -74,7 +74,7 @@ async function putInto(page: Page): Promise<void> {
   return put;
 }
 
-test('a background stopped before it answers, and again while it answers, loses nothing', async () => {
+test('stopping the background before it answers and while it answers loses nothing', async () => {
   const page = await openStory();
   await stopBackground();
   const put = putInto(page);
@@ -99,7 +99,7 @@ test('a background stopped before it answers, and again while it answers, loses 
   expect(said).toEqual([]);
 });
 
-test('every change of a group is kept though the background is stopped again and again', async () => {
+test('every change of a group is saved although the background is stopped repeatedly', async () => {
   const view = await openOwn('groups.html');
   const words = Array.from({ length: 6 }, (_, n) => `Otto${n}`);
   const ask = (word: string) =>

@@ -186,7 +186,7 @@ test('every limit of the figure has an example page, except restless parts and s
 
 describe('the line above the figure', () => {
   test.each(CASES.map(([limit, ...rest], i) => [`${i + 1} ${limit}`, limit, ...rest] as const))(
-    '%s is shown for its page, and not for a similar page',
+    'names %s on its example page, but not on a similar page',
     async (_title, limit, says, example, counterExample) => {
       browser.serve(
         'red.svg',

@@ -132,7 +132,7 @@ export async function startByPlaywright<T>(
         void known
           .then(
             ({ contexts }) => {
-              // Playwright knows frames already.
+              // Playwright already knows frames, so only a tab is reported.
               if ((contexts[0] as { parent?: string | null }).parent) frames.add(context!);
               else tell({ type: 'event', method: 'browsingContext.contextCreated', params: contexts[0] });
             },

@@ -6,7 +6,7 @@ import { startBrowser, type TestBrowser } from './browser.ts';
 let browser: TestBrowser;
 let page: Page;
 
-// Starting the browser waits for this page, which opens by itself after installing.
+// Starting the browser waits for the first page, which opens by itself after installing.
 beforeAll(async () => {
   browser = await startBrowser();
 });

@@ -85,7 +85,7 @@ test('a lazy frame is read once the reader scrolls to it', async () => {
   await panel.getByText('of 4 words').waitFor();
 });
 
-test('a page that is still loading from a slow server is shaded early, and its rest when it arrives', async () => {
+test('a page from a slow server is shaded while it is still loading, and the rest when it arrives', async () => {
   let finish = (): void => undefined;
   const slow = createServer((_request, response) => {
     response.writeHead(200, { 'content-type': 'text/html' });

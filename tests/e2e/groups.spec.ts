@@ -202,7 +202,7 @@ describe('a pasted sequence', () => {
     expect(beyond).toContain('green');
     expect(beyond).not.toContain('They');
     const panel = await browser.openPanel(story);
-    // The panel may be drawn again while its folds are opened.
+    // The panel may be drawn again while its folded parts are opened.
     await expect
       .poll(async () => {
         await openFolds(panel);

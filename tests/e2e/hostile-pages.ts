@@ -46,8 +46,8 @@ export const hostilePages: readonly HostilePage[] = [
     html: `${TALE}<p>${'ferry'.repeat(400_000)}</p>`,
   },
   {
-    // Chromium 156 itself crashes when it lays out 30,000 nested elements, so these towers are 2,000 deep.
-    // Only one tower is shown, since its own layout takes seconds.
+    // Chromium 156 itself crashes when it lays out 30,000 nested elements. The elements are therefore in towers that
+    // are 2,000 deep. Only one tower is shown, because its layout alone takes seconds.
     what: '100,000 nested elements',
     html: `${TALE}${script(`
       for (let tower = 0; tower < 50; tower++) {
@@ -105,7 +105,7 @@ export const hostilePages: readonly HostilePage[] = [
   {
     what: 'a text that never ends growing',
     html: `${TALE}<p id="grows"></p>${script(`setInterval(() => { grows.append('A gull answered. '); }, 2)`)}`,
-    // The marks are drawn in a way that the page cannot see.
+    // The marks are drawn in a way that the page cannot see, so the test does not count them.
     keepsMarks: false,
   },
 ];

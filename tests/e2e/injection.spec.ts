@@ -221,7 +221,7 @@ describe('the package', () => {
     const docs = readFileSync(new URL('../../DEVELOPERS.md', import.meta.url), 'utf8');
     expect(manifest.permissions.filter((name) => !docs.includes(`| \`${name}\` |`))).toEqual([]);
     expect(Object.keys(manifest).filter((key) => /host_permissions|externally/.test(key))).toEqual([]);
-    // Pages can reach the card's frame alone, and they do not know its address.
+    // Web pages can reach only the card's frame, and they do not know its address.
     expect(manifest.web_accessible_resources).toEqual([
       { resources: ['card.html'], matches: ['<all_urls>'], use_dynamic_url: true },
     ]);
@@ -244,7 +244,7 @@ describe('the package', () => {
     await page.close();
   });
 
-  test('turns text into code only where a library tries to, which the policy refuses', () => {
+  test('turns text into code only in libraries, and the policy refuses it there', () => {
     const found = files
       .filter((file) => /\.m?js$/.test(file))
       .flatMap((file) => {

@@ -52,7 +52,7 @@ test('100 navigations within a page leave no more in memory than ten do', async 
   await visit(10, 110);
   const late = await measure(session);
   expect(await at.keys()).toContain('tide×200');
-  // One page has about 650 nodes. After 100 visits, fewer nodes than two pages have may be left.
+  // One page has about 650 nodes. After 100 visits, fewer nodes may be left than two pages have.
   expect(late.nodes - early.nodes).toBeLessThan(1300);
   expect(late.bytes - early.bytes).toBeLessThan(1_000_000);
 });

@@ -5,7 +5,10 @@ import { startPlainBrowser } from './browser.ts';
 import { type OverlayPage, openOverlayPage } from './overlay-page.ts';
 
 let context: BrowserContext;
-/** One tab shows one page after the other, since a new one takes a second; tests that change more than its page have their own. */
+/**
+ * One tab shows one page after the other, because a new tab takes a second. Tests that change more than the page have a
+ * tab of their own.
+ */
 let tab: Page;
 beforeAll(async () => {
   const browser = await startPlainBrowser();
@@ -39,9 +42,9 @@ const SCHEMES: readonly (readonly [name: string, style: string])[] = [
 type Standing = 'beyond' | 'soon' | 'fresh' | 'unsure';
 
 /**
- * A page with one word, marked as asked. Without descenders, so that below the letters there is the underline alone. The
- * word comes after black words on white, which are marked too, in the
- * same font: Chromium then tends to take one colour for both. In the one tab unless another is given.
+ * Opens a page with one word, marked as asked, in the one tab unless another is given. The word has no descenders, so
+ * that only the underline is below the letters. Before the word there are black words on white in the same font, which
+ * are marked too, because Chromium then tends to take one colour for both.
  */
 async function marked(style: string, standing: Standing, on = tab): Promise<OverlayPage> {
   const html = `<!doctype html><style>html{background:${style.includes('background') ? '#fff' : '#101418'}}
@@ -271,7 +274,7 @@ describe('letters not painted in the colour of their text', () => {
     expect(await at.page.evaluate(() => CSS.highlights.size)).toBe(0);
   });
 
-  test('show the place that is looked for, and lose this mark again', async () => {
+  test('get a mark for the place that is looked for, and lose the mark again', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body><p style="color:transparent">Calm sea',

@@ -4,8 +4,8 @@ interface Evaluating {
 }
 
 /**
- * Returns the text of every marked word of a page, by kind of mark and in page order. `beyond` includes both strengths.
- * Pieces of one word in two nodes stay separate.
+ * Returns the text of every marked word of a page, by kind of mark and in page order. `beyond` includes both marks of
+ * words that are not yet decodable. Pieces of one word in two nodes stay separate.
  */
 export async function markedWords(
   page: Evaluating,

@@ -132,7 +132,8 @@ describe('a page that removes added elements', () => {
   test('gets no second card in place of a removed one, shows no error, and keeps the marks', async () => {
     const page = await shade(hostile);
     const marks = await page.evaluate(() => CSS.highlights.get('wr-1')!.size);
-    // The page's last line break was parsed after its script, so the script removed it too and counted it.
+    // The page's last line break was parsed after its script. The script therefore removed and counted the line break
+    // too, so the count is reset.
     await page.evaluate(() => {
       (window as { thrownOut?: number }).thrownOut = 0;
     });

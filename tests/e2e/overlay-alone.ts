@@ -1,3 +1,3 @@
-/** The modules of the overlay that a test needs to run it by itself in a page. */
+/** The modules that a test needs to run the overlay alone in a page. */
 export { findArticle } from '../../src/overlay/find-article.ts';
 export { startOverlay } from '../../src/overlay/start-overlay.ts';

@@ -5,7 +5,7 @@ import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
 let context: BrowserContext;
-/** All tables of short texts share one page. Tests that change a page use a page of their own. */
+/** All table tests with short texts share one page. A test that changes its page opens a new page. */
 let reader: Page;
 beforeAll(async () => {
   const browser = await startPlainBrowser();
@@ -43,7 +43,7 @@ describe('words and elements', () => {
     ['hidden letters', '<p>A ha<span hidden>zzz</span>ven', 'A ha ven', 'a haven'],
     ['element without a box', '<p>A ha<x-y style="display:contents">ve</x-y>n', 'A ha ve n', 'a haven'],
     ['unknown element in the line', '<p>A ha<x-y>ven</x-y>', 'A ha ven', 'a haven'],
-  ])('a word continues over this: %s', async (_what, body, marked, keys) => {
+  ])('one word continues across this markup: %s', async (_what, body, marked, keys) => {
     expect(await read(body)).toEqual({ marked, keys });
   });
 
@@ -63,7 +63,7 @@ describe('words and elements', () => {
     ],
     ['floating note', '<p>the<span style="float:right">note</span> pier', 'the note pier', 'the note pier'],
     ['code in the line', '<p>net<code>x()</code>work', 'net work', 'net work'],
-  ])('words are separated by this: %s', async (_what, body, marked, keys) => {
+  ])('this markup separates words: %s', async (_what, body, marked, keys) => {
     expect(await read(body)).toEqual({ marked, keys });
   });
 
@@ -126,7 +126,7 @@ describe('shadow roots', () => {
     expect(keys).toBe('a haven one two three');
   });
 
-  test('are forgotten when their host is removed, and their style sheet covers their own text', async () => {
+  test('have a style sheet for their text, and are no longer read once their host is removed', async () => {
     const at = await openOverlayPage(await context.newPage(), '<p>Calm<div><x-card></x-card></div>', () => {
       document.querySelector('x-card')!.attachShadow({ mode: 'open' }).innerHTML = '<p>sea</p>';
     });
@@ -148,7 +148,7 @@ test('a frame removed from the page is reported, so that its words are no longer
     await context.newPage(),
     '<p>Calm<section><iframe srcdoc="<p>sea"></iframe></section>',
   );
-  // This change resolves only if the overlay reports the removed frame.
+  // The promise of `at.change` resolves only if the overlay reports the removed frame.
   await at.change(() => document.querySelector('section')!.remove());
   expect(await at.keys()).toBe('calm');
 });
@@ -306,7 +306,7 @@ describe('a page that changes', () => {
     expect(await at.marked()).toBe('The tide turns');
   });
 
-  test('has its new words counted while requests fail, and its replaced words are not counted', async () => {
+  test('has its new words counted, and its replaced words dropped, while requests fail', async () => {
     const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide');
     await at.page.evaluate(() => {
       wordreachTest.refuses = true;
@@ -402,7 +402,7 @@ describe('a book in one text node, as browsers show a plain text file', () => {
     await expect.poll(() => page.evaluate(marked), { timeout: 10_000 }).toEqual(top);
   });
 
-  test('is marked farther for printing, and less again after printing', async () => {
+  test('has more of its words marked for printing, and the same words as before once printing ends', async () => {
     const { page } = await openOverlayPage(await context.newPage(), html);
     const top = await page.evaluate(marked);
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
@@ -415,10 +415,11 @@ describe('a book in one text node, as browsers show a plain text file', () => {
 describe('on the long article', () => {
   const html = readFileSync(new URL('../pages/article.html', import.meta.url), 'utf8');
 
-  // Outside source: the browser's own account of the drawn text (innerText, HTML Standard), compared letter by letter.
+  // Outside source: innerText (HTML Standard), the browser's own account of the drawn text. The test compares the
+  // marked text with innerText letter by letter.
   test('every letter that the browser draws is marked, and no other letter', async () => {
     const page = await context.newPage();
-    // The window is so high that the whole page is near the view with any fonts.
+    // The window is high enough for the whole page to be near the view, whatever the fonts.
     await page.setViewportSize({ width: 1280, height: 4000 });
     const at = await openOverlayPage(page, html);
     const letters = (text: string) =>
@@ -435,7 +436,7 @@ describe('on the long article', () => {
     expect(marked).toBe(letters(drawn.replace('quay@tarnquay.example', '').replaceAll('Mr.', '')));
   });
 
-  test('shading does not change the page, neither while it is on nor afterwards', async () => {
+  test('shading leaves the source of the page unchanged, both while it is on and after it is stopped', async () => {
     const at = await openOverlayPage(await context.newPage(), html);
     const source = () => at.page.evaluate(() => document.documentElement.outerHTML);
     const clean = await context.newPage();

@@ -1,7 +1,10 @@
 import type { Page } from 'playwright-core';
 import type { TestBrowser } from './browser.ts';
 
-/** Each page of the extension by its address, with an element that exists once the page is ready. */
+/**
+ * The pages of the extension that open by themselves, without pdf.html and card.html, some of them in several views.
+ * Each is given by its address, with an element that exists once the page is ready.
+ */
 export const ownPages = {
   'welcome.html': '.welcome-step',
   'practice.html': 'article',

@@ -17,7 +17,10 @@ const FOLDER = new URL('../pages/kinds/', import.meta.url);
 const kinds = readdirSync(FOLDER).flatMap((file) => /^(.*)\.html$/.exec(file)?.[1] ?? []);
 
 let context: BrowserContext;
-/** Two pages show one kind after the other, with the overlay and without it: new ones take a second. */
+/**
+ * Two pages show the kinds one after another: `read` with the overlay, and `clean` without it. Both pages are reused,
+ * since a new page takes a second.
+ */
 let read: Page;
 let clean: Page;
 beforeAll(async () => {

@@ -165,7 +165,7 @@ describe('the panel for the bundled story', () => {
     expect(row!.y + row!.height).toBeLessThan(bar!.y);
   });
 
-  test('keeps all buttons in place while patterns are ticked, and drops the rows when the pointer leaves', async () => {
+  test('keeps buttons in place while patterns are ticked, and removes ticked rows when the pointer leaves', async () => {
     await panel.setViewportSize({ width: 360, height: 653 });
     const boxes = panel.locator('.gap input');
     // Positions are measured from the panel's head, since in Firefox the test driver scrolls before it clicks.
@@ -222,7 +222,7 @@ describe('the panel for the bundled story', () => {
     expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(180);
   });
 
-  test('counts a word as a by-sight word, and Undo restores its own standing', async () => {
+  test('counts a word as a by-sight word, and as judged again after Undo', async () => {
     const before = await reach();
     await panel.getByRole('button', { name: 'winding', exact: true }).first().click();
     const card = panel.getByRole('region', { name: 'The word winding' });

@@ -99,7 +99,7 @@ export async function makeScanOf(png: Uint8Array): Promise<Uint8Array> {
   return pdf.save();
 }
 
-/** Returns a short text in a file with a number of extra bytes. */
+/** Returns a PDF with a short text and a number of extra bytes. */
 export async function makeLarge(bytes: number): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   pdf.addPage([420, 300]).drawText('The ferry is late, and the gulls are glad.', { x: 40, y: 250, size: 14 });

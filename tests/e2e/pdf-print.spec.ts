@@ -7,7 +7,7 @@ import { loadAnalyzer } from '../load-analyzer.ts';
 import { onlyIn, startPlainBrowser } from './browser.ts';
 import { printedLayouts } from './pdf-prints.ts';
 
-/** The share of a file's words that must be read in the right order. */
+/** The smallest share of a file's words that must be read in the right order. */
 const MOST = 0.995;
 
 let browser: Browser;

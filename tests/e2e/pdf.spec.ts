@@ -293,7 +293,7 @@ describe('an unusual PDF', () => {
     expect(await wordsOf(panel)).toBe(9);
   });
 
-  test('that its site does not send a second time is reported as such', async () => {
+  test('gets a message of its own when its site does not send the file a second time', async () => {
     const tab = await browser.open(browser.serve('once.pdf', await makePdf()));
     browser.serve('once.pdf', '<p>Log in first.</p>');
     await browser.press(tab);

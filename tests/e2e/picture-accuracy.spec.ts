@@ -4,8 +4,8 @@ import { openPictureBench, type PictureBench } from '../accuracy/read-pictures.t
 import { scorePicture } from '../accuracy/score-picture.ts';
 
 /**
- * This is a quick part of `tests/accuracy/measure-pictures.ts`, which covers all typefaces and sizes. The picture
- * reader of the source code reads rendered pages.
+ * These tests are a quick part of `tests/accuracy/measure-pictures.ts`, which covers all typefaces and sizes. The
+ * picture reader, run from the source code, reads rendered pages.
  */
 let bench: PictureBench;
 beforeAll(async () => {

@@ -129,8 +129,8 @@ describe('a picture on a page', () => {
   const read = async (picture: string): Promise<string> => {
     const html = `<!doctype html><title>Album</title><h1>Pictures of the year</h1><img src="${picture}">`;
     const page = await browser.open(browser.serve('album.html', html));
-    // A test cannot choose from Chromium's context menu. A choice would give the right to read the page, and so does
-    // the press here.
+    // A test cannot choose from Chromium's context menu. The choice would give the right to read the page. The press of
+    // the button gives the same right.
     await browser.press(page);
     const source = await page.locator('img').evaluate((img) => (img as HTMLImageElement).currentSrc);
     await page.bringToFront();

@@ -27,7 +27,7 @@ const CHANGES = [
   'block',
   'line',
 ] as const;
-/** A change and its node. The node is a position from 0 to 1 in the list of all nodes. */
+/** A change and its node. The node is given as a position from 0 to 1 in the list of all nodes. */
 interface Change {
   readonly what: (typeof CHANGES)[number];
   readonly where: number;
@@ -54,7 +54,7 @@ test('after any changes, the words are the same as if the page were read again',
 async function changeInPage({ trees, turns }: { trees: readonly Tree[]; turns: readonly Change[][] }) {
   const main = document.querySelector('main')!;
   const { overlay } = wordreachTest;
-  /** Without this key press, the overlay might treat the changes as restlessness of the page. */
+  /** Without this key press, the overlay might treat the page as restless. */
   const act = () => dispatchEvent(new Event('keydown'));
   const settled = async () => {
     await null; // the browser reports the change first

@@ -8,8 +8,8 @@ import { randomTrees, type Tree, writeTree } from './random-tree.ts';
 
 /**
  * Outside source: innerText (HTML Standard, 3.2.7), the browser's own account of the drawn text. innerText does not
- * include shadow roots, so the same parts are drawn without shadow roots for it. Text that is drawn but not read is
- * left out for it.
+ * include shadow roots. For the comparison, the same parts are therefore drawn without shadow roots, and text that the
+ * overlay does not read is left out.
  */
 let page: Page;
 beforeAll(async () => {
@@ -26,8 +26,8 @@ const seeded = {
   endOnFailure: false,
 };
 /**
- * The browser removes a line break of the source beside a `<wbr>`. The overlay reads the line break as a space, as it
- * does elsewhere.
+ * The browser removes a line break of the source beside a `<wbr>`. The overlay reads the line break as a space, like
+ * any other line break of the source.
  */
 const BREAK_AT_WBR = /\n\s*(?:<[^>]*>)*<wbr>|<wbr>(?:<[^>]*>)*\s*\n/;
 /**
@@ -47,7 +47,7 @@ test('on any page, the letters read are the letters drawn, in the same order', a
   );
 }, 120_000);
 
-test('on plain pages, where both split words alike, the words read are the words of the drawn text', async () => {
+test('on plain pages, where innerText splits words as the overlay does, the words read are the words drawn', async () => {
   let words = 0;
   await fc.assert(
     fc.asyncProperty(randomTrees('plain'), async (trees) => {

@@ -101,8 +101,8 @@ export function randomTrees(kind: 'plain' | 'any'): fc.Arbitrary<readonly Tree[]
 }
 
 /**
- * Elements that get no style here. Whatever its style, the browser treats `p` as a paragraph and `fieldset` as a box,
- * and the overlay treats `li` as an entry.
+ * Elements that are generated without a style. Whatever the style, the browser treats `p` as a paragraph and `fieldset`
+ * as a box, and the overlay treats `li` as an entry.
  */
 const ALWAYS_BLOCK = new Set(['p', 'li', 'fieldset']);
 

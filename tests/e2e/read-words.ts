@@ -14,8 +14,8 @@ export function readWords(root: Node): { letters: string; keys: string[] } {
 }
 
 /**
- * Adds trees to the page. For innerText, the trees have no shadow roots, with the same parts drawn in their place, and
- * no text that is not read.
+ * Adds trees to the page. For innerText, the content of a shadow root is added without the root, and text that the
+ * overlay does not read is left out.
  */
 export function growTrees(into: Node, trees: readonly Tree[], forInnerText = false): void {
   for (const tree of trees) {

@@ -58,7 +58,7 @@ describe('the checked text', () => {
     expect(await axeFaults(panel)).toEqual([]);
   });
 
-  test('stays the whole page, with a note, when a page without a main story is asked for one', async () => {
+  test('stays the whole page, with a note, when the main story is chosen on a page without one', async () => {
     const page = await shaded(
       await browser.open(browser.serve('short.html', '<title>Short</title><p>A lighthouse.')),
     );
@@ -114,7 +114,7 @@ describe('frames', () => {
 });
 
 describe('the toolbar button and shortcuts', () => {
-  test('the button shows the page’s reach, rounded down, and nothing once the page is not shaded', async () => {
+  test('the button shows the page’s reach, rounded down, and nothing once the shading is removed', async () => {
     const page = await shaded(
       await browser.open(
         browser.serve('badge.html', '<title>Badge</title><p>A ship in the bay and a lighthouse.'),
@@ -164,7 +164,7 @@ describe('the word card', () => {
   const hosts = (page: Page) =>
     page.evaluate(() => document.querySelectorAll('html > :not(head, body)').length);
 
-  test('opens at the next hard word with the keyboard focus, and leaves no trace', async () => {
+  test('opens at the next hard word with the keyboard focus, and leaves the page unchanged once closed', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     const before = await page.evaluate(() => document.documentElement.outerHTML);
     await browser.command('next-word');

@@ -44,7 +44,10 @@ const rowsOf = (report: Page) =>
       rows.map((row) => [...row.querySelectorAll('td')].map((cell) => cell.firstChild!.textContent)),
     );
 
-/** Expects no axe faults within a part of the page, in light, dark and narrow, and nothing wider than the window. */
+/**
+ * Expects no axe faults within a part of the page, in light colours, in dark colours and in a narrow window. Nothing
+ * may be wider than the window.
+ */
 async function expectSound(view: Page, part = 'body'): Promise<void> {
   const fits = (width: number) =>
     expect(view.evaluate(() => document.documentElement.scrollWidth)).resolves.toBeLessThanOrEqual(width);
@@ -102,7 +105,7 @@ describe('the report on a page', () => {
     await expectSound(report, '.climb');
   });
 
-  test('can be reloaded after the page is closed, and a new report says what to do', async () => {
+  test('can be reloaded after the page is closed, and explains in a new tab what to do', async () => {
     const { page, panel } = await openPanel();
     const report = await openReport(panel);
     const before = await reachOf(report);
@@ -117,7 +120,7 @@ describe('the report on a page', () => {
     await expectSound(late);
   });
 
-  test('is the same from the shelf, even after the page is closed', async () => {
+  test('has the same reach when it is opened from the shelf, even after the page is closed', async () => {
     const { page, panel } = await openPanel();
     const reach = await reachOf(panel);
     await panel.getByRole('button', { name: 'Save to shelf' }).click();
@@ -134,7 +137,7 @@ describe('the report on a page', () => {
 });
 
 describe('a printed or saved report', () => {
-  test('fits one page of either paper without buttons, and prints the parts that are unfolded', async () => {
+  test('fits one sheet of A4 or Letter paper without buttons, and includes the parts that are unfolded', async () => {
     const { panel } = await openPanel();
     const report = await openReport(panel);
     await report.emulateMedia({ colorScheme: 'dark' });

@@ -201,7 +201,7 @@ describe('a page that keeps changing', () => {
 });
 
 describe('text shown or hidden by a style alone', () => {
-  test('is followed after a ticked box, a narrower window or a late style sheet', async () => {
+  test('is read or dropped after a box is ticked, the window is narrowed or a style sheet arrives late', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       `<!doctype html><style>input:not(:checked) ~ .more { display: none }

@@ -128,7 +128,7 @@ describe('a page saved to the shelf from the panel', () => {
     expect(runs.filter((run) => run.split('\\n').length === 4 && raw.includes(run))).toEqual([]);
   });
 
-  test('keeps its full text if that is ticked, and can then be edited on the desk', async () => {
+  test('keeps its full text if “keep full text” is ticked, and can then be edited on the desk', async () => {
     const panel = await openPanel();
     await panel.getByLabel('keep full text').check();
     await panel.getByRole('button', { name: 'Save to shelf' }).click();
@@ -144,7 +144,7 @@ describe('a page saved to the shelf from the panel', () => {
 });
 
 describe('the list of texts', () => {
-  test('shows in another window the tags, notes and deletions made here', async () => {
+  test('shows tags, notes and deletions that are made in another window', async () => {
     await addAll(stories);
     await titles();
     const other = await browser.open(address('texts'));
@@ -199,7 +199,7 @@ describe('adding many texts at once', () => {
     expect(found).toHaveLength(12);
   });
 
-  test('reads open pages on which the button was pressed, and only counts the others', async () => {
+  test('reads open tabs in which the button was pressed, and only counts all other tabs', async () => {
     const pressed = browser.serve('ferry.html', `<title>The ferry</title><p>${FERRY}</p>`);
     const page = await browser.open(pressed);
     await browser.press(page);

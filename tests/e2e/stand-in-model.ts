@@ -4,8 +4,8 @@ import type { Page } from 'playwright-core';
 export interface StandIn {
   readonly state: 'downloadable' | 'available';
   /**
-   * The answers to the first request, the second request and so on; the last answer is repeated. `never`: no answer
-   * ever comes.
+   * The answers in the order of the requests. The last answer is repeated. The answer `never` means that no answer ever
+   * comes.
    */
   readonly answers: readonly string[];
   /** The download progress, as shares of the whole, reported before the model is ready. */

@@ -4,7 +4,7 @@ import { TRIM_RULES } from '../../src/overlay/trim-story.ts';
 import { startPlainBrowser } from './browser.ts';
 import { type OverlayPage, openOverlayPage } from './overlay-page.ts';
 
-/** One tab shows one story after the other: a new one takes a second. */
+/** One tab shows all stories one after another, since a new tab takes a second. */
 let tab: Page;
 beforeAll(async () => {
   const browser = await startPlainBrowser();
@@ -12,7 +12,7 @@ beforeAll(async () => {
 });
 afterAll(() => tab?.context().browser()?.close());
 
-/** Reads a page as the extension does where nothing is said about the part to read. */
+/** Opens a page as the extension does when no part of the page has been chosen. */
 async function open(html: string): Promise<OverlayPage> {
   await tab.goto('about:blank');
   return openOverlayPage(tab, html, undefined, null);
@@ -148,7 +148,7 @@ const cases: readonly [rule: string, out: Parts, kept: Parts][] = [
 ];
 
 describe('the rules for the main story', () => {
-  test('all have a case here', () => {
+  test('all have a case in this file', () => {
     expect(cases.map(([rule]) => rule)).toEqual(TRIM_RULES.map(({ name }) => name));
   });
 
@@ -181,7 +181,7 @@ describe('a piece of a line', () => {
 });
 
 describe('a line of the story', () => {
-  test('that is mostly a link is read between two other lines, and a teaser there is not', async () => {
+  test('that is mostly a link is read between two other lines, and a teaser in the same place is left out', async () => {
     const words = await read({
       within: `<p class="text">It was all <a href="/log">in the log that Bram had kept for a dozen years and more</a>.</p>
         <div class="box"><a href="/x">All the gossip from the harbour in one place</a>.</div>`,

@@ -4,12 +4,12 @@ import { beforeEach, vi } from 'vitest';
 import { kept, browser as storageAlone } from './local-storage.ts';
 
 /**
- * An in-memory extension interface that replaces the browser's interface, as pages use it. This is a setup file for
+ * An in-memory stand-in for the part of the browser's extension interface that pages use. This is a setup file for
  * tests of views: the interface must exist before any module uses it.
  */
 
 type Listener = (...given: never[]) => unknown;
-/** A list of listeners, as the browser keeps one. */
+/** A list of listeners with the interface of the browser's own lists. */
 interface Heard {
   addListener(listener: Listener): void;
   removeListener(listener: Listener): void;
@@ -165,7 +165,7 @@ vi.stubGlobal('fetch', async (address: string) => {
 });
 
 beforeEach(async () => {
-  // Removing the values calls listeners that stay as long as the background.
+  // Removing the values also calls the listeners, which exist as long as the background script runs.
   await local.remove([...kept.keys()]);
   await sync.remove([...copied.keys()]);
   tabs.length = 0;

@@ -1,4 +1,7 @@
-/** Collects unhandled errors in place of the test runner. The returned function ends this and returns the errors. */
+/**
+ * Collects unhandled errors in place of the test runner. The returned function stops the collection and returns the
+ * errors.
+ */
 export function listenForFaults(): () => Promise<Error[]> {
   const faults: Error[] = [];
   const others = process.listeners('unhandledRejection');

@@ -1,7 +1,7 @@
 /** The values saved in the browser, by their keys. `managed` holds the values that the school has set. */
 export const kept = new Map<string, unknown>();
 
-/** The used part of the browser's storage, in memory. Values are copied, as in the browser. */
+/** An in-memory stand-in for the part of the browser's storage that the code uses. Values are copied, as in the browser. */
 export const browser = {
   storage: {
     local: {

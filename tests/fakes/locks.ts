@@ -1,6 +1,6 @@
 import { vi } from 'vitest';
 
-/** The used part of the browser's Web Locks. Unit tests have only one window. */
+/** A stand-in for the part of the browser's Web Locks that the code uses. Unit tests have only one window. */
 const last = new Map<string, Promise<unknown>>();
 vi.stubGlobal('navigator', {
   locks: {

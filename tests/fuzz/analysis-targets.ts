@@ -85,7 +85,7 @@ export function analysisTargets(analyzer: Analyzer): readonly FuzzTarget[] {
   ];
 }
 
-/** Some lines of one of the texts, as often from its first on as from any other. */
+/** Returns some lines of one of the texts. The first line of the text is chosen as often as any later place. */
 function pieceOf(texts: readonly string[]): fc.Arbitrary<string> {
   const place = fc.oneof(fc.constant(0), fc.double({ min: 0, max: 1, noNaN: true }));
   return fc.tuple(fc.constantFrom(...texts), place).map(([text, from]) => {

@@ -20,7 +20,7 @@ export function expectFault(error: unknown, ...kinds: readonly (new (...args: ne
   if (!kinds.some((kind) => error instanceof kind)) throw error;
 }
 
-/** Throws an error that names the broken property. */
+/** Throws an error that names the property if the property does not hold. */
 export function hold(law: boolean, says: string): void {
   if (!law) throw new Error(`broken: ${says}`);
 }

@@ -174,7 +174,7 @@ const nastyJson: Arbitrary<unknown> = fc.letrec<{ value: unknown }>((tie) => ({
   ),
 })).value;
 
-/** Makes copies of a JSON value with some parts replaced, removed or added, by path. */
+/** Makes copies of a JSON value in which the values at some random paths are replaced, removed or added. */
 export function mutateJson(value: unknown): Arbitrary<unknown> {
   const change = fc.tuple(
     fc.array(fc.nat(30), { minLength: 1, maxLength: 6 }),
@@ -201,7 +201,7 @@ function changeAt(parent: object, [first, ...path]: number[], kind: number, put:
   else define(parent, chosen, kind === 1 ? structuredClone(child) : put);
 }
 
-/** Sets a key, including `__proto__`, as an ordinary key, as JSON.parse does. */
+/** Sets any key, even `__proto__`, as an ordinary property, as JSON.parse does. */
 function define(parent: object, key: string, value: unknown): void {
   Object.defineProperty(parent, key, { value, enumerable: true, writable: true, configurable: true });
 }

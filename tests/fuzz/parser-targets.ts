@@ -23,8 +23,8 @@ const sequence: unknown = JSON.parse(
 );
 
 /**
- * The fuzz targets that read files and storage. They may only throw a fault with a sentence, and reading their result
- * again must give the same result.
+ * The fuzz targets that read files and storage. A target may throw only a fault whose message is a sentence. Reading
+ * the result of a target again must give the same result.
  */
 export const parserTargets: readonly FuzzTarget[] = [
   target({
@@ -77,7 +77,7 @@ export const parserTargets: readonly FuzzTarget[] = [
   linesTarget('files of one kind', loadSavedFile('file-1.jsonl'), readAnyFile, WordreachFileError),
 ];
 
-/** Reads any file. Throws its several kinds of faults as one kind. */
+/** Reads any Wordreach file. Throws every kind of file error as a `WordreachFileError`. */
 async function* readAnyFile(file: Blob): AsyncGenerator<FileItem> {
   try {
     yield* readWordreachFile(file);

@@ -6,12 +6,12 @@ import { describeCase, type FuzzResult } from './run-cases.ts';
 
 /**
  * The long fuzz run: over a million cases against all code that takes input from a page, a file or an older version.
- * The same seed gives the same cases. `npm run fuzz -- [cases] [seed] [name of a target]`; the exit code is 1 when a
- * case failed.
+ * The same seed gives the same cases.
+ * Usage: `npm run fuzz -- [cases] [seed] [name of a target]`. The exit code is 1 when a case failed.
  */
 const [cases = 1_050_000, seed = 20_261_125] = process.argv.slice(2, 4).map(Number);
 const only = process.argv[4];
-/** The time in milliseconds after which a case is taken to never end. */
+/** The time in milliseconds after which a case is assumed never to end. */
 const HANGS = 20_000;
 
 const targets = (await loadTargets()).filter(({ name }) => only === undefined || name === only);

@@ -7,8 +7,10 @@ import { loadAnalyzer } from '../load-analyzer.ts';
 import type { Breach, Law } from './law.ts';
 
 /**
- * A card of letters to say shows a word that has the letters, and the sound they have in that word, not the first sound of
- * their row: the al of half, not that of palm. The word is no form of another (not halves). At every fourth step of each starter, where groups read other words.
+ * A card with letters to say also shows a word that has the letters. The sound on the card is the sound of the letters
+ * in this word (the al of half), not the first sound of their row (the al of palm). The word is not a form of another
+ * word, as halves is. The law checks every fourth step of each starter, since groups at different steps read different
+ * words.
  */
 export function cardsSayTheWord(): Law {
   const breaches: Breach[] = [];

@@ -96,8 +96,8 @@ export function endingsAreInTheirKeyWords(): Law {
 }
 
 /**
- * A word's needs by finer rows equal its needs for every group, once each finer row is replaced by the rows in its
- * place. A group that names no finer row therefore reads the same words as before finer rows existed.
+ * The needs of a word with finer rows equal its ordinary needs, once each finer row is replaced by the ordinary rows in
+ * its place. A group that names no finer row therefore reads the same words as before finer rows existed.
  */
 export function finerRowsAddNothing(): Law {
   const words = [...lessonWords, ...shortenedWords];

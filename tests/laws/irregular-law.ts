@@ -10,7 +10,8 @@ export const MOST_IRREGULAR = 250;
 
 /**
  * A group that was taught everything, and knows the reviewed irregular words by sight, reads every lesson word. A word
- * built from irregular words needs no line of its own. A listed word that reads without its line is a breach too.
+ * built from irregular words needs no line of its own in the reviewed file. A listed word that the group reads without
+ * its line is a breach too.
  */
 export function everythingTaughtReads(): Law {
   const listed = readExceptions('irregular');

@@ -3,7 +3,7 @@ import type { Accent } from '../../src/analyze/types.ts';
 
 /** A place where a law does not hold. */
 export interface Breach {
-  /** The name of the breach in the reviewed file of exceptions: a word, or a row and a word with a colon between. */
+  /** The name of the breach in the reviewed file of exceptions: a word, or a row and a word joined by a colon. */
   readonly key: string;
   /** The engine's finding at this place. */
   readonly found: string;

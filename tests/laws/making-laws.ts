@@ -85,7 +85,10 @@ function isMadeOf({ readings }: WordAnalysis, base: string): boolean {
   return readings.some((reading) => reading.base === base || hasPart(reading.madeOf, base));
 }
 
-/** The word unfriendly is unfriend + ly or un + friendly. Both parts have the base friend. */
+/**
+ * Returns whether two words have the same base. For example, unfriendly is unfriend + ly or un + friendly, and both
+ * parts have the base friend.
+ */
 function shareRoot(word: string, other: string, listed: ReadonlyMap<string, WordAnalysis>): boolean {
   const [one, two] = [word, other].map((each) => listed.get(each)!.readings[0]!.base);
   return one !== null && one === two;

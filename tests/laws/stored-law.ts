@@ -12,7 +12,7 @@ const starter = (sequence: string, options = {}): [group: unknown, sequence: str
   { name: 'Terns', sequence, step: 0, options },
   sequence,
 ];
-/** The groups by the column heads: one for each starter, a strict group, and the stored group Herons. */
+/** The groups by their column heads in `reads-1.tsv`: one for each starter, a strict group, and the stored group Herons. */
 const GROUPS: Readonly<Record<string, readonly [group: unknown, sequence: string]>> = {
   'steady-steps': starter('steady-steps'),
   'second-tide': starter('second-tide'),

@@ -5,9 +5,9 @@ import { createPicker } from '../../src/lesson/index.ts';
 import { createShader } from '../../src/passage/shade-line.ts';
 import { lessonInput, sequences } from './load-lesson.ts';
 
-/** The number of readable words from which a passage is promised. */
+/** A passage must be begun for every group with at least this number of readable words. */
 const ENOUGH_WORDS = 400;
-/** The number of bank words that practise a step from which most passages must have eight such words. */
+/** If at least this number of bank words practise a step, most passages for the step must have eight such words. */
 const MANY_TO_PRACTISE = 150;
 
 type Input = ReturnType<typeof lessonInput>;
@@ -33,7 +33,7 @@ test('a passage is begun for every group with enough readable words', () => {
   expect(passages.length).toBeGreaterThan(70);
 });
 
-test('a begun passage has only words that the group can read, and the desk agrees', () => {
+test('a begun passage has only words that the group can read, and the desk shades none of them as beyond', () => {
   for (const { input, passage, id, step } of passages) {
     expect(input.known.reads(passage.text), passage.text).toBe(true);
     expect(input.known.reads(passage.title), passage.title).toBe(true);
@@ -46,7 +46,7 @@ test('a begun passage has only words that the group can read, and the desk agree
   }
 });
 
-test('a begun passage has 60 to 120 words in two to six paragraphs, and each sentence ends', () => {
+test('a begun passage has 60 to 120 words, in two to six paragraphs of complete sentences', () => {
   for (const { passage } of passages) {
     const words = passage.text.match(/\p{L}+(?:’\p{L}+)?/gu)!.length;
     expect(words).toBeGreaterThanOrEqual(60);
@@ -100,7 +100,7 @@ test('in a begun passage nobody is in two places, and things stay at their place
   }
 });
 
-test('a begun passage practises a step with many words: eight in most passages, five in nearly all', () => {
+test('for a step with many bank words, most begun passages practise eight, and nearly all practise five', () => {
   const rich = passages.filter(({ input: { known, focus } }) => {
     const practising = known.words.filter(
       ({ standing, reading }) =>

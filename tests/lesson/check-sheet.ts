@@ -135,13 +135,13 @@ function makeQuickInput(id: string, step: number): LessonInput {
   };
 }
 
-/** The parts that `more-parts.test.ts` makes at every step without a passage, and holds to the law of every part. */
+/** The parts that `more-parts.test.ts` makes at every step without a passage, and checks against the law of every part. */
 export const moreParts = [newPattern, wordSort, bySight, syllableDivision, stepCheck, cards, homeSheet];
 
 /**
  * Checks the law of every part: at every step, alternately with and without a passage, pupils get only text that they
- * can read. Returns the number of blocks that each part made. The step is the seed here; `suitability.test.ts` and
- * `more-parts.test.ts` make the same parts with other seeds.
+ * can read. Returns the number of blocks that each part made. The number of the step is the seed. `suitability.test.ts`
+ * and `more-parts.test.ts` make the same parts with other seeds.
  */
 export function checkEveryStep(makers: readonly PartMaker[]): Record<string, number> {
   const made = Object.fromEntries(makers.map(({ id }) => [id, 0]));

@@ -103,7 +103,7 @@ describe('the sentences of a dictation', () => {
   });
 });
 
-test('a dictation has the chosen number of items of each kind, and a note if there are none', () => {
+test('a dictation has the chosen number of items of each kind, and a note if no items are chosen', () => {
   const input = lessonInput('england-2013', 20);
   const chosen = { sounds: '10', words: '10', 'by-sight': '10', sentences: '1' };
   const { blocks } = makePart(dictation, decide(startPlan(2), dictation, { chosen }), input);

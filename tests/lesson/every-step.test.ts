@@ -3,8 +3,9 @@ import { parts } from '../../src/lesson/index.ts';
 import { checkEveryStep, moreParts, steps } from './check-sheet.ts';
 
 /**
- * The least number of blocks that a part makes for each step on average. A passage is readable only at later steps, and
- * the tests have no earlier sheets for the review.
+ * The smallest average number of blocks that a part makes for a step. The part `read-it` makes few blocks, since a
+ * passage is readable only at later steps. The part `spaced-review` may make none, since the tests have no earlier
+ * sheets to review.
  */
 const FEWEST: Readonly<Record<string, number>> = { 'read-it': 0.25, 'spaced-review': -1 };
 

@@ -18,7 +18,7 @@ const alike = (...words: string[]) => sets.some((set) => words.every((word) => s
 const alikeInBritish = (...words: string[]) =>
   british.some((set) => words.every((word) => set.includes(word)));
 
-test('the part is made for any group and any passage', () => checkOddInputs(homophones));
+test('the homophone part is made for any group and any passage', () => checkOddInputs(homophones));
 
 describe('homophones of years 2 to 4 in England’s national curriculum 2013, English Appendix 1 (from memory)', () => {
   const listed = `there their they're | here hear | see sea | bare bear | one won | sun son | to too two | be bee | blue blew |
@@ -39,7 +39,7 @@ describe('homophones of years 2 to 4 in England’s national curriculum 2013, En
 
   const file = new URL('../../../shared/data/england_nc_appendix1.tsv', import.meta.url);
   test.skipIf(!existsSync(file))(
-    'every word of the year 2 list in the data beside the repo is in a set, except quite and quiet',
+    'every word of the year 2 list in the shared data file is in a set, except quite and quiet',
     () => {
       const words = readFileSync(file, 'utf8')
         .split('\n')
@@ -60,9 +60,12 @@ test.each([
   ['honour', 'honor'],
   ['been', 'bin'],
   ['do', 'due'],
-])('%s and %s are not in one set: alike in some accents only, or one word spelt twice', (one, other) => {
-  expect(alike(one, other)).toBe(false);
-});
+])(
+  '%s and %s are not in one set, being alike in some accents only or one word with two spellings',
+  (one, other) => {
+    expect(alike(one, other)).toBe(false);
+  },
+);
 
 // Homophones in Southern British English. Source: Wells, Accents of English (1982), on the loss of r and the merger of
 // saw and sore; from memory.
@@ -120,7 +123,7 @@ test('no word with a clue is on the list of words kept out of lessons', () => {
   expect(Object.keys(clues.clues).filter((word) => out.has(word))).toEqual([]);
 });
 
-test('passage words come first, untaught words are only on the key, and a task asks for one of a set', () => {
+test('passage words come first, untaught words are only on the key, and each task asks for one word of a set', () => {
   const { blocks } = makeOf(homophones, { ...last, passage: storm }, 3, { count: '4' });
   const asked = new Set(blocks[0]!.rows.map(([, word]) => word));
   const found = findHomophones({ ...last, passage: storm });

@@ -20,11 +20,17 @@ export const sequences: readonly Sequence[] = readdirSync(new URL('profiles/sequ
   parseSequence(JSON.parse(readFileSync(new URL(`profiles/sequences/${file}`, root), 'utf8'))),
 );
 
-/** So many groups are kept with what they know: a file goes through twenty or so, and the next through the same ones. */
+/**
+ * The number of groups that are kept in memory with the words they know. A test file uses some twenty groups, and the
+ * next file uses the same groups.
+ */
 const MOST_KEPT = 30;
 const kept = new Map<string, Pick<LessonInput, 'judge' | 'known'>>();
 
-/** What a group knows of the whole bank, which takes longer to find than a lesson to make. */
+/**
+ * Returns the words of the whole bank that a group knows. Finding these words takes longer than making a lesson, so the
+ * result is kept.
+ */
 function knownOf(group: Group, sequence: Sequence | undefined): Pick<LessonInput, 'judge' | 'known'> {
   const key = JSON.stringify([sequence?.id, { ...group, accent: group.accent ?? 'american' }]);
   let found = kept.get(key);
@@ -38,7 +44,10 @@ function knownOf(group: Group, sequence: Sequence | undefined): Pick<LessonInput
   return found;
 }
 
-/** Steps of a sequence that tests of some steps go through, so that they share what a group knows there: every eighth. */
+/**
+ * Returns every eighth step of a sequence, for tests that use only some steps. All such tests use the same steps, so
+ * that they share the words that a group knows at a step.
+ */
 export const someSteps = ({ steps }: Sequence): number[] =>
   steps.map((_, i) => i + 1).filter((step) => step % 8 === 0);
 

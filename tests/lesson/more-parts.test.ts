@@ -24,7 +24,10 @@ const ALL = { timeout: 240_000 };
 
 const made = new Map<string, ReturnType<typeof makeOf>>();
 
-/** A part at every step of every starter, another seed at each; each is made once, and pupils can read it. */
+/**
+ * Makes a part at every step of every starter, with a different seed at each step, and passes the part to `look`. Each
+ * part is made only once. The group must be able to read the text for pupils in each part.
+ */
 function atEveryStep(
   maker: PartMaker,
   look: (part: ReturnType<typeof makeOf>, input: LessonInput, at: string) => void,
@@ -244,7 +247,7 @@ describe('cards', () => {
       expect(input.known.find(word)!.reading.requires, word).toContain(pattern);
   });
 
-  test('with syllables make up words again, in order', () => {
+  test('with syllables form whole words when they are read in order', () => {
     const input = lessonInput('steady-steps', 52);
     const texts = column(makeOf(cards, input, 5, { of: 'syllables' }), 'cards');
     expect(texts.length).toBeGreaterThan(8);
@@ -397,8 +400,9 @@ test(
   },
 );
 
-test.each(moreParts)('nothing taught or an odd passage causes no error: %o', (maker) =>
-  checkOddInputs(maker),
+test.each(moreParts)(
+  'a group that has been taught nothing, or an odd passage, causes no error: %o',
+  (maker) => checkOddInputs(maker),
 );
 
 test('the same seed gives the same part', () => {
@@ -414,7 +418,7 @@ describe('spaced review', () => {
   ];
   const input = { ...lessonInput('steady-steps', 32), earlier };
 
-  test('brings due words back, the latest first, without words that are unreadable or were met today', () => {
+  test('brings due words back, the most overdue first, without words that are unreadable or were met today', () => {
     const part = makeOf(spacedReview, input, 1);
     expect(column(part, 'words')).toEqual(['rain', 'goat', 'boat']);
     expect(column(part, 'by-sight')).toEqual(['said']);

@@ -38,7 +38,7 @@ describe('the most frequent published spelling of a sound also leads in our coun
   );
 });
 
-test('the table of spellings has only taught spellings: long e at three steps', () => {
+test('the table of spellings for long e has only taught spellings at three steps', () => {
   const lettersAt = (step: number) =>
     waysToSpell('IY', lessonInput('steady-steps', step).known).map(({ letters }) => letters);
   const counts = [10, 30, 60].map((step) => lettersAt(step).length);
@@ -86,7 +86,7 @@ test('a rare spelling outside the lesson has only known words or catalogue examp
   expect(ours).toBeGreaterThan(0);
 });
 
-test('the ways to spell a sound are all taught spellings, even if the British r is silent', () => {
+test('the ways to spell a sound are all its taught spellings, even with a silent r in British English', () => {
   const lettersOf = (id: string, step: number, sound: string): string[] => {
     const { known, focus } = lessonInput(id, step);
     return waysToSpell(sound, known, focus).map(({ letters }) => letters);

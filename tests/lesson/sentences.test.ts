@@ -4,7 +4,7 @@ import { composeSentences } from '../../src/lesson/sentences/index.ts';
 import { createVocabulary } from '../../src/lesson/sentences/vocabulary.ts';
 import { lessonInput, sequences, someSteps } from './load-lesson.ts';
 
-/** The number of readable words from which sentences are promised. */
+/** The smallest number of readable words for which sentences must be composed. */
 const ENOUGH_WORDS = 60;
 
 function compose(

@@ -6,8 +6,8 @@ import { smoothReading } from '../../src/lesson/smooth-reading/smooth-reading.ts
 import { checkOddInputs, inputAt, makeOf, storm } from './check-sheet.ts';
 
 /**
- * Returns the precision (the share of our breaks that were also made by hand) and the recall (the share of the breaks
- * by hand that we made).
+ * Returns the precision and the recall of our breaks. The precision is the share of our breaks that were also made by
+ * hand. The recall is the share of the breaks by hand that we made.
  */
 function measure(file: string, cut: (sentence: string) => readonly string[]) {
   const lines = readFileSync(new URL(file, import.meta.url), 'utf8').split('\n');
@@ -51,7 +51,7 @@ test.each([
 
 test('phrases are made for any group and any passage', () => checkOddInputs(smoothReading));
 
-test('sentences with an untaught word are only on the key, and the other sentences count their words', () => {
+test('sentences with an untaught word are only on the key, and all others have their number of words', () => {
   const { blocks } = makeOf(smoothReading, { ...inputAt('steady-steps', 30), passage: storm }, 5, {
     count: '12',
   });

@@ -14,7 +14,7 @@ import { inVariety } from '../../src/variety/index.ts';
 import { makeOf, storm, unreadable } from './check-sheet.ts';
 import { lessonInput, sequences, someSteps } from './load-lesson.ts';
 
-/** Words that are not banned, because they are harmless as part of another word: landlord. */
+/** Words that are allowed because they are harmless as part of another word: the lord of landlord. */
 const PLAIN = new Set(['lord']);
 
 /** Words that were checked one by one. Some of them are on the registry lists for another meaning (chug). */

@@ -7,9 +7,9 @@ import { lessonInput } from './load-lesson.ts';
 const late = inputAt('steady-steps', 50);
 const withStorm = { ...late, passage: storm };
 
-test('the part is made for any group and any passage', () => checkOddInputs(vocabulary));
+test('the vocabulary part is made for any group and any passage', () => checkOddInputs(vocabulary));
 
-test('no vocabulary word is a name, grammar word or by-sight word, and forms go with their base', () => {
+test('no vocabulary word is a name, grammar word or by-sight word, and forms are listed with their base', () => {
   const words = findCandidates(withStorm).map(({ word }) => word.word);
   for (const word of ['mist', 'knight', 'glow', 'bench', 'gull', 'sail']) expect(words).toContain(word);
   for (const word of ['the', 'was', 'and', 'odd', 'bram', 'falk', 'gulls', 'rings'])

@@ -15,8 +15,8 @@ import { loadAnalyzer } from '../load-analyzer.ts';
 import { checkOddInputs, inputAt, makeOf, steps, unreadable } from './check-sheet.ts';
 
 /**
- * Some steps, tested with every choice. Another test checks for every step, together with the other parts, that pupils
- * can read everything.
+ * Some steps, tested with every choice. `every-step.test.ts` checks for all steps and all parts that pupils can read
+ * everything.
  */
 const some = steps
   .filter((_, i) => i % 20 === 3)
@@ -33,7 +33,7 @@ test('whatever is chosen, pupils get only words they can read', () => {
   }
 });
 
-test('the part is made for any group and any passage', () => checkOddInputs(wordLists));
+test('the word list part is made for any group and any passage', () => checkOddInputs(wordLists));
 
 const late = inputAt('steady-steps', 60);
 const listed = listWords(late);
@@ -50,7 +50,7 @@ describe('words one unit apart', () => {
     ['slip', 'lip', 'one taken away'],
     ['hopping', 'hoping', 'what doubling and dropping the e hide'],
     ['jumped', 'jumping', 'one ending for another'],
-  ])('%s and %s: %s', (one, other) => expect(neighbours(one)).toContain(other));
+  ])('include %s and %s: %s', (one, other) => expect(neighbours(one)).toContain(other));
 
   test.each([
     ['back', 'bake', 'a, a_e and ck, k are two'],
@@ -79,7 +79,7 @@ describe('pairs of words for a pattern', () => {
     ['start-sl', 'slip lip'],
     ['change-double', 'hopping hoping'],
     ['suffix-s', 'days day'],
-  ])('%s: %s', (pattern, pair) => expect(pairsFor(pattern)).toContain(pair));
+  ])('for %s include “%s”', (pattern, pair) => expect(pairsFor(pattern)).toContain(pair));
 
   test('the second word of a pair lacks the pattern, and no word comes twice', () => {
     for (const pattern of ['ee', 'sh', 'start-bl', 'suffix-ing', 'change-drop-e']) {
@@ -99,7 +99,7 @@ describe('pairs of words for a pattern', () => {
       .replaceAll('Y UW', 'Y+UW')
       .split(' ');
 
-  test('children know all words of the pairs, and each pair differs in what its question asks for', () => {
+  test('children know all words of the pairs, and the words of a pair differ in the point of its question', () => {
     const kinds = new Set<string>();
     let looked = 0;
     const endings = ['start-sl', 'end-nd', 'change-double', 'change-y-to-i', 'suffix-s', 'suffix-ing'];
@@ -141,7 +141,7 @@ describe('pairs of words for a pattern', () => {
   );
 });
 
-test('words of a chain are one unit apart, come only once, and never change at one place twice running', () => {
+test('a chain changes one unit at a time, never twice running at one place, and repeats no word', () => {
   let longest = 0;
   for (const { step, input } of some.slice(0, 9)) {
     const all = new Map(listWords(input).map((each) => [each.word, each]));
@@ -167,7 +167,7 @@ test('words of a chain are one unit apart, come only once, and never change at o
   expect(longest).toBe(8);
 });
 
-test('a chain begins and ends with its pattern, and at most two and at most a third of its words lack it', () => {
+test('a chain begins and ends with its pattern, and at most two words and a third of all words lack the pattern', () => {
   const off = new Map<number, number>();
   for (const { id, step, input } of some) {
     const all = new Map(listWords(input).map((each) => [each.word, each]));
@@ -235,7 +235,7 @@ describe('made-up words', () => {
     }
   });
 
-  test('share their ending with at least two real words, most of which say it the same way', () => {
+  test('share their ending with at least two real words, most of which pronounce the ending alike', () => {
     const ends = new Map<string, Set<string>[]>();
     for (const { word } of late.bank.words) {
       const reading = analyzer.analyze(word).readings[0]!;

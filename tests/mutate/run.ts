@@ -59,7 +59,7 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => pr
 execFileSync('bash', ['-c', `git archive ${values.at} | tar -x -C "${copy}"`], { cwd: root });
 mkdirSync(join(copy, 'public'), { recursive: true });
 for (const made of ['node_modules', '.wxt', 'public/data']) symlinkSync(join(root, made), join(copy, made));
-// Vite serves no files from outside its root, and these links lead outside it.
+// Vite serves no files from outside its root. The links made above lead outside the root, so this limit is turned off.
 const config = join(copy, 'tests/vitest.config.ts');
 const begin = 'export default defineConfig({';
 writeFileSync(
@@ -114,8 +114,8 @@ for (const [n, change] of drawn.entries()) {
 console.log(`${rows.length - survived} noticed, ${survived} survived`);
 
 /**
- * Draws the changes: equally many from each folder, in turns, so that a run that is ended early has some of each. The
- * same seed gives the same changes.
+ * Draws the same number of changes from each folder, and takes the folders in turns. A run that is ended early then has
+ * some changes from each folder. The same seed gives the same changes.
  */
 function draw(count: number, seed: number): Drawn[] {
   const byFolder = FOLDERS.map((folder) => {
@@ -139,7 +139,7 @@ function notice(file: string): string | null {
   const plain = near
     .filter((test) => test.endsWith('.test.ts') || test.endsWith('.test.tsx'))
     .slice(0, Number(values.tests));
-  // A few test files run by themselves give an answer sooner.
+  // The first six test files run by themselves, since a few files give an answer sooner.
   const found = run(plain.slice(0, 6), '') ?? run(plain.slice(6), '');
   if (found !== null || !values.browser) return found;
   // Specs that bundle a part of the sources by themselves need no build.

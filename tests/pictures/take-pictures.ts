@@ -5,8 +5,8 @@ import { screens } from './screens.ts';
 
 /**
  * Takes a picture of every screen, light and dark, narrow and wide, and saves it in `.output/pictures` for inspection.
- * The language is that of the browser.
- * Names given as arguments choose screens.
+ * The screens are in the language of the browser.
+ * The arguments are the names of the screens to take. Without arguments, all screens are taken.
  */
 const into = fileURLToPath(new URL('../../.output/pictures/', import.meta.url));
 const wanted = process.argv.slice(2);

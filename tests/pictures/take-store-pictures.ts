@@ -97,7 +97,7 @@ async function openCard(page: Page, word: string): Promise<void> {
   }, word);
   await page.mouse.move(5, 5);
   await page.mouse.move(box!.x, box!.y, { steps: 4 });
-  // No script of the page can look into the root that holds the card.
+  // The wait has a fixed length, because no script of the page can look into the root that holds the card.
   await page.waitForTimeout(1500);
 }
 

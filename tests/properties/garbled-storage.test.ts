@@ -68,7 +68,7 @@ const entriesIn = (stored: unknown, list: string): [string, unknown][] => {
   return typeof items === 'object' && items !== null ? Object.entries(items) : [];
 };
 
-test('with garbled groups, one can be chosen, and a change keeps the unreadable groups', async () => {
+test('with garbled groups, a group can be chosen, and a change keeps the unreadable groups', async () => {
   await holds('groups', async (stored) => {
     const groups = await loadGroups();
     expect(chosenGroup(groups).name).toBe(groups.groups[groups.chosen]!.name);
@@ -111,7 +111,7 @@ test('a garbled lesson is either read as a plan that can be read again unchanged
   });
 });
 
-test('a garbled look or mark is loaded as one that can be chosen', async () => {
+test('a garbled look or mark is loaded as a value that can be chosen', async () => {
   await holds('look', async () => expect(['wash', 'underline']).toContain(await loadLook()));
   await holds('private-marks', async () => expect([true, false]).toContain(await loadPrivateMarks()));
   await holds('shelf-mark', async () => {
@@ -126,7 +126,7 @@ test('a garbled order of columns is loaded as a list of ids', async () => {
   });
 });
 
-test('garbled notes of steps seen still give news for every group, and noting the groups mends all notes', async () => {
+test('garbled records of seen steps still give news for every group, and are repaired when groups are noted', async () => {
   await holds('shelf-seen', async () => {
     const groups = await loadGroups();
     for (const [id, group] of Object.entries(groups.groups)) {

@@ -78,8 +78,8 @@ const shapes = loadStoredShapes(1).local;
 const NAMED = NAMES.map((name) => [name] as const);
 
 /**
- * Four of the twelve names, one of each kind: a function, the prototype itself, a method that makes a text, and a
- * method that asks.
+ * Four of the twelve names, one of each kind: a function, the prototype itself, a method that returns a text, and a
+ * method that returns true or false.
  */
 const KINDS = ['constructor', '__proto__', 'toString', 'hasOwnProperty'].map((name) => [name] as const);
 
@@ -186,7 +186,7 @@ describe.each(NAMED)('%s', (name) => {
     );
   });
 
-  test('as an id that nothing has: nothing is found', async () => {
+  test('as an unknown id: nothing is found', async () => {
     const [all, sequences] = [await loadGroups(), await loadSequences()];
     expect(findGroup(all, name)).toBe(null);
     expect(findSequence(sequences, name)).toBe(null);
@@ -208,7 +208,7 @@ describe.each(NAMED)('%s', (name) => {
     expect(Object.values(taken.groups).map((one) => one.name)).toEqual([name]);
   });
 
-  test('as an item of a pasted sequence, and as an answer about it', async () => {
+  test('as an item of a pasted sequence, and as the choice about the item: both are accepted', async () => {
     const pasted = `Step 1: ${name}, ai, ${name}: m\nStep 2: /${name}/ as in ${name}, -${name}, ${name}-`;
     const made = toSequence(importSequence(pasted), { id: name, name, source: name, licence: name });
     if (made.steps.length > 0) parseSequence(made);

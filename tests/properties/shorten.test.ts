@@ -77,7 +77,10 @@ const part = fc.constantFrom(
 const sentence = fc
   .tuple(fc.array(part, { minLength: 1, maxLength: 12 }), fc.constantFrom('.', '?', '!', '…', ''))
   .map(([parts, end]) => parts.join(' ').replace(/ ([,;])/g, '$1') + end);
-/** Two clauses with something between them. Some of the clauses cannot be separated. */
+/**
+ * Two clauses joined by a conjunction, a relative pronoun or a punctuation mark. Some of the clauses cannot be
+ * separated.
+ */
 const double = fc
   .tuple(
     fc.constantFrom('', 'Although ', 'After ', 'If ', 'Then '),
@@ -140,7 +143,7 @@ test('a shortened sentence cannot be shortened again', () => {
   );
 });
 
-test('each sentence that a long one is split into is whole', () => {
+test('each part of a split sentence is a whole sentence', () => {
   let parted = 0;
   fc.assert(
     fc.property(double, (text) => {

@@ -28,8 +28,9 @@ describe('laws of the word analysis', () => {
     );
   });
 
-  // The background answers for such words before the model is here (host/data/load-engine.ts).
-  test('no word of the table asks the guessing model, in either accent', () => {
+  // Before the guessing model is loaded, the background already answers for words of the table
+  // (host/data/load-engine.ts).
+  test('no word of the table needs the guessing model, in either accent', () => {
     const lexicon = loadLexicon();
     const asked: string[] = [];
     const without = createAnalyzer(lexicon, {

@@ -44,7 +44,7 @@ function gather(): Known {
   return { sounds, facts, found: findDerivations(words, facts, readCorrections()) };
 }
 
-/** Writes unhappy = un + happy, and adds `: no` if the rules do not accept this derivation. */
+/** Writes a derivation, for example unhappy = un + happy, and adds `: no` if the rules do not accept the derivation. */
 function sayBelieved(
   find: typeof findSuffixes,
   show: (base: string, affix: string) => string,

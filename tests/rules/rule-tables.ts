@@ -140,7 +140,7 @@ function sayChange(text: string): string {
   return `${word} = ${base} + ${suffix}: ${change}`;
 }
 
-/** The example as it is; its row was looked for among those that follow. */
+/** Runs the rules on the row that the example names. Returns the example unchanged. */
 function askFollow(text: string): string {
   const [, taught = '', option = '', value = '', id = ''] = /^(.+), (\w+) (\w+): (.+)$/.exec(text)!;
   const options = {
@@ -166,8 +166,8 @@ function settleMarked(text: string): string {
 }
 
 /**
- * Writes carry: a AE. This is the spelling that the text names, from the word's own American spellings, with its
- * British pronunciation.
+ * Writes the spelling that the text names with its British pronunciation, for example carry: a AE. The spelling is
+ * taken from the word's own American spellings.
  */
 function sayBritish(text: string): string {
   const [word = '', shown = ''] = text.split(': ');
@@ -207,7 +207,7 @@ function readingOf(text: string): Reading {
 }
 
 /**
- * Returns the names of the rules that were the first to apply somewhere while `text` went through their list, and the
+ * Runs a list of rules on `text`. Returns the names of the rules that were the first to apply at some place, and the
  * resulting text.
  */
 export function rulesMet({ rules, run }: RuleTable, text: string): { names: Set<string>; result: string } {

@@ -34,8 +34,9 @@ interface Piece {
 }
 
 /**
- * Scores an annotated text. Its clauses are written `⟦clause => meaning⟧`. A step begins with `⟦¶title⟧` or
- * `⟦¶title => meaning⟧`, several of them on a line where several cells make the title. Text in no clause teaches nothing.
+ * Scores an annotated text. Its clauses are written `⟦clause => meaning⟧`. A step begins with `⟦¶title⟧` or `⟦¶title =>
+ * meaning⟧`. If several cells make up the title, each has its own mark on the same line. Text outside the clauses
+ * teaches nothing.
  */
 export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText {
   const { pasted, pieces } = readPieces(annotated);

@@ -98,7 +98,7 @@ function soundRow(row: Pattern): Wording[] {
     ['letters words (words)', `${letters} words (${key}, ${other})`],
   ].map(([kind = '', text = '']) => ({ kind, text, must, may }));
   if (key === '') return [];
-  // "short i u" would mean two vowels.
+  // Returns whether a name may be written directly before the letters: "short i u" would mean two vowels.
   const alone = (name: string) => letters.length > 1 || name.startsWith('/') || name.endsWith(` ${letters}`);
   const said: Wording[] = row.sounds.slice(0, 1).flatMap((sound) =>
     (names[sound] ?? []).flatMap((name, i) => {
@@ -708,7 +708,7 @@ export const layOuts: Readonly<Record<string, (steps: Planned) => string>> = {
       .join('\n\n'),
 };
 
-/** Wordings that are read in another way or asked about, each with the reason why that may stay. */
+/** Wordings that are read in another way or asked about, each with the reason why this is accepted. */
 export const exceptions: readonly (readonly [RegExp, string])[] = [
   [
     /-(?:th|an|et)\b/,
@@ -722,8 +722,8 @@ export const exceptions: readonly (readonly [RegExp, string])[] = [
 ];
 
 /**
- * Remarks that teachers add after or within a list of by-sight words, and that are no words of the list. Common
- * practice, no source.
+ * Remarks that teachers add after or within a list of by-sight words. The words of a remark do not belong to the list.
+ * Common practice, no source.
  */
 export const sightRemarks: readonly string[] = [
   ' (ship, wish)',
@@ -758,7 +758,10 @@ export const sightRemarks: readonly string[] = [
 /** Names of a list of by-sight words, each with the separator before its words. */
 export const sightNames = ['Sight words: ', 'High-frequency words: ', 'Sight words ', 'Tricky words - '];
 
-/** What teachers do to have things ready, and the things; none of it is taught. Common practice, no source. */
+/**
+ * The verbs and objects of remarks about things that teachers prepare. Nothing in these remarks is taught. Common
+ * practice, no source.
+ */
 export const preparations = {
   verbs:
     'set up|get out|lay out|put up|hand out|pass out|send home|cut out|print|copy|laminate|prepare|gather|order|label|hang|post|display|bring|assign|update|make|pull|plan|introduce|model|use|begin|share'.split(
@@ -770,7 +773,7 @@ export const preparations = {
     ),
 };
 
-/** Where such a remark stands in a plan. */
+/** The places of a plan in which a remark may be written. */
 export const remarkPlaces: Readonly<Record<string, (remark: string) => string>> = {
   'a line below a week': (remark) => `Week 1: sh, ch\n${remark}\nWeek 2: ck`,
   'a bullet': (remark) => `Week 1\n- sh, ch\n- ${remark}\nWeek 2\n- ck`,
@@ -779,7 +782,10 @@ export const remarkPlaces: Readonly<Record<string, (remark: string) => string>> 
   'a cell': (remark) => `Week\tFocus\tSight words\n1\tsh, ch; ${remark}\tthe\n2\tck\tof`,
 };
 
-/** How teachers say to which words -es is added; the letters there are not taught. Common practice, no source. */
+/**
+ * The ways in which teachers say to which words -es is added. The letters in these texts are not taught. Common
+ * practice, no source.
+ */
 export const endingConditions: readonly string[] = [
   'words ending in',
   'words that end in',

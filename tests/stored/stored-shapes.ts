@@ -6,7 +6,7 @@ export interface StoredShapes {
   readonly desk: { readonly version: number; readonly passages: readonly object[] };
   readonly shelf: {
     readonly version: number;
-    /** `counts` is a list here and a `Uint32Array` in the database. */
+    /** `counts` is a list in this file and a `Uint32Array` in the database. */
     readonly texts: readonly { readonly id: string; readonly counts: readonly number[] }[];
     readonly kept: Readonly<Record<string, string>>;
   };

@@ -1,6 +1,9 @@
 import type { CDPSession } from 'playwright-core';
 
-/** The real side panel. Playwright lists it nowhere, so the panel is driven through the browser's own debugging session. */
+/**
+ * The real side panel. Playwright does not list the panel, so the panel is driven through the browser's own debugging
+ * session.
+ */
 export interface SidePanel {
   /** Runs a function in the panel. The function sees no variables from outside. Its result must fit into JSON. */
   evaluate<T>(run: () => T | Promise<T>): Promise<T>;

@@ -25,8 +25,8 @@ export async function sweepFirefox(): Promise<SweepBrowser> {
 async function visit(firefox: Firefox, asker: Page, address: string): Promise<Visit> {
   const page = await firefox.context.newPage();
   const errors: string[] = [];
-  // Firefox reports missing fonts and pictures in the same way, but without a line of a script. Saved pages have many
-  // of these errors.
+  // Firefox also reports missing fonts and pictures as page errors, but without a line of a script. Saved pages have
+  // many of these errors.
   page.on('pageerror', ({ message, stack }) => {
     if (/\n\s+at /.test(stack ?? '')) errors.push(`page: ${message}`);
   });
@@ -86,7 +86,7 @@ function sidebarSays(firefox: Firefox, wanted: boolean): Promise<{ says: string;
   );
 }
 
-/** Runs in a page of the extension. */
+/** Asks the tab with this address what its page has read. Runs in a page of the extension. */
 async function askFront(address: string): Promise<Pick<Visit, 'words' | 'scope'> | null> {
   const { tabs } = (globalThis as unknown as { browser: typeof chrome }).browser;
   for (const { id } of await tabs.query({})) {

@@ -1,6 +1,6 @@
 /**
- * The record of one page. During the record, the button of the built extension was pressed on the page, the panel was
- * read, and the button was pressed again.
+ * The record of a visit to one page. During the visit, the button of the built extension was pressed on the page, the
+ * panel was read, and the button was pressed again.
  */
 export interface Visit {
   /** Milliseconds from the press to the first marks, or null if no marks appeared. */

@@ -98,7 +98,7 @@ describe('a sequence', () => {
     expect(titles()[2]).toBe('Short i, n, f');
   });
 
-  test('names the oddities in it', async () => {
+  test('has notes on repeated words, decodable by-sight words and missing patterns', async () => {
     await step('Short i, n, f').getByRole('button', { expanded: false }).click();
     await label('By-sight words').fill('the fin');
     await screen.getByLabel('Title').focus();
@@ -144,7 +144,7 @@ describe('a pasted sequence', () => {
 
   beforeEach(() => link('Paste a sequence').click());
 
-  test('keeps unread text as a note, and settled questions for the next time', async () => {
+  test('keeps unread text as a note, and remembers the teacher’s answers to its questions', async () => {
     await field.fill(plan);
     await screen
       .getByRole('group', { name: 'ow' })
@@ -221,7 +221,7 @@ describe('a pasted sequence', () => {
     await expect.poll(() => screen.getByLabel('Last step taught').inputValue()).toBe('3');
   });
 
-  test('that cannot be used says why', async () => {
+  test('that is too long is refused with the reason, and markup in a sequence is not run', async () => {
     await field.fill('ai, '.repeat(60_000));
     await screen.getByText('This is too long for a sequence.').waitFor();
     await field.fill('<b onclick="alert(1)">ai</b> <img src=x onerror=alert(1)>');
@@ -230,7 +230,7 @@ describe('a pasted sequence', () => {
   });
 });
 
-test('a storage that refuses is reported in a sentence, and nothing is lost', async () => {
+test('a full storage is reported in a sentence, and nothing is lost', async () => {
   refused.write = 'Resource::kQuotaBytes quota exceeded';
   await button('New group').click();
   await screen.getByRole('alert').getByText('storage for Wordreach is full').waitFor();
@@ -279,7 +279,7 @@ describe('a file', () => {
     expect(everything()).toBe(before);
   });
 
-  test('is not needed for other browsers of an account, which get copies if the teacher wants', async () => {
+  test('is not needed for other browsers of an account if the teacher turns on the copies', async () => {
     // The background makes the copies.
     serveSyncCopy();
     const keys = () => [...copied.keys()].sort();

@@ -42,7 +42,7 @@ describe('a sheet', () => {
     expect(await words('Building words')).toBe(first);
   });
 
-  test('keeps pinned parts through a new one, and all parts when the page is opened again', async () => {
+  test('keeps pinned parts when its number changes, and all parts when the page is opened again', async () => {
     await setNumber(11);
     const pinned = await words('Building words');
     const other = await words('Letter-sound review');
@@ -162,7 +162,7 @@ describe('the parts of a lesson', () => {
   const openList = () => screen.locator('.lesson-parts summary').click();
   const shown = (name: string) => part(name).count() > 0;
 
-  test('a part outside the usual ones can be added, and is still there when the page is opened again', async () => {
+  test('a part that is not on the usual sheet can be added, and stays when the page is opened again', async () => {
     expect(shown('Word sort')).toBe(false);
     await openList();
     await screen

@@ -5,8 +5,8 @@ import { afterEach, beforeEach } from 'vitest';
 import { startPage } from '../../src/ui/start-page.ts';
 
 /**
- * Shows a page of the extension as its entry point does, at an address such as `plovers/passage-1`; the page before is closed. Whoever mounts
- * it again opens it again: only the stored things are left.
+ * Shows a page of the extension as its entry point does, at an address such as `plovers/passage-1`. Closes the page
+ * before. A test that calls this function again opens the page again, with only the stored data left.
  */
 export async function openPage(Page: ComponentType, hash = ''): Promise<void> {
   await closePage();

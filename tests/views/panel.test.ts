@@ -119,7 +119,7 @@ describe('the panel for the bundled story', () => {
     expect(chosen().alsoTaught).toEqual([]);
   });
 
-  test('a word counts as what the teacher chooses, one choice at a time', async () => {
+  test("the teacher's choice for a word decides how it counts, and only one choice applies at a time", async () => {
     await screen.getByRole('button', { name: 'should', exact: true }).first().click();
     const before = ['boat', 'sea', 'school'];
     const as = (name: string) => screen.getByRole('radio', { name });
@@ -160,7 +160,7 @@ describe('the panel for other pages', () => {
     return note.textContent();
   };
 
-  test('asks for a press of the button if there was none', async () => {
+  test('asks for a press of the button if the button was not pressed yet', async () => {
     pages.clear();
     expect(await sentence()).toContain('press the Wordreach button');
   });

@@ -70,7 +70,7 @@ describe('a picture of text', () => {
     await vi.waitFor(async () => expect(JSON.stringify(await loadPassages())).toContain('The dogs sat'));
   });
 
-  test('that follows another adds its text after the text of the teacher', async () => {
+  test('adds its text after the text of an earlier picture, as the teacher has corrected that text', async () => {
     give('The dog sat on the mat all day long');
     await choose('One.png');
     await screen.getByRole('button', { name: 'Edit this text' }).waitFor();

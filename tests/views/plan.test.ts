@@ -54,7 +54,7 @@ async function open(target = 'every word', most = '3 words'): Promise<void> {
 }
 const result = async () => (await screen.getByRole('region', { name: 'After' }).textContent()) ?? '';
 
-test('a plan says first how far the text is, ticks the safe changes, and shows the text with them', async () => {
+test('a plan says how far the text is from the group, ticks safe changes, and shows the changed text', async () => {
   await open();
   expect(await screen.getByRole('heading', { level: 3 }).textContent()).toMatch(/^(?:Near|Some way|Too far)/);
   expect(await result()).toContain('Bram got a lamp');

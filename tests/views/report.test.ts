@@ -116,7 +116,7 @@ test('the report on a passage is about the version of the group, with its story 
   expect(await screen.locator('.climb-name').textContent()).toContain(await reach());
   expect(screen.getByText('Original text.').count()).toBe(1);
 
-  // A change saved in another window appears here.
+  // A change saved in another window appears in the open report.
   const here = await reach();
   await savePassage({
     ...passage,

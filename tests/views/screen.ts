@@ -2,8 +2,8 @@ import { setImmediate } from 'node:timers/promises';
 
 /**
  * Reads and uses a page without a browser, as a teacher would. Elements are found as in Playwright (by role, label and
- * text), so that a test says the same in both. There is no layout. Only `hidden` and closed details decide whether an
- * element is visible.
+ * text), so that tests look the same with and without a browser. There is no layout. Only `hidden` and closed details
+ * decide whether an element is visible.
  */
 
 type Text = string | RegExp;
@@ -190,8 +190,8 @@ export class Found {
 export const screen = new Found(() => [document.documentElement], 'page');
 
 /**
- * Presses a key where the focus is, with the effects that browsers add: Enter presses buttons and links, and keeps the
- * text of a field.
+ * Presses a key where the focus is, with the effects that browsers add: Enter presses buttons and links, and confirms
+ * the text of a field.
  */
 export async function pressKey(keys: string): Promise<void> {
   const parts = keys.split('+');

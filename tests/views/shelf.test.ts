@@ -188,7 +188,7 @@ test('a shelf that is saved in a file, deleted and opened again is the same as b
   expect(await readRaw()).toBe(before);
 });
 
-test('groups are columns of a table that can be sorted by each of them, also by keys, and printed whole', async () => {
+test('the groups are columns of a table, which can be sorted by each column, also by keys, and printed whole', async () => {
   await addAll(stories);
   await open('groups');
   await screen.locator('.shelf-table').waitFor();

@@ -9,7 +9,7 @@ import { screen } from './screen.ts';
 const onEdit = vi.fn();
 beforeEach(() => onEdit.mockReset());
 
-test('a text with British spellings is offered American ones in one press, and words separately', async () => {
+test('one press changes all British spellings of a text, and British words are offered separately', async () => {
   const text = 'Mum saw the Harbour.\nThe harbour was grey. A jumper!';
   await openPage(() => h(VarietyNote, { text, accent: 'american', onEdit }));
   const spelling = screen.getByRole('region', { name: 'British spelling: 4 words' });
@@ -34,7 +34,7 @@ test('a text in the group’s own English gets no offers', async () => {
   expect(screen.getByRole('button', { name: 'Change to British' }).count()).toBe(0);
 });
 
-test('the first page says which English a starter is for, and a new group is taught the English that is chosen', async () => {
+test('the first page says which English a starter is for, and a new group gets the chosen English', async () => {
   await openPage(WelcomePage);
   await screen.getByLabel('Group name').waitFor();
   expect(screen.getByText('American or British English').count()).toBe(2);

@@ -103,7 +103,7 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     example: 'dog: o AA',
     counterExample: 'fork: or OR',
     applies: ({ spelling, rest }) => /^(o|o_e|ou|ho):AO$/.test(spelling) && !/^r/.test(rest),
-    // The o_e of gone keeps its row.
+    // The o_e of gone keeps its catalogue row. Only the sound that is heard changes.
     gives: (place) => (place.unit.letters === 'o_e' ? hear('AA')(place) : say('AA')(place)),
   },
   {
@@ -376,5 +376,5 @@ function isRuled(unit: WordSpelling): boolean {
   }
   return is;
 }
-/** Remembers whether a rule may apply to a spelling. The table has each spelling once, however many words share it. */
+/** A cache of whether a rule may apply to a spelling. The table has each spelling once, however many words share it. */
 const ruled = new WeakMap<WordSpelling, boolean>();

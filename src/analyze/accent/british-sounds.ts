@@ -14,8 +14,8 @@ const WITHOUT_R: Readonly<Record<string, string>> = {
 };
 
 /**
- * Returns the sound that is heard in British for each spelling of a whole word. An r is heard only before a vowel, and
- * its vowel changes if the r is not heard.
+ * Returns the sound that is heard in British English for each spelling of a whole word. An r is heard only before a
+ * vowel. If the r is not heard, the vowel before the r changes.
  */
 export function hearBritish({ parts }: BuiltWord): string[] {
   const spellings = parts.flatMap(({ role, spellings: own }, i) => {
@@ -44,7 +44,7 @@ interface Place extends WordSpelling {
   readonly after: WordSpelling | undefined;
   /** Whether a vowel is heard next. */
   readonly beforeVowel: boolean;
-  /** The next letters are not heard. */
+  /** Whether the next letters are silent. */
   readonly beforeSilent: boolean;
   /** The r that is heard between this spelling and a vowel: `.R`, or an empty string. */
   readonly r: string;
@@ -150,5 +150,5 @@ function isSaidAlike(sound: string): boolean {
   }
   return is;
 }
-/** The results for the few hundred sounds of units. */
+/** A cache of the results for the few hundred unit sounds. */
 const alike = new Map<string, boolean>();

@@ -58,7 +58,7 @@ describe('the patterns a word requires follow its British pronunciation', () => 
     expect(requires).not.toContain(other);
   });
 
-  test('a word requires the same patterns as in American where British only drops the r', () => {
+  test('a word requires the same patterns in both accents if British only drops the r', () => {
     for (const word of [
       'star',
       'fork',
@@ -97,7 +97,7 @@ test('words missing from the table are read as in American and pronounced by the
   }
 });
 
-test('each accent has one analyser, and every analyser leads to those of the other accents', () => {
+test('each accent has one analyser, and every analyser can return the analysers of the other accents', () => {
   expect(british.speaking({ accent: 'british', bath: 'father' })).toBe(british);
   expect(british.speaking(AMERICAN)).toBe(american.speaking(AMERICAN));
   expect(northern).not.toBe(british);

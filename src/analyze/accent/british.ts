@@ -7,7 +7,7 @@ import { toBritish } from './british-rules.ts';
 import { hearBritish } from './british-sounds.ts';
 import type { Speech } from './speech.ts';
 
-/** The parts that an analyser needs to speak British over the American table. */
+/** The parts that an analyser needs to apply British pronunciation to the American table. */
 export interface British {
   /** The table with British pronunciation. Some words have British units of their own; the others are converted by rule. */
   readonly lexicon: Pick<Lexicon, 'find'>;
@@ -72,7 +72,10 @@ export function createBritish(american: AnyLexicon, { bath }: Speech): British {
   };
 }
 
-/** Upper limit of the cache of American readings. Unlisted words are compared with few words. */
+/**
+ * Upper limit of the cache of American readings. The limit can be low, because unlisted words are compared with few
+ * words.
+ */
 const CACHED_WORDS = 2_000;
 
 /**

@@ -24,7 +24,7 @@ test('the accent of a sequence takes precedence over that of the browser', () =>
   expect(defaultAccent('en-GB', null)).toBe('british');
 });
 
-test('a group is American by default, and a British group says bath as in father by default', () => {
+test('the default accent is American, and the default British bath has the a of father', () => {
   expect(accentOf({})).toBe('american');
   expect(speechOf({ options: {} })).toEqual({ accent: 'american', bath: 'cat' });
   expect(speechOf({ accent: 'british', options: {} })).toEqual({ accent: 'british', bath: 'father' });

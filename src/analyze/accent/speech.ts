@@ -15,7 +15,7 @@ export function accentOf({ accent = 'american' }: Pick<Group, 'accent'>): Accent
   return accent;
 }
 
-/** Returns the pronunciation used for a group. American has only one way to say bath. */
+/** Returns the pronunciation used for a group. American English has only one pronunciation of bath. */
 export function speechOf(group: Pick<Group, 'accent' | 'options'>): Speech {
   if (accentOf(group) === 'american') return AMERICAN;
   return { accent: 'british', bath: group.options.bath ?? 'father' };
@@ -41,8 +41,9 @@ export function soundsIn(
 }
 
 /**
- * Returns the first accent of a new group. It is the accent of the sequence if that names one. Otherwise it follows the
- * language of the reader (`en-GB`): British in Britain, Ireland, Australia and New Zealand, American everywhere else.
+ * Returns the default accent of a new group. If the sequence names an accent, that accent is used. Otherwise the
+ * language of the reader decides (`en-GB`): British in Britain, Ireland, Australia and New Zealand, American everywhere
+ * else.
  */
 export function defaultAccent(locale: string, sequence?: Pick<Sequence, 'accent'> | null): Accent {
   if (sequence?.accent) return sequence.accent;

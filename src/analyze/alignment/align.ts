@@ -18,7 +18,7 @@ const TWO_CONSONANTS = 3;
 const AFTER_LONG = 4;
 const STATES = 5;
 
-/** Consonant pairs that may come before a silent e after a long vowel: taste, change, table-like bathe. */
+/** Consonant pairs that may come before a silent e after a long vowel: taste, change, bathe. */
 const PAIRS_BEFORE_E = new Set(['st', 'ng', 'gu', 'qu', 'th']);
 /** After these consonants, the silent e belongs to the consonant unless the vowel is long: have, office, promise. */
 const KEEPS_OWN_E = new Set(['c', 's', 'v', 'g', 'z']);
@@ -119,7 +119,10 @@ function alignWord(
   return { units: path.reverse(), cost: cost[last]! };
 }
 
-/** The cost of taking a letter as the silent e that ends a split vowel (made, safety); Infinity where it cannot be one. */
+/**
+ * Returns the cost of using a letter as the silent e that ends a split vowel (made, safety). Returns Infinity if the
+ * letter cannot be that e.
+ */
 function costOfSilentE(state: number, spelling: string, i: number): number {
   if (spelling[i] !== 'e' || (state !== ONE_CONSONANT && state !== TWO_CONSONANTS)) return Infinity;
   if (/[aeiouy]/.test(spelling[i + 1] ?? '')) return Infinity;
@@ -150,7 +153,10 @@ function follow(
   return unit.long ? AFTER_LONG : FREE;
 }
 
-/** The state after a consonant between a split vowel and its silent e, or -1 where the unit may not be there. */
+/**
+ * Returns the state after a consonant between a split vowel and its silent e. Returns -1 if the unit is not allowed
+ * there.
+ */
 function followInSplit(state: number, unit: Prepared, before: Prepared | undefined): number {
   if (unit.vowel || unit.opens || unit.sounds.length === 0 || unit.ownE) return -1;
   if (state === OPEN) return before && ownsSilentE(unit, before) ? -1 : ONE_CONSONANT;
@@ -158,14 +164,17 @@ function followInSplit(state: number, unit: Prepared, before: Prepared | undefin
   return -1;
 }
 
-/** The silent e after a short vowel is the consonant's: the v of have; not that of save, nor the v of move. */
+/**
+ * Returns whether a silent e belongs to the consonant before it, as after a short vowel: the v of have.
+ * Counter-examples: the v of save and the v of move.
+ */
 function ownsSilentE(unit: Prepared, vowel: Prepared): boolean {
   return KEEPS_OWN_E.has(unit.text) && !isLong(vowel.sound) && vowel.sound !== 'UW';
 }
 
 /**
- * True where a silent e would come before a vowel letter, which is not allowed (ceiling is c-ei). The exception is an e
- * that keeps c or g soft before a or o: pigeon, but not berceuse.
+ * Returns whether a silent e would come before a vowel letter, which is not allowed (ceiling is c-ei). The exception is
+ * an e that keeps c or g soft before a or o: pigeon, but not berceuse.
  */
 function runsIntoVowel(text: string, next: string | undefined): boolean {
   if (next === undefined || !/[aeiouy]/.test(next)) return false;

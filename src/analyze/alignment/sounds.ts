@@ -11,7 +11,7 @@ const VOWELS = new Set(
 
 const LONG = new Set(['EY', 'IY', 'AY', 'OW', 'UW', 'Y.UW']);
 
-/** True for `AE` and `AX.L`, false for `K.S` and `-`. */
+/** Returns true for `AE` and `AX.L`, and false for `K.S` and `-`. */
 export function hasVowel(sound: string): boolean {
   return countVowels(sound) > 0;
 }
@@ -28,7 +28,7 @@ export function countVowels(sound: string): number {
 /** A cache of the syllable counts of a few hundred unit sounds. */
 const counted = new Map<string, number>();
 
-/** True for the long vowel sounds that a single letter can spell (name, he, hi, go, unit). */
+/** Returns true for the long vowel sounds that a single letter can spell (name, he, hi, go, unit). */
 export function isLong(sound: string): boolean {
   return LONG.has(sound);
 }

@@ -83,7 +83,7 @@ describe('a word that the table lists with its own units', () => {
     expect(built).toEqual({ spelt: 're p l ay', from: ['play'], base: 'play', roles: 'prefix base' });
   });
 
-  test('comes from no other word where the table names none', () => {
+  test('comes from no other word if the table names none', () => {
     const built = build('play', { kind: 'whole', units: spell('p:P l:L ay:EY'), madeBy: null });
     expect(built).toEqual({ spelt: 'p l ay', from: undefined, base: null, roles: 'base' });
   });

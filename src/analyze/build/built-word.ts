@@ -4,15 +4,18 @@ import type { Affix } from '../types.ts';
 /** A spelling inside a word. */
 export interface WordSpelling extends Correspondence {
   /**
-   * The letters before an ending changed them: the o of hoping spells `o_e`, the pp of hopping `p`, the i of ponies `y`. The pattern is that
-   * of these letters.
+   * The letters as they were before an ending changed them. The pattern belongs to these letters. The o of hoping
+   * spells `o_e`, the pp of hopping spells `p`, and the i of ponies spells `y`.
    */
   readonly spells?: string;
-  /** The sound of the letters before an ending weakened it: the y of happy in happily, the cial of special in specially. */
+  /**
+   * The sound that the letters had before an ending weakened it: the y of happy in happily, the cial of special in
+   * specially.
+   */
   readonly said?: string;
   /** The British sound where the position in the word does not decide it: the weak er of sister. */
   readonly heard?: string;
-  /** These letters were an ending once, and are named as one: the i of funnier, from -y. */
+  /** Set if these letters were once an ending and are still named as that ending: the i of funnier, from -y. */
   readonly wasSuffix?: true;
 }
 
@@ -22,7 +25,7 @@ export interface WordPart {
   readonly spellings: readonly WordSpelling[];
 }
 
-/** One way to say a word, before its patterns and syllables are named. */
+/** One pronunciation of a word, before its patterns and syllables are named. */
 export interface BuiltWord {
   readonly parts: readonly WordPart[];
   /** The innermost base, or null. */
@@ -31,7 +34,7 @@ export interface BuiltWord {
   readonly affixes: readonly Affix[];
   /** The listed words that this word is directly built from: unwanted from wanted, someone from some and one. */
   readonly from?: readonly SourceWord[];
-  /** The word has spellings of its own and only comes from those words: confusion from confuse. */
+  /** Set if the word has its own spellings and is only derived from the words in `from`: confusion from confuse. */
   readonly ownSpellings?: true;
 }
 

@@ -80,13 +80,16 @@ const WAYS: Readonly<Record<SpellingChange, (ending: Ending) => Iterable<Changed
   },
 };
 
-/** Returns a spelling with other letters. It keeps the pattern it spelled before unless `as` gives another. */
+/** Returns a spelling with other letters. The spelling keeps its pattern unless `as` gives another pattern. */
 function respelt(last: WordSpelling, letters: string, as = last.spells ?? last.letters): WordSpelling {
   const { spells: _, ...kept } = last;
   return { ...kept, letters, ...(as === letters ? {} : { spells: as }) };
 }
 
-/** The letters that -le and -re lose before a vowel, where they are no syllable any more: juggling, central; not juggled. */
+/**
+ * Returns the changed sound of -le and -re before a vowel, where they are no longer a syllable: juggling, central. The
+ * sound stays the same before -ed and -es: juggled.
+ */
 function beforeVowel({ letters, sound }: WordSpelling, suffix: string): Partial<WordSpelling> {
   if (!/^[aeiouy]/.test(suffix) || /^e[ds]$/.test(suffix)) return {};
   if (letters === 'le' && sound === 'AX.L') return { sound: 'L', said: sound };

@@ -21,5 +21,5 @@ export const catalogue: readonly Pattern[] = rows.map((row, i) => {
  */
 export const coarseRows: readonly Pattern[] = catalogue.filter(({ finer }) => finer === undefined);
 
-/** The finer rows. Each counts separately only for groups that are held to it. */
+/** The finer rows. Each row counts separately only for groups that are held to it. */
 export const finerRows: readonly Pattern[] = catalogue.filter(({ finer }) => finer !== undefined);

@@ -22,7 +22,7 @@ export interface Climb {
   /** The first step with a reach of at least 99, the mark for reading alone. Null if there is none. */
   readonly alone: number | null;
   /**
-   * The step (from 1) that makes most words readable. The earliest step wins a tie. Null if no step makes any word
+   * The step (from 1) that makes the most words readable. The earliest step wins a tie. Null if no step makes any word
    * readable.
    */
   readonly opensMost: number | null;

@@ -8,7 +8,10 @@ import type { Group, Sequence, WordKey } from '../types.ts';
 import type { WordWeigher } from './remember-words.ts';
 import { NO_ROW, needsOfWord, type RowNeeds, type RowParts, type WordNeeds } from './word-needs.ts';
 
-/** The steps of the sequence at which a group comes to a word. 0 means before the first step, null means never. */
+/**
+ * The steps of the sequence at which a group can first read a word and at which the word first counts. 0 means before
+ * the first step, and null means never.
+ */
 export interface WordClimb {
   /** The first step at which the group can read the word (as reads, fresh or by-sight). */
   readonly reads: number | null;
@@ -20,7 +23,7 @@ export interface WordClimb {
   readonly counts: number | null;
 }
 
-/** Tells when a group comes to a word key. Slow results are cached. */
+/** Returns the steps of a word key for a group. Slow results are cached. */
 export interface Climber {
   (key: WordKey): WordClimb;
   /** Number of steps in the group's sequence; 0 without a sequence. */
@@ -54,14 +57,17 @@ export function createClimber(
   );
 }
 
-/** Later than any step. */
+/** The number that means “never”. It is greater than the number of any step. */
 const NEVER = 0xffff;
 
 /** The first step of every pattern and by-sight word, and the data that no step changes. */
 interface Path extends Pick<CompiledGroup, 'names' | 'smallNames' | 'skip'> {
-  /** By the row of the pattern; {@link NEVER} for one that no step teaches. */
+  /**
+   * The first step of each pattern, indexed by the row of the pattern. {@link NEVER} for a pattern that no step
+   * teaches.
+   */
   readonly patterns: Uint16Array;
-  /** By its row whether a finer pattern counts by itself; null where none counts at any step. */
+  /** Whether each finer pattern counts by itself, indexed by its row. Null if no finer pattern counts at any step. */
   readonly held: Uint8Array | null;
   /** By-sight words in lower case, with their first step. */
   readonly bySight: ReadonlyMap<string, number>;
@@ -112,7 +118,7 @@ function climbWord(needs: WordNeeds, path: Path): WordClimb {
   return { reads: orNever(reads), counts };
 }
 
-/** Whether a word is a name in its place, by the names that the group lists. */
+/** Returns whether a word is a name in its place, according to the names that the group lists. */
 function isNameOnPath(
   { word, owner, isListedName, isUnlistedName }: WordNeeds,
   { names, smallNames }: Path,

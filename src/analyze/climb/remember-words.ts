@@ -4,17 +4,17 @@ import { remember } from '../standing/remember.ts';
 import type { WordKey } from '../types.ts';
 import { needsOfWord, type WordNeeds } from './word-needs.ts';
 
-/** Gives of any word what a climb depends on. */
+/** Returns the facts about a word on which a climb depends. */
 export interface WordWeigher {
   weigh(key: WordKey): WordNeeds;
-  /** The same in another accent. */
+  /** Returns the weigher for another accent. */
   speaking(speech: Speech): WordWeigher;
 }
 
 /**
- * Remembers of every word what climbs depend on, and nothing else of its analysis: a shelf asks for tens of thousands
- * of words again with every change of a group, and analysing a word takes a hundred times as long as looking at
- * what it requires.
+ * Caches the facts about each word on which climbs depend, without the rest of its analysis. A shelf asks for tens of
+ * thousands of words again after every change of a group. Analysing a word takes a hundred times as long as looking at
+ * its requirements.
  */
 export function rememberWords(analyzer: WordSource): WordWeigher {
   const others = new Map<string, WordWeigher>();

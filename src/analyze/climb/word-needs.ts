@@ -6,10 +6,10 @@ import { isNameInPlace, ownerOf } from '../standing/is-name.ts';
 import { type Weighable, weighWord } from '../standing/weigh-word.ts';
 import type { MadeOf, PatternId, WordKey } from '../types.ts';
 
-/** Patterns by their rows in the catalogue. */
+/** Patterns as row numbers in the catalogue. */
 type Rows = readonly number[];
 
-/** The row of patterns that the catalogue does not have: no group comes to them. */
+/** The row number of patterns that the catalogue does not have. No group is ever taught such a pattern. */
 export const NO_ROW = bitOf.size;
 
 /** What `Needs` says, by rows. */
@@ -33,29 +33,33 @@ interface PartNeeds extends RowNeeds {
 }
 
 interface ReadingNeeds extends RowNeeds {
-  /** `guess` reads nothing by itself, `none` is no reading. */
+  /** A `guess` alone does not make a word readable. A reading with `none` is skipped. */
   readonly source: 'sure' | 'guess' | 'none';
   readonly madeOf: RowParts | null;
 }
 
 /**
- * All that a climb has to know of a word, without the group: whatever follows from the word alone is found beforehand, and a pattern is a
- * number, so that following a word for one more group is a few look-ups in a list.
+ * The facts about a word that a climb needs, independent of any group. Everything that follows from the word alone is
+ * computed beforehand, and patterns are numbers. Following a word for one more group then takes only a few look-ups in
+ * a list.
  */
 export interface WordNeeds {
-  /** Lower case. */
+  /** The word in lower case. */
   readonly word: string;
-  /** Whom it belongs to: Bram of Bram's; else the word. Lower case. */
+  /** The owner in a possessive (Bram in Bram's), otherwise the word itself. In lower case. */
   readonly owner: string;
   readonly isInitialism: boolean;
-  /** Whether it is a name in its place for a group that lists it, and for one that does not. */
+  /**
+   * Whether the word is a name in its place: `isListedName` for a group that lists the name, `isUnlistedName` for a
+   * group that does not.
+   */
   readonly isListedName: boolean;
   readonly isUnlistedName: boolean;
   readonly isHomograph: boolean;
   readonly readings: readonly ReadingNeeds[];
 }
 
-/** Takes from an analysis what a climb depends on. */
+/** Returns the facts of an analysis on which a climb depends. */
 export function needsOfWord(key: WordKey, analysis: Weighable): WordNeeds {
   const parts = splitKey(key);
   const { homograph, usage, readings } = weighWord(analysis);

@@ -9,8 +9,8 @@ export interface BitCounts {
 /** After this many bits of a kind, the estimate moves at a constant pace. */
 const STEADY = 250;
 /**
- * The share of the distance by which the estimate moves, as a fraction of 65536. It first moves close to the seen bit,
- * later less and less.
+ * The share of the distance by which the estimate moves, as a fraction of 65536. The first bits move the estimate most
+ * of the way, and later bits move the estimate less and less.
  */
 const PACE = Int32Array.from({ length: STEADY + 1 }, (_, seen) => Math.round(65536 / (seen + 1.6)));
 /** Limits of the estimate: no bit is ever certain. */
@@ -22,7 +22,10 @@ export function countBits(slots: number): BitCounts {
   return { chances: new Uint16Array(slots).fill(16384), seen: new Uint8Array(slots) };
 }
 
-/** Takes in a bit of a kind. By itself and not of the counts, so that it becomes a part of the loop that reads millions. */
+/**
+ * Updates the estimate for one kind of bit. This is a separate function and not a method of the counts, so that it is
+ * inlined in the loop that reads millions of bits.
+ */
 export function learnBit(chances: Uint16Array, seen: Uint8Array, slot: number, bit: number): void {
   const before = chances[slot]!;
   const pace = seen[slot]!;

@@ -49,7 +49,7 @@ function suffixOf(suffix: WordSpelling, before: readonly WordSpelling[]): Affix 
   return { text, kind: 'suffix', change };
 }
 
-/** The change of the base, as its last spellings tell: pp spells p, the o of hoping spells `o_e`, i spells y. */
+/** Returns the change of the base, found from its last spellings: pp spells p, the o of hoping spells `o_e`, i spells y. */
 function changeOf(suffix: WordSpelling, before: readonly WordSpelling[]): SpellingChange {
   const { letters, spells = letters } = before.at(-1)!;
   if (letters === spells + spells.at(-1)) return 'double';

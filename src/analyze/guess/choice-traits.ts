@@ -32,9 +32,12 @@ export function traitToken({ text, letters, sound, stressed = false }: GuessToke
 }
 
 /**
- * The traits of a reading that a run of tokens cannot see, as slots of weights: the letters on both sides of a spelling; the vowel before it,
- * over all consonants (the o of Torino); what the word ends with (-ski, -ette); how many vowels are stressed, and which; three sounds in a
- * row, silent letters left out.
+ * Returns the traits of a reading that a run of tokens cannot see, as slots of weights:
+ * - the letters on both sides of a spelling
+ * - the vowel before a spelling, across all consonants (the o of Torino)
+ * - the end of the word (-ski, -ette)
+ * - the number of stressed vowels, and which vowels are stressed
+ * - three sounds in a row, without silent letters
  */
 export function traitsOf(word: string, tokens: readonly TraitToken[]): number[] {
   const traits: number[] = [];

@@ -29,7 +29,7 @@ interface Choice {
   readonly vowel: boolean;
   readonly longLetter: boolean;
   readonly ownE: boolean;
-  /** A number for each sound, the last sound first. Weak vowels have the numbers of full ones. */
+  /** A number for each sound, the last sound first. Weak vowels have the same numbers as full vowels. */
   readonly sounds: readonly number[];
 }
 
@@ -56,8 +56,8 @@ export interface FoundTokens {
 export type FindTokens = (word: string) => FoundTokens[];
 
 /**
- * Prepares a beam search over a model, from the last letter to the first. A split vowel (`a_e`) is allowed only where a
- * consonant has taken the e with it, as in alignment/align.ts.
+ * Prepares a beam search over a model, from the last letter to the first. A split vowel (`a_e`) is allowed only if the
+ * token of a consonant covers the silent e, as in alignment/align.ts.
  */
 export function createFindTokens(model: GuessModel): FindTokens {
   const byText = new Map<string, Choice[]>();

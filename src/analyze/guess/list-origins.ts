@@ -11,11 +11,11 @@ export interface Origin {
   readonly from: readonly string[];
 }
 
-/** Minimum length of bases and halves of compounds. Shorter ones are mostly chance (be + an). */
+/** Minimum length of bases and of halves of compounds. Shorter bases mostly match by chance (be + an). */
 const SHORTEST = 3;
 /**
- * Matches a base of three letters with a vowel at the end. Endings on such a base are also chance (the + en), except -s
- * (pea + s). Words such as hoed and goer are listed.
+ * Matches a base of three letters that ends in a vowel. An ending after such a base is usually a coincidence (the +
+ * en), except -s (pea + s). Real cases such as hoed and goer are in the word list.
  */
 const OPEN_STUMP = /^..[aeiou]$/;
 

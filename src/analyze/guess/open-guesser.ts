@@ -13,7 +13,10 @@ export interface Guesser {
    * Returns null for any other word.
    */
   guess(word: string): { readonly built: BuiltWord; readonly cost: number } | null;
-  /** The model's cost of a reading made in another way; infinite where it has a spelling that the model never met. */
+  /**
+   * Returns the model's cost of a reading that was made in another way. Returns infinity if the reading has a spelling
+   * that the model has never met.
+   */
   costOf(word: string, built: BuiltWord): number;
 }
 
@@ -22,7 +25,7 @@ export interface Guesser {
  * request throws if the bytes are not such a file.
  */
 export function openGuesser(bytes: Uint8Array): Guesser {
-  // What is made of the bytes takes their place.
+  // Holds the bytes at first, and later the model that is opened from the bytes.
   let model: Uint8Array | ReturnType<typeof open> = bytes;
   const opened = (): ReturnType<typeof open> => {
     if (model instanceof Uint8Array) model = open(model);
@@ -52,7 +55,7 @@ function open(bytes: Uint8Array) {
   }
   const traits = model.tokens.map(traitToken);
 
-  /** The amount that the traits of a reading take from its cost. */
+  /** Returns the amount by which the traits of a reading reduce its cost. */
   function credit(word: string, tokens: readonly number[]): number {
     let steps = 0;
     for (const slot of traitsOf(

@@ -115,10 +115,13 @@ function readTrie(bytes: Uint8Array, start: number, size: number, tokens: number
   return { token, suffix, firstOf, level, backoff, order, longest: node };
 }
 
-/** Nodes whose first children are told from that of the first of them: together they have fewer than 65,536 with 2,048 tokens or less. */
+/**
+ * The number of neighbouring nodes that share one base index for their first children. With 2,048 tokens or less, these
+ * nodes have fewer than 65,536 children together.
+ */
 const NEIGHBOURS = 32;
 
-/** Numbers that never fall from one node to the next, in half the memory of a list. */
+/** Creates a list of numbers that never decrease from one node to the next. It takes half the memory of a plain list. */
 function createFirsts(size: number): {
   firstOf(node: number): number;
   setFirst(node: number, first: number): void;

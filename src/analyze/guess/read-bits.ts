@@ -22,7 +22,7 @@ export function createBitReader(bytes: Uint8Array, start: number, slots: number)
   let next = start;
   for (let i = 0; i < 4; i++) at[VALUE] = (at[VALUE]! << 8) | (bytes[next++] ?? 0);
 
-  /** Millions are read one after the other, so that the common way is short: nothing is shifted for most. */
+  /** Reads one bit. Millions of bits are read one after the other, so the common path is short: most bits need no shift. */
   function bit(slot: number): number {
     const low = at[LOW]!;
     const high = at[HIGH]!;
@@ -46,7 +46,10 @@ export function createBitReader(bytes: Uint8Array, start: number, slots: number)
     } while ((at[LOW]! ^ at[HIGH]!) >>> 24 === 0);
   }
 
-  /** Seven bits with the same steps, which are kept beside the array meanwhile: a fifth of the time of a model. */
+  /**
+   * Reads a number of seven bits with the same steps as `bit`. The state is kept in local variables meanwhile, which
+   * saves a fifth of the time of a model.
+   */
   function level(slot: number): number {
     let low = at[LOW]!;
     let high = at[HIGH]!;

@@ -20,7 +20,7 @@ export type Question = 'verb' | 'verb with s' | 'past' | 'tense';
 
 /** The weights of one word, in tenths of log odds for its second reading (reading 1). */
 export interface WordWeights {
-  /** The weights of all words with that question then count as well. */
+  /** The question that this word shares with other words. The weights of all words with this question also count. */
   readonly question?: Question;
   /** The reading that is the verb or the past in the question. */
   readonly yes?: number;
@@ -30,8 +30,8 @@ export interface WordWeights {
 
 /**
  * Features of `contextFeatures` with their weights, in the format of `writeFeatures`: `-1=the -4|ab=article is 12`. The
- * format is text, which the browser loads with the code. As objects, the 12,000 features took a quarter of the
- * background's start.
+ * format is text, which the browser loads with the code. As objects, the 12,000 features took a quarter of the start-up
+ * time of the background.
  */
 export type FeatureWeights = string;
 

@@ -10,12 +10,12 @@ const ADVERBS = new Set(['ly', 'often']);
 const BETWEEN = new Set(['subject', 'object', 'owner', 'name', 'other']);
 const ASKING = new Set(['does', 'modal', 'has']);
 
-/** Parts of words that are, or may be, the verb of a clause. `to` also ends the search. */
+/** Parts of speech of words that are, or may be, the verb of a clause. `to` also ends the search. */
 const VERBS = new Set('d de ed z zN Nz v vn nv va av is has modal does vd dv ve ev anv av to'.split(' '));
 const CERTAIN_VERBS = new Set('d z is has modal does'.split(' '));
 const CLAUSE_START = new Set(['when', 'but']);
 const DETERMINERS = new Set(['article', 'owner', 'pointer']);
-/** Parts of words that come between a determiner and its noun: the `small red fishing` boat. */
+/** Parts of speech of words that come between a determiner and its noun: the `small red fishing` boat. */
 const INSIDE_PHRASE = new Set(
   'a n an na r x name u number e g nv vn va av N ra ar en ne ae ea ng gn'.split(' '),
 );
@@ -23,7 +23,10 @@ const LIST_HEADS = new Set('to modal does subject z d'.split(' '));
 /** Range of the search for verbs, determiners and the head of a list, in pieces. */
 const FAR = { verb: 13, determiner: 5, head: 10 };
 
-/** The pieces around a place, in lower case and by their parts. They are numbered from -1 backwards and from 1 forwards. */
+/**
+ * The pieces around a place, in lower case and by their parts of speech. They are numbered from -1 backwards and from 1
+ * forwards.
+ */
 interface Around {
   readonly word: (n: number) => string;
   readonly part: (n: number) => string;
@@ -32,10 +35,15 @@ interface Around {
 }
 
 /**
- * The features of a homograph's place, as strings: the words and parts of speech around it, alone (`-1=the`, `a1=article`) and together
- * (`ab=article is`: one before, one behind); the word that governs it (`s=modal`); whether its clause has a verb before or behind it (`LR=0
- * 1`), a determiner before it (`np=article2`), a list around it (`co=and v`); its own capital; words of its topic (`topic+2`), and all words
- * of the context (`~word`) with their tense.
+ * Returns the features of a homograph's place, as strings:
+ * - the words and parts of speech around the homograph, alone (`-1=the`, `a1=article`) and together (`ab=article is`:
+ * one before, one after)
+ * - the word that governs the homograph (`s=modal`)
+ * - whether the clause has a verb before or after the homograph (`LR=0 1`), a determiner before it (`np=article2`) or a
+ * list around it (`co=and v`)
+ * - the capital of the homograph
+ * - words of its topic (`topic+2`)
+ * - all words of the context (`~word`) with their tense
  */
 export function contextFeatures(word: string, before: readonly string[], after: readonly string[]): string[] {
   const around = lookAround(before, after);
@@ -147,7 +155,7 @@ function clause({ word, part, before, after }: Around): string[] {
   ];
 }
 
-/** Returns 0 for no verb, 1 for a certain verb of its clause, 2 for `to` and 3 for a possible verb. */
+/** Returns 0 for no verb, 1 for the certain verb of a clause, 2 for `to` and 3 for a possible verb. */
 function kindOfVerb(part: string): number {
   if (part === 'no') return 0;
   if (part === 'to') return 2;

@@ -1,7 +1,10 @@
-/** How far a homograph looks: the topic of a sentence shows within a dozen words. */
+/**
+ * The number of characters before and after a homograph that belong to its context. The topic of a sentence shows
+ * within a dozen words.
+ */
 export const REACH = 110;
 
-/** A span of a text with no more around it than its context. */
+/** A span in a text that is cut down to the context of the span. */
 export interface SpanInContext {
   readonly text: string;
   readonly start: number;
@@ -9,8 +12,9 @@ export interface SpanInContext {
 }
 
 /**
- * As much of a text around a span as `readContext` looks at: it finds the same there as in the whole. Apart from it, so that a web page, which
- * cuts contexts and has the background read them, does without its patterns.
+ * Cuts a text to the part around a span that `readContext` reads. `readContext` finds the same context in this part as
+ * in the whole text. The function is in a separate file because a web page cuts contexts and has the background read
+ * them. The page therefore does not need the patterns of `readContext`.
  */
 export function cutContext(text: string, start: number, end: number): SpanInContext {
   const from = Math.max(start - REACH - 1, 0);

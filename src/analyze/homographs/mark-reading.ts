@@ -6,7 +6,7 @@ import { keyOfReading } from './word-key.ts';
 
 /**
  * Margin for a word without other words around it (in a list or heading). Such a word gets a reading only if its other
- * reading is rare: house, but not read.
+ * reading is rare. For example, "house" gets a reading and "read" does not.
  */
 const SURE_ALONE = 3;
 

@@ -18,7 +18,7 @@ interface ReadingPlace {
 export interface ReadingRow {
   /** The words that the rule applies to. */
   readonly words: string;
-  /** The place in words, unlike the other rows of the word. */
+  /** A description of the place in words. Each row of a word has a different description. */
   readonly name: string;
   /** Number of the reading, as in homographs.tsv. */
   readonly reading: number;
@@ -57,8 +57,9 @@ interface ReadingRules {
 let made: ReadingRules | undefined;
 
 /**
- * For places of children's texts that the learnt weights know too little of, because an encyclopedia seldom has them (pig, tears,
- * `have you read`), and for words they do not have. Made with the first homograph that is met.
+ * Returns the rules for readings. The rules cover places in children's texts that the learnt weights know too little
+ * about, because an encyclopedia seldom has such places (pig, tears, `have you read`). The rules also cover words
+ * without weights. They are created when the first homograph is met.
  */
 export function readingRules(): ReadingRules {
   if (made) return made;

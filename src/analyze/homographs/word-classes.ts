@@ -35,9 +35,9 @@ export const PART_BY_ENDING: Readonly<Record<string, string>> = {
 };
 
 /**
- * Returns the class of a piece of a context: `edge` beyond the sentence, `mark` for punctuation, `name` for a word with
- * a capital, `other` for the rest. `first` means that the sentence starts with this piece, so a capital is no evidence
- * of a name.
+ * Returns the class of a piece of a context: `edge` at or beyond the end of the sentence, `mark` for other punctuation,
+ * the class of a listed small word, `name` for another word with a capital (unless it ends in an owner's s), the class
+ * that the ending shows, or `other`.
  */
 export function classOf(piece: string | undefined, first = false): string {
   if (piece === undefined) return 'edge';

@@ -1,7 +1,7 @@
 import { classOf, PART_BY_ENDING } from './word-classes.ts';
 import parts from './word-parts.json' with { type: 'json' };
 
-/** Created for the first homograph in a text, so no page or background waits for it at its start. */
+/** Created for the first homograph in a text, so that no page or background waits for this map when it starts. */
 let known: ReadonlyMap<string, string> | undefined;
 
 function readParts(): ReadonlyMap<string, string> {
@@ -11,9 +11,11 @@ function readParts(): ReadonlyMap<string, string> {
 }
 
 /**
- * The class of a piece of a context: the class of a small word (`article`, `to`), else its parts of speech, the usual one first: n noun, N
- * plural, v verb, z verb with -s, d past, e participle, g -ing, a adjective, r adverb, x not known. So `work` is nv, `went` d, `sunny` a.
- * Parts were counted in the Brown corpus (src/data/homographs/learn-from-brown.ts); only words whose ending says otherwise are listed.
+ * Returns the class of a piece of a context. The class of a small word is its own name (`article`, `to`). The class of
+ * any other word is its parts of speech, the usual one first: n noun, N plural, v verb, z verb with -s, d past, e
+ * participle, g -ing, a adjective, r adverb, x not known. So `work` is nv, `went` d, `sunny` a.
+ * Parts of speech were counted in the Brown corpus (src/data/homographs/learn-from-brown.ts). Only words whose ending
+ * says otherwise are listed.
  */
 export function partsOf(piece: string | undefined, first: boolean): string {
   if (piece === undefined || first) return findParts(piece, first);
@@ -25,7 +27,7 @@ export function partsOf(piece: string | undefined, first: boolean): string {
   return found;
 }
 
-/** A cache of the parts of pieces inside sentences. The same few hundred pieces are around most homographs. */
+/** A cache of the parts of speech of pieces inside sentences. The same few hundred pieces are around most homographs. */
 const met = new Map<string, string>();
 const MOST = 4000;
 

@@ -16,9 +16,12 @@ import type { AffixForm, Correspondence, MadeBy, ReadingRecord, TableWord } from
 export interface Lexicon {
   /** Number of words. */
   readonly size: number;
-  /** The entry of a word in lower case with straight apostrophes, or null. */
+  /** Returns the entry of a word in lower case with straight apostrophes, or null. */
   find(word: string): TableWord | null;
-  /** The part of a British pronunciation that no rule knows: its units, or the place of each weak and full er; or null. */
+  /**
+   * Returns the facts about a British pronunciation that no rule can give: the units of the word, or the place of each
+   * weak and full er. Returns null if there are no such facts.
+   */
   findBritish(word: string): string | null;
 }
 
@@ -38,7 +41,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const units: Correspondence[] = [];
   const codes: (readonly Correspondence[])[] = [];
   const affixes = header.affixes.map(([letters, sound, kind]): AffixForm => ({ letters, sound, kind }));
-  /** The units of a code, made when the first word has it. */
+  /** Returns the units of a code. They are created for the first word that has the code. */
   function unitsOf(code: number): readonly Correspondence[] {
     codes[code] ??= header.codes[code]!.map((place) => {
       const [letters, sound] = header.units[place]!;
@@ -81,7 +84,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       if (rest === LONG) rest = bytes[at++]!;
       const body = at + rest;
       const bodyLength = bytes[body]!;
-      // Four bits hold at most 15, so 15 also stands for longer shared beginnings. The remaining letters then decide.
+      // Four bits hold at most 15, so 15 can also mean a longer shared beginning. The remaining letters then decide.
       if (shared === LONG && same > LONG) same = LONG;
       if (shared < same) return null;
       if (shared === same) {
@@ -168,7 +171,10 @@ function madeFrom(affix: AffixForm, base: number): MadeBy {
 const TAB = 9;
 const LINE_END = 10;
 
-/** So many bytes are made letters in one call, as a list and not spread: sign by sign takes as long as all else to open the table. */
+/**
+ * The number of bytes that one call converts to text. The bytes are passed as a list and are not spread. Converting one
+ * character at a time takes as long as the rest of opening the table.
+ */
 const AT_ONCE = 4096;
 
 /** Converts plain bytes to text, one character for each byte. */

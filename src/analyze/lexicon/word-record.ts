@@ -30,8 +30,10 @@ export interface MadeBy {
 }
 
 /**
- * The record of one reading in the table. `whole`: its units, and perhaps what it is made of (confusion, whose
- * -sion is one unit, of confuse). `affixed` and `compound` are put together from the readings of their parts.
+ * The record of one reading in the table.
+ * - `whole` has its own units, and sometimes the word that it is made of: confusion, whose -sion is one unit, is made
+ * of confuse.
+ * - `affixed` and `compound` are put together from the readings of their parts.
  */
 export type ReadingRecord =
   | { readonly kind: 'whole'; readonly units: readonly Correspondence[]; readonly madeBy: MadeBy | null }

@@ -1,6 +1,6 @@
 import affixes from './affixes.json' with { type: 'json' };
 
-/** The last sound of a base for which a suffix is said this way. */
+/** The kind of last sound that a base must have for this pronunciation of a suffix. */
 export type Allomorph = 'any' | 'voiceless' | 'voiced' | 'sibilant' | 't-d';
 
 export interface Sounding {

@@ -114,7 +114,7 @@ export const STEM_RULES: readonly StemRule[] = [
  * gives hopp and hop (double). The caller decides which base is a word and sounds right. The list is empty if the word
  * does not end in the suffix or if the remaining letters have no vowel.
  *
- * The stems include those of {@link addSuffix} in reverse, and those of spellings in use that break the rules: a kept e
+ * The stems include the reverse of {@link addSuffix} and the stems of spellings in use that break its rules: a kept e
  * (likeable, ageing, mileage), a lost e (argument, awful, truth), a doubled l or p without stress (travelled,
  * worshipped), an undoubled consonant (focused), quizzes, and the v of leaves.
  */

@@ -7,8 +7,9 @@ export interface RootedWord {
 }
 
 /**
- * Roots by their letters. Each has the words that contain the letters but not the root. The meanings are in the
- * catalogue. This is an own list of the roots most frequent in lists for grade 3 and 4 (common practice, no source).
+ * Roots by their letters. Each root has the words that contain the letters but not the root. The meanings are in the
+ * catalogue. The list is our own and has the roots most frequent in lists for grades 3 and 4 (common practice, no
+ * source).
  */
 const ROOTS: readonly (readonly [row: string, letters: RegExp, not?: RegExp])[] = [
   [
@@ -32,8 +33,8 @@ const ROOTS: readonly (readonly [row: string, letters: RegExp, not?: RegExp])[] 
 ];
 
 /**
- * Beginnings, each with the Latin roots and stems that may follow. A beginning counts only before one of these. The et
- * of comet is none of them, so comet has no beginning. A $ in the data is the end of the word.
+ * Beginnings, each with the Latin roots and stems that may follow. A beginning counts only before one of these roots or
+ * stems. The et of comet is not in the list, so comet has no beginning. A $ in the data marks the end of the word.
  */
 const BEGINNINGS: readonly (readonly [row: string, letters: string, next: RegExp])[] = followers.flatMap(
   ({ beginnings, stems }) =>

@@ -27,8 +27,8 @@ const ENDINGS: Readonly<Record<string, PatternId>> = {
 
 /**
  * Lists the finer rows for the last step in the making of a word: boats has -s as /s/, can't is a contraction with not,
- * gulls' has several owners, beginning doubles a consonant in a longer base, shelves changes f to v. let's has none,
- * because it is no kind of its own.
+ * gulls' has several owners, beginning doubles a consonant in a longer base, shelves changes f to v. There is no finer
+ * row for let's, because let's is not a kind of its own.
  * @param baseSyllables Number of syllables in the word's base.
  */
 export function listKinds(

@@ -57,7 +57,7 @@ export function listRequirements(
   return parts.length === 0 ? requireWhole(built, given) : requireMade(built, given, parts);
 }
 
-/** The needs of a word that is made of no others. */
+/** Returns the needs of a word that is not made of other words. */
 function requireWhole(
   built: BuiltWord,
   { word, units, syllables, vowels, divisions }: WordToRequire,
@@ -73,7 +73,10 @@ function requireWhole(
   return { requires: sorted(own), ...(fine && { fine }), ...(roots && { roots }) };
 }
 
-/** The parts of a word that finer rows of the catalogue ask for: its endings, the units outside of them, how it divides. */
+/**
+ * Returns the parts of a word that the finer rows of the catalogue need: its endings, the units outside of its endings,
+ * and its divisions.
+ */
 function findFiner(built: BuiltWord, units: readonly Unit[], divisions: readonly PatternId[]) {
   const endings = findEndings(built.parts, units);
   const covered = new Set(endings.flatMap((ending) => ending.units));
@@ -84,7 +87,7 @@ function findFiner(built: BuiltWord, units: readonly Unit[], divisions: readonly
   };
 }
 
-/** The needs of a word that is put together from others. */
+/** Returns the needs of a word that is put together from other words. */
 function requireMade(
   built: BuiltWord,
   { word, units, syllables, vowels, divisions }: WordToRequire,
@@ -97,7 +100,7 @@ function requireMade(
     ? ownNeeds(built, units, syllables, vowels)
     : new Set(units.map(({ pattern }) => pattern));
   const joint = new Set([...joining, ...[...own].filter((id) => !ofParts.has(id))]);
-  // A reader who knows you as a whole word can read you're, regardless of the pronunciation of its ou.
+  // A reader who knows “you” as a whole word can read “you're”, regardless of the pronunciation of its ou.
   if (built.affixes.at(-1)?.kind === 'contraction') joint.delete(IRREGULAR);
   else if (built.ownSpellings && hasOtherIrregular(units, parts)) joint.add(IRREGULAR);
   const kinds = listKinds(built, units, parts[0]!.reading.syllables.length);
@@ -141,7 +144,7 @@ const ROOTED: ReadonlySet<PatternId> = new Set(
   finerRows.filter(({ finer }) => finer === 'root').map(({ id }) => id),
 );
 
-/** The needs of the last step in its making. */
+/** Returns the needs of the last step in the making of a word. */
 function joiningNeeds({ affixes }: BuiltWord, units: readonly Unit[]): PatternId[] {
   const outer = affixes.at(-1);
   if (!outer) return [];

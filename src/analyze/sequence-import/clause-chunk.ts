@@ -13,7 +13,7 @@ export interface Spelled {
   readonly examples: string[];
   /** Whether the letters are in the list of a sound that they cannot have. */
   readonly odd: boolean;
-  /** The number of sounds of the letters that are meant, which may be all. It is 0 if the text gives no number. */
+  /** The number of the letters' sounds that are meant, which may be all. It is 0 if the text gives no number. */
   every: number;
   /** Whether the examples follow a whole list of letters: "th, wh (thin, when)". */
   spread: boolean;
@@ -28,7 +28,7 @@ export interface Chunk {
   readonly start: number;
   readonly phrases: Phrase[];
   readonly spelled: Spelled[];
-  /** The number of lexemes understood, and of those not understood. */
+  /** The number of lexemes that were understood. `unknown` is the number of lexemes that were not understood. */
   known: number;
   unknown: number;
   /** Whether the chunk is a heading whose list follows in other chunks. Such a heading teaches nothing itself. */
@@ -37,7 +37,7 @@ export interface Chunk {
   hedged: boolean;
   /** Whether the chunk lists exceptions to the pattern it names. The teacher has to say which they are. */
   asks: boolean;
-  /** Words that show the pattern its headings teach: cake in "silent e: cake". */
+  /** Words that show the pattern of the chunk's headings: cake in "silent e: cake". */
   readonly examples: string[];
   /** Whether the chunk says that nothing new is taught. */
   rest: boolean;

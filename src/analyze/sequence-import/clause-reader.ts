@@ -82,7 +82,8 @@ export class ClauseReader extends ClauseState {
       spread: false,
     };
     const list = this.listOf(inScope);
-    // "two-letter consonants: sh" lists letters that its heading cannot mean. The list counts then.
+    // A list may have letters that its heading cannot mean: "two-letter consonants: sh". The list then counts, not the
+    // heading.
     const opens = scope !== null && scope.chunk === this.chunk && scope.chunk.spelled.length === 0;
     if (!inScope && opens && (scope.strong || !this.broken)) scope.chunk.announces = isOpen(scope.heading);
     if (!inScope && list === null) this.scope = null;
@@ -95,7 +96,7 @@ export class ClauseReader extends ClauseState {
     chunk.known += 1;
   }
 
-  /** Whether the heading before letters can mean them. */
+  /** Whether the heading before some letters can mean these letters. */
   private isInScope({ candidates, letters }: Spelling): boolean {
     const { scope } = this;
     // Nobody lists the b of lamb as a spelling of /m/.
@@ -111,7 +112,7 @@ export class ClauseReader extends ClauseState {
     return [...(placed.length > 0 ? [place] : []), ...named];
   }
 
-  /** Whether letters do not go with what stands around them. */
+  /** Whether letters do not fit the text around them. */
   private isOdd({ letters }: Spelling, inScope: boolean): boolean {
     const { scope } = this;
     if (inScope) return false;
@@ -123,7 +124,7 @@ export class ClauseReader extends ClauseState {
     return unlike || (vowel && (this.misread || (this.nicknamed && letters.length === 1)));
   }
 
-  /** The chunk that letters go on with; null where they begin one. */
+  /** Returns the chunk that the letters continue. Returns null if the letters begin a new chunk. */
   private listOf(inScope: boolean): Chunk | null {
     const { scope } = this;
     if (scope === null || scope.chunk !== this.chunk) return null;
@@ -134,7 +135,7 @@ export class ClauseReader extends ClauseState {
     return !shown && (inScope || (strong && chunk.spelled.length > 0)) ? chunk : null;
   }
 
-  /** Whether the words before letters are only a name that nobody knows: "Puffin letters -ed". */
+  /** Whether the words before letters are only an unknown name: "Puffin letters -ed". */
   private isNicknamed({ mark, text }: Lexeme): boolean {
     const explicit = mark !== 'none' || text.includes('_');
     return explicit && !this.broken && this.chunk?.known === 0 && !this.chunk.rest;
@@ -172,7 +173,7 @@ export class ClauseReader extends ClauseState {
     return schwa?.candidates.some((id) => within.has(id)) === true ? schwa : null;
   }
 
-  /** One bare letter right after other words may be anything: "words with r". */
+  /** Whether a single bare letter directly follows other words. Such a letter may mean anything: "words with r". */
   private standsInProse({ text, mark }: Lexeme): boolean {
     if (text.length > 1 || mark !== 'none') return false;
     const before = this.lexemes[this.at - 1];

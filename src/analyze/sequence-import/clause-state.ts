@@ -19,14 +19,14 @@ function sideOf(place: string): 'start-' | 'end-' | '' {
 export class ClauseState {
   readonly lexemes: readonly Lexeme[];
   chunk: Chunk | null = null;
-  /** The last sounds were named by letters without slashes: "ed = t, d, id". */
+  /** Whether the last sounds were written as letters without slashes: "ed = t, d, id". */
   saidAsLetters = false;
   /** Whether a divider separates the next word from the text before it. */
   broken = true;
   scope: HeadingScope | null = null;
   /** Whether examples follow. */
   hinting = false;
-  /** Examples were listed up to the last comma: "as in go, me". */
+  /** Whether examples were listed up to the last comma: "as in go, me". */
   trailing = false;
   /** Whether the words before leave open how the parts belong together. */
   hedging = false;
@@ -35,7 +35,7 @@ export class ClauseState {
   /** Whether the current word is in brackets that say more about the text before them. */
   aside = false;
   depth = 0;
-  /** Whether "with" or a similar word came before, which may mean anything: "vowels with r". */
+  /** Whether "with" or a similar word came before. Such a word may mean anything: "vowels with r". */
   loose = false;
   readonly chunks: Chunk[] = [];
   /** The last heading that has no letters and is followed by a comma: "digraphs, such as sh". */
@@ -46,9 +46,9 @@ export class ClauseState {
   place: 'start-' | 'end-' | '' = '';
   /** Index of the lexeme being read. */
   at = 0;
-  /** Whether everything from here on is a guess. */
+  /** Whether all later chunks are guesses. */
   private doubtful = false;
-  /** The last divider was the word "and". */
+  /** Whether the last divider was the word "and". */
   joined = false;
   /** Start of the words before the next chunk that teach nothing themselves. */
   private pending: number | null = null;
@@ -57,13 +57,13 @@ export class ClauseState {
   private ending = false;
   /** Whether the words before "and" teach nothing yet. */
   private carried = false;
-  /** Whether the last word was prose, neither letters nor a phrase. */
+  /** Whether the last word was prose rather than letters or a phrase. */
   prose = false;
   /** Whether a heading was not understood or does not fit its list. */
   protected misread = false;
   protected nicknamed = false;
 
-  /** Hears the name of each rule that was applied to a heading. */
+  /** Is called with the name of each rule that was applied to a heading. */
   readonly used: (rule: string) => void;
 
   constructor(lexemes: readonly Lexeme[], used: (rule: string) => void = () => {}) {
@@ -83,13 +83,13 @@ export class ClauseState {
     return this.chunk?.spelled.at(-1);
   }
 
-  /** Makes everything from here on unsure, and the heading before as well. */
+  /** Makes all later chunks guesses, and the current chunk unsure as well. */
   doubt(): void {
     this.doubtful = true;
     if (this.chunk !== null) this.chunk.asks = true;
   }
 
-  /** Makes everything from here on a guess, because some text before it was not understood. */
+  /** Makes all later chunks guesses, because some text before them was not understood. */
   unsure(): void {
     this.doubtful = true;
   }
@@ -123,7 +123,10 @@ export class ClauseState {
     }
   }
 
-  /** Ends a list at a full stop: "/oo/: ew, ue. Spelling u" begins anew. In "Blends. Bl, cl" the list is still to come. */
+  /**
+   * Ends a list at a full stop. In "/oo/: ew, ue. Spelling u" the list ends after ue. In "Blends. Bl, cl" the list of
+   * the heading is still to come.
+   */
   endSentence(): void {
     this.trailing = false;
     if (this.scope !== null && this.scope.chunk.spelled.length > 0) this.scope = this.announced = null;
@@ -199,7 +202,7 @@ export class ClauseState {
     }
   }
 
-  /** Makes an item of words that teach nothing, if nothing else is between two commas. */
+  /** Makes an item of words that teach nothing if they are alone between two commas. */
   private closePending(): void {
     if (this.pending === null) return;
     const known = this.chunk !== null && this.chunk.known > 0;

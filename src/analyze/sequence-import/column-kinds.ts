@@ -1,6 +1,6 @@
 /**
- * The content of a column, or of a line that begins with such a name and a colon. `step` names the step. `title` names
- * the step and says what it teaches, unless another cell says so more precisely.
+ * The kind of content in a column, or in a line that begins with a column's name and a colon. `step` is the name of the
+ * step. `title` names the step and says what it teaches, unless another cell says so more precisely.
  */
 export type CellKind = 'step' | 'title' | 'patterns' | 'by-sight' | 'notes' | 'examples';
 
@@ -25,7 +25,7 @@ const kinds: ReadonlyMap<string, CellKind> = new Map(
  * text.
  */
 export function findColumnKind(name: string): CellKind | null {
-  // Longer than any column name. This skips whole paragraphs.
+  // Skips whole paragraphs. No column name is this long.
   if (name.length > 60) return null;
   const plain = name
     .toLowerCase()
@@ -34,7 +34,7 @@ export function findColumnKind(name: string): CellKind | null {
     .replace(/\bwds?\b/g, 'words')
     .replace(/\b(?:hi|high) freq\b/g, 'high frequency')
     .trim();
-  // "cc (raccoon)" is about letters.
+  // In "cc (raccoon)" the cc means letters and is not a column's name.
   if (plain === 'cc' && name.includes('(')) return null;
   return kinds.get(plain) ?? (name.trim() === '#' ? 'step' : null);
 }
@@ -61,8 +61,8 @@ const telling: readonly (readonly [CellKind, RegExp])[] = [
 ];
 
 /**
- * Returns the content that the head of a column announces. It is less strict than `findColumnKind` and is used for a
- * line known to be a head. A longer text than `longest` words must be an exact name.
+ * Returns the content that the head of a column announces. This function is less strict than `findColumnKind` and is
+ * used for a line known to be a head. A text of more than `longest` words must be an exact name.
  */
 export function findHeadKind(name: string, longest = 4): CellKind | null {
   // "Spelling list" may announce words or their spellings. The cells decide.

@@ -40,7 +40,7 @@ function cutSightSentence(part: string): readonly string[] {
         findColumnKind(name.slice(0, length).join(' ').replace(/:$/, '')) === 'by-sight',
     );
     const next = part.slice(index + end.length);
-    // A sentence also ends before such a list.
+    // Also cuts before a sentence that begins with the name of a by-sight list.
     const lists = sightName.test(next);
     if (listed || lists) cuts.push(index + end.length);
   }
@@ -49,7 +49,10 @@ function cutSightSentence(part: string): readonly string[] {
 
 const sightName = /^(?:new |more )?(?:sight|high[- ]frequency|tricky|irregular|memory) words?\b/i;
 
-/** "Sight words have, give, live (they break the rule)" is a list, even if its words have other meanings elsewhere. */
+/**
+ * Matches a list of by-sight words, even if its words have other meanings elsewhere: "Sight words have, give, live
+ * (they break the rule)".
+ */
 const sightList = new RegExp(
   `${sightName.source}(?:\\s*:)?\\s+[\\p{L}'’]+\\s*,\\s*[\\p{L}'’]+(?:\\s*[,(]|$)`,
   'iu',
@@ -179,14 +182,14 @@ const listed =
 /** Words with one short vowel that are read as they are written. Such words after "words" may also be examples. */
 const regular = /^(?!(?:is|his|as|has|of|was|put|want|to|do)$)[^aeiouy]{0,2}[aeiou][^aeiouywr]{1,2}$/;
 
-/** Cuts out a list of nothing but words so common that they are taught by sight: "and the words is, his". */
+/** Cuts out lists that contain only words so common that they are taught by sight: "and the words is, his". */
 function cutAtWords(part: string): readonly (string | Clause)[] {
   const pieces: (string | Clause)[] = [];
   let after = 0;
   for (const found of part.matchAll(listed)) {
     const words = readWords(found.groups!.list!.replace(/\band\b|&/g, ','));
     const known = words.every((word) => commonWords.has(word) || commonWords.has(word.toLowerCase()));
-    // "tricky words: the", "decodable words: am" have names of their own.
+    // Lists such as "tricky words: the" and "decodable words: am" have names of their own.
     const apart =
       /(?:^|[.,;:!?)])\s*$/.test(part.slice(after, found.index)) ||
       /^(?:and|with|plus|then|also)\b/i.test(found[0]);
@@ -205,7 +208,8 @@ function nameBefore(part: string, colon: number): { at: number; kind: CellKind }
   const starts = [...before.matchAll(/(?<![\p{L}\p{N}-])[\p{L}]/gu)].map(({ index }) => index).slice(-4);
   for (const start of starts) {
     const kind = findColumnKind(before.slice(start));
-    // "VCe words: cake" is about VCe. A column name begins the clause or has a capital.
+    // In "VCe words: cake" the content is VCe, and "words" is not a column's name. A column's name begins the clause or
+    // has a capital.
     const lead = before.slice(0, start).trimEnd();
     const begins = /^\p{Lu}/u.test(before.slice(start)) || lead === '' || /[.;,)]$/.test(lead);
     const aside = kind === 'by-sight' && lead.endsWith('(');

@@ -8,20 +8,20 @@ import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { isWord } from './words-or-letters.ts';
 
-/** The reading of a clause: an item for each chunk, and the patterns that each of its letters was settled to. */
+/** The result of reading a clause: an item for each chunk, and the patterns chosen for its letters. */
 export interface ClauseReading {
   readonly items: readonly ReadItem[];
   readonly chunks: readonly Chunk[];
   readonly settled: readonly { readonly spelled: Spelled; readonly ids: Settled['ids'] }[];
   /** The lexemes of the clause. Several lexemes with one meaning are already merged into one. */
   readonly lexemes: readonly Lexeme[];
-  /** Words that were not used, or examples. */
+  /** Words that were not used or were taken for examples. */
   readonly passed: readonly Lexeme[];
 }
 
 /**
- * A sign that a clause means something else. The sign is in the content, not in the way it was read. Either two parts
- * of the clause do not fit together, or an unused word may change the rest.
+ * A sign that a clause means something else than was read. The sign is in the content of the clause, not in the way it
+ * was read. Either two parts of the clause do not fit together, or an unused word may change the rest.
  */
 interface Doubt {
   readonly name: string;
@@ -178,7 +178,7 @@ export const doubts: readonly Doubt[] = [
       const taught = new Set(reading.items.flatMap(({ patterns }) => patterns));
       const isLetters = ({ text, mark }: Lexeme) =>
         (mark !== 'none' || !mayBeWord.test(text) || !isWord(text)) && findSpelling(text, mark) !== null;
-      // The meaning of several words may also be lost: "ee as in feet - contractions with is".
+      // A pattern that several words name may be missing from the items: "ee as in feet - contractions with is".
       const isLost = ({ kind, ids = [] }: Lexeme) =>
         kind === 'meant' && ids.length > 0 && !ids.some((id) => taught.has(id));
       return reading.passed.some(isLetters) || (taught.size > 0 && reading.lexemes.some(isLost))
@@ -195,7 +195,7 @@ export const doubts: readonly Doubt[] = [
         if (kind !== 'word' || i === 0 || !joins.test(text)) return [];
         const next = lexemes.slice(i + 1).find((one) => !/^(?:a|an|the|other)$/.test(one.text));
         const at = chunks.findIndex(({ start }) => start === next?.start);
-        // "y to i before -es" teaches both.
+        // "y to i before -es" teaches the change and the ending.
         return at > 0 && items[at]!.patterns.some((id) => !isSuffix(id)) ? [at] : [];
       }),
   },

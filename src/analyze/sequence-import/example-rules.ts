@@ -119,12 +119,13 @@ export const exampleRules: readonly WordRule[] = [
       if (last === undefined && lexeme.mark === 'none' && joinsWords(reader.lexemes, reader.at, lexeme.text))
         return 0;
       if (lexeme.text === 'or' && !standsForLetters(reader.lexemes, reader.at)) return 0;
-      // A letter within examples is a word: "ay: may I play". In "p like pig and t like top" there are two letters.
+      // A single letter among examples is a word: "ay: may I play". A letter with an example of its own is a letter: "p
+      // like pig and t like top".
       const next = reader.lexemes[reader.at + 1];
       const shown = next?.kind === 'hint' || /^(?:like|as)$/.test(next?.text ?? '');
       if (lexeme.text.length === 1 && lexeme.mark === 'none' && !shown) return 0;
       // Letters after other letters need an example first. Letters after a phrase need none: "longer words: er, or".
-      // Another case is "-ng words: ang, ing".
+      // Endings after ng or nk need none either: "-ng words: ang, ing".
       const unit = rimes[lexeme.text] !== undefined && /^n[gk]$/.test(last?.spelling.letters ?? '');
       const starts =
         unit ||
@@ -163,7 +164,7 @@ export const exampleRules: readonly WordRule[] = [
         ) &&
         !(last !== undefined && fits(text, last.spelling.letters))
       ) {
-        // The letters in "h (review)" are not new, or may not be.
+        // The letters in "h (review)" may not be new.
         if (/^(?:review|revisit|recap)$/.test(text) && reader.chunk !== null) reader.chunk.hedged = true;
         return 1;
       }
@@ -225,7 +226,7 @@ export const exampleRules: readonly WordRule[] = [
   },
 ];
 
-/** Words before letters or a phrase that are not examples themselves. */
+/** Words that introduce letters or a phrase and are not examples themselves. */
 const leadsToLetters =
   /^(?:the|spellings?|words?|add|adding|divide|dividing|suffix|suffixes|prefix|prefixes|letters?|initial|final|beginning|ending|endings)$/;
 

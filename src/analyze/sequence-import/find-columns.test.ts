@@ -58,7 +58,7 @@ test.each(columnRules)('the rule “$name” applies to $example, not to $counte
   expect(said(rule.counterExample)).not.toBe(rule.name);
 });
 
-/** What teachers call a second column of what is taught. Common practice, no source. */
+/** Names that teachers give to a second column of taught content (common practice, no source). */
 const seconds =
   "Also This Week|Word Study|Word Parts|Spelling Focus|New Concept|Second Skill|Syllables|Morphology|Other|Plus|Endings|New Patterns|Encoding|Spelling Rule|What's New|Secondary focus|Mini Lesson|Small group|Weekly focus|Lesson focus|Unit focus|Rule of the Week|Introduced|New this week|Affixes|Word Analysis|Long words|Multisyllabic|Skill 2|Part 2|Also|Syllables / Longer Words|Mid-week|Day 3-5|Sub-skill|Reading and Spelling|Additional Skill|Details|Step 2|Unit skill|Week's new sounds|Taught Wed".split(
     '|',

@@ -216,7 +216,7 @@ export const columnRules: readonly ColumnRule[] = [
   },
 ];
 
-/** Returns the first rule that applies to a column beside the others. */
+/** Returns the first rule that applies to a column. `all` are all columns of the table. */
 export function ruleFor(column: Column, all: readonly Column[]): ColumnRule {
   return columnRules.find(({ applies }) => applies(column, all))!;
 }
@@ -230,7 +230,7 @@ function settleTitles(columns: readonly Column[], kinds: readonly CellKind[]): r
   if (focus < 0) return kinds;
   const counts = columns.filter((_, i) => kinds[i] === 'step');
   const fine = counts.filter(({ all }) => all.length > 1 && new Set(all).size === all.length);
-  // A week's number is shorter than its dates.
+  // A column of week numbers is preferred to a column of dates, because numbers are shorter.
   const finest = fine.findLast(({ cells }) => share(cells, isDate) < 0.5) ?? fine.at(-1);
   return kinds.map((kind, i) => {
     if (i === focus) return 'title';
@@ -266,8 +266,8 @@ function isCommon(cell: string): boolean {
 }
 
 /**
- * Whether a column has common words on many lines, unlike another column of words without a name: which, their beside
- * shelf, bench.
+ * Whether a column has common words on many lines and another column of words without a name has few: which, their
+ * beside shelf, bench.
  */
 function isCommoner(cells: readonly string[], all: readonly Column[]): boolean {
   const common = (column: readonly string[]) => share(column, isWords) > 0.6 && share(column, hasCommon);

@@ -2,7 +2,7 @@ import { findColumnKind, findHeadKind } from './column-kinds.ts';
 import { type Rows, splitCells } from './split-cells.ts';
 import { markDates, readStepHeading } from './step-heading.ts';
 
-/** The rows of the table in a text, with the lines before it. The value is null if the text is a list or prose. */
+/** The rows of the table in a text, with the lines before the table. */
 export interface FoundTable {
   readonly before: readonly string[];
   readonly rows: Rows;
@@ -11,8 +11,11 @@ export interface FoundTable {
 }
 
 /**
- * Finds a table. The cells are separated by tabs or bars, by commas or semicolons under a head, or by wide gaps under a
- * head, or there is one cell a line as some pages copy. If the steps are side by side, the columns become rows.
+ * Finds the table in a text. Returns null if the text is a list or prose. Cells may be separated in these ways:
+ * - by tabs or bars
+ * - by commas, semicolons or wide gaps, under a head
+ * - by line ends, as some pages copy their cells
+ * If the steps are side by side, the columns become rows.
  */
 export function findRows(text: string): FoundTable | null {
   const table = findDivided(text);
@@ -53,8 +56,8 @@ function findDivided(pasted: string): FoundTable | null {
 const bulletTab = /^([ \t]*(?:[•◦▪●○‣·*–-]|\(?(?:\d{1,3}|[A-Za-z])[.)]))\t/gm;
 
 /**
- * Turns a table whose steps are side by side: `Week 1 | Week 2` above `sh | ch`, once or in several pieces below each
- * other. Returns null for other tables.
+ * Turns a table whose steps are side by side, so that each step becomes a row: `Week 1 | Week 2` above `sh | ch`. The
+ * table may consist of several such pieces below each other. Returns null for other tables.
  */
 function turnRows({ before, rows }: FoundTable): FoundTable | null {
   const isHead = (row: readonly string[]) => {
@@ -94,8 +97,8 @@ function turnRows({ before, rows }: FoundTable): FoundTable | null {
 }
 
 /**
- * Whether cells name columns. At least two cells must be names, one of them an exact name, and at most one cell may be
- * something else. In the first row of a table every second cell may have a name of its own.
+ * Whether cells name columns. At least two cells must be names, and one of these must be an exact name. At most one
+ * cell may be something else. In the first row of a table, about half of the cells may be something else.
  */
 export function namesColumns(cells: readonly string[], first = false): boolean {
   const filled = cells.filter((cell) => cell.trim() !== '');
@@ -139,7 +142,7 @@ function barRows(lines: readonly string[]): FoundTable {
     );
   const rows = lines
     .slice(first)
-    // The rule under a Markdown head: |---|:--:|
+    // Skips the line under a Markdown head: |---|:--:|
     .filter((line) => !/^[\s|:+=-]+$/.test(line))
     .map((line) =>
       inside(line.trim())
@@ -150,8 +153,8 @@ function barRows(lines: readonly string[]): FoundTable {
 }
 
 /**
- * Finds lines that begin with a step's number and continue after slashes: `3 / f, b / short i / it, in`. A line above
- * may contain the names.
+ * Finds lines that begin with a step's number and continue after slashes: `3 / f, b / short i / it, in`. The line above
+ * them may contain the names of the columns.
  */
 function slashRows(lines: readonly string[]): FoundTable | null {
   const split = (line: string) => line.trim().split(/\s+\/(?:\s+|$)/);
@@ -210,19 +213,19 @@ function addTo(row: string[], more: readonly string[]): void {
   more.forEach((text, i) => {
     if (text === '') return;
     const before = row[i] ?? '';
-    // "ie" continues "ee, ea,". A capital begins something else.
+    // A text such as "ie" continues the list "ee, ea,". A text with a capital begins a new line.
     const joint = before === '' ? '' : /[,;:/+&(-]$/.test(before) || !/^\p{Lu}/u.test(text) ? ' ' : '\n';
     row[i] = before + joint + text;
   });
 }
 
-/** The most names of columns above cells on lines of their own. */
+/** The most column names that a table with one cell a line may have. */
 const MOST_NAMES = 6;
 
 /**
- * Finds tables with one cell a line, where rows differ in length. The names of the columns also have one line each. The
- * rows begin with the numbers 1, 2, 3, as pages of a file copy. Repeated names, and lines that are above them each
- * time, are left out.
+ * Finds tables with one cell a line and rows of different lengths, as pages of a file are copied. The names of the
+ * columns also have one line each. The rows begin with the numbers 1, 2, 3. Repeated names and repeated lines above
+ * them are left out.
  */
 function countedRows(lines: readonly string[]): FoundTable | null {
   const all = lines.map((line) => line.trim());

@@ -6,7 +6,10 @@ export function fits(word: string, letters: string): boolean {
   return at >= 0 && /^[^aeiou]{1,3}e/.test(word.slice(at + 1));
 }
 
-/** Whether letters are part of longer ones. The letter `s` is part of `es`, but `a_e` is part of none. */
+/**
+ * Whether letters are part of a longer spelling. For example, `s` is part of `es`, but `a_e` is part of no other
+ * spelling.
+ */
 export function isWithin(letters: string, longer: string): boolean {
   return longer.length > letters.length && longer.includes(letters);
 }

@@ -296,7 +296,7 @@ export const headingPhrases: readonly (readonly [
     [...family('final syllable', 'consonant-le')],
   ],
   ['root|latin root|greek root|word root|base and root', [], false, [...starting('root-')]],
-  // These headings do not say which of many is meant. Without a list the teacher is asked.
+  // These headings do not say which of many affixes is meant. Without a list the teacher is asked.
   ['prefix|prefixe', [], false, starting('prefix-')],
   [
     'affix|affixe',

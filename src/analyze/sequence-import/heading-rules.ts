@@ -4,30 +4,33 @@ import type { ClauseState } from './clause-state.ts';
 import { overlap, type Phrase } from './phrases.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
-/** A heading or sound at a place of a clause. */
+/** A heading or sound that was found in a clause. */
 export interface HeadingAt {
   readonly phrase: Phrase;
   readonly lexeme: Lexeme;
-  /** How many words it has. */
+  /** The number of words in the heading. */
   readonly words: number;
-  /** It is a sound between slashes. */
+  /** Whether the heading is a sound between slashes. */
   readonly sound: boolean;
-  /** It is one more sound of the last letters. */
+  /** Whether the heading is one more sound of the last letters. */
   readonly again: boolean;
-  /** The chunk it may say something of; null where something divides the two. */
+  /** The chunk that the heading may describe. It is null if something separates the two. */
   readonly beside: Chunk | null;
 }
 
 export interface HeadingRule {
   readonly name: string;
-  /** A clause it applies to, and one much like it that it must leave alone. */
+  /** A clause to which the rule applies. `counterExample` is a similar clause that the rule must leave alone. */
   readonly example: string;
   readonly counterExample: string;
-  /** Whether the rule applies to a heading; then it was read. */
+  /** Reads a heading by the rule. Returns false if the rule does not apply. */
   readonly reads: (reader: ClauseState, heading: HeadingAt) => boolean;
 }
 
-/** What a heading says of what came before it. In order: the first rule that applies is taken; else it begins anew. */
+/**
+ * Rules for the relation of a heading to the text before it. The first rule that applies is used. If no rule applies,
+ * the heading begins a new chunk.
+ */
 export const headingRules: readonly HeadingRule[] = [
   {
     name: 'a sound that nobody knows',
@@ -35,7 +38,8 @@ export const headingRules: readonly HeadingRule[] = [
     counterExample: '/ā/: ai, ay',
     reads: (reader, { phrase, lexeme }) => {
       if (phrase.within?.size !== 0 || (reader.chunk !== null && !reader.broken)) return false;
-      // It names the letters after it, which are guesses then; alone it is asked.
+      // The unknown sound is the name of the letters after it, which become guesses. If the sound is alone, the teacher
+      // is asked.
       reader.unsure();
       reader.wait(lexeme);
       return true;
@@ -82,7 +86,7 @@ export const headingRules: readonly HeadingRule[] = [
     reads: (reader, { phrase, beside, sound, words }) => {
       if (beside === null || beside.spelled.length > 0 || reader.aside) return false;
       if ((sound && reader.scope?.sound) || !joins(beside, phrase)) return false;
-      // "diphthongs /oi/, /ou/": the heading goes for each sound.
+      // In "diphthongs /oi/, /ou/" the heading applies to each sound.
       if (sound && reader.scope !== null && !reader.scope.sound) reader.announced = reader.scope.heading;
       beside.phrases.push(phrase);
       beside.known += words;
@@ -100,14 +104,17 @@ export const headingRules: readonly HeadingRule[] = [
   },
 ];
 
-/** What stands beside a heading, and whether it is one more sound: "ea says short e (bread) and long a (steak)". */
+/**
+ * Returns the chunk beside a heading, and whether the heading is one more sound of the last letters: "ea says short e
+ * (bread) and long a (steak)".
+ */
 export function besideHeading(
   reader: ClauseState,
   phrase: Phrase,
   sound: boolean,
 ): Pick<HeadingAt, 'again' | 'beside'> {
   const { chunk, last } = reader;
-  // "-ed /t/, /d/" are two sounds of one ending, "ch, /sh/" two spellings.
+  // "-ed /t/, /d/" has two sounds of one ending. "ch, /sh/" has two spellings.
   const said = last !== undefined && last.sounds.length > 0;
   const again = said && (reader.joined || last.every > 0) && phrase.within?.size !== 0 && mayBe(last, phrase);
   const goesOn = reader.aside || reader.hinting || !reader.broken || (said && sound) || again;
@@ -123,14 +130,17 @@ function saysOf(reader: ClauseState, { phrase, beside, sound, again }: HeadingAt
   return sound && !leads && (!reader.broken || mayBe(last, phrase));
 }
 
-/** Patterns of the sounds that endings have. */
+/** The patterns of the sounds that each ending can have. */
 const ENDING_SOUNDS: Readonly<Record<string, readonly PatternId[]>> = {
   s: ['s', 'z'],
   es: ['z', 's', 'suffix-es'],
   ed: ['t', 'd', 'suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'],
 };
 
-/** "-s, /s/ in cats and /z/ in dogs", "-ed, its sounds /t/, /d/": sounds of the ending that was named. */
+/**
+ * Reads a sound of an ending that was named before it: "-s, /s/ in cats and /z/ in dogs", "-ed, its sounds /t/, /d/".
+ * Returns whether there is such an ending.
+ */
 function soundsEnding(reader: ClauseState, phrase: Phrase): boolean {
   const ending = reader.chunks
     .slice(-3)
@@ -145,7 +155,10 @@ function soundsEnding(reader: ClauseState, phrase: Phrase): boolean {
   return true;
 }
 
-/** "-ed (double the consonant)" teaches both, if it is not what the letters mean there. */
+/**
+ * Adds a remark to the letters before it. A remark that is a possible meaning of the letters selects this meaning.
+ * Otherwise the letters and the remark are both taught: "-ed (double the consonant)".
+ */
 function addAside({ chunk, aside, hinting }: ClauseState, phrase: Phrase, last: Spelled): void {
   if (last.spelling.candidates.some((id) => phrase.ids.includes(id)))
     last.sounds.push({ ...phrase, within: new Set(phrase.ids) });
@@ -153,14 +166,17 @@ function addAside({ chunk, aside, hinting }: ClauseState, phrase: Phrase, last: 
     chunk!.phrases.push({ ...phrase, keeps: phrase.ids });
     chunk!.hedged = true;
   }
-  // "h as in hut and schwa": what the letters cannot be may be taught besides.
+  // A phrase that the letters cannot mean may be taught as well: "h as in hut and schwa".
   else if (phrase.ids.length > 0) chunk!.hedged = true;
 }
 
-/** How far back a sound after a list is taken to go for it. */
+/** The most chunks before a sound that the sound may apply to. */
 const LONGEST_LIST = 20;
 
-/** Whether a sound after a colon is that of a whole list of letters before it; if so, it goes for each. */
+/**
+ * Applies a sound after a colon to each of the letters in the list before it. Returns whether the sound fits the whole
+ * list.
+ */
 function soundsList({ chunks }: ClauseState, phrase: Phrase): boolean {
   const list: Spelled[] = [];
   for (let i = chunks.length - 1; i >= Math.max(0, chunks.length - LONGEST_LIST); i--) {
@@ -179,12 +195,12 @@ function joins({ phrases, known }: Chunk, phrase: Phrase): boolean {
   return before === undefined ? known === 0 : overlap(before, phrase);
 }
 
-/** "kn, wr, gn silent letters": goes for all letters before it that it can. */
+/** Applies a heading to all letters before it that it can mean: "kn, wr, gn silent letters". */
 function narrowBack({ chunks, last }: ClauseState, phrase: Phrase): void {
   for (let i = chunks.length - 1; i >= 0; i--) {
     const { phrases, spelled } = chunks[i]!;
     if (phrases.length > 0 || spelled.length === 0) break;
-    // "gh (laugh), gh silent": what has an example of its own is told by it.
+    // Letters with an example of their own are decided by this example: "gh (laugh), gh silent".
     const own = (one: Spelled) => one !== last && one.examples.length > 0;
     if (!spelled.every((one) => one.headings.length === 0 && mayBe(one, phrase) && !own(one))) break;
     for (const one of spelled) one.headings.push(phrase);

@@ -53,7 +53,7 @@ export function importSequence(
   };
 }
 
-/** How many steps at the start only go over what was taught before the plan. */
+/** Returns the number of steps at the start that only go over content taught before the plan. */
 function countOpening(steps: readonly LaidStep[]): number {
   const others = steps.findIndex(
     ({ cells }) =>

@@ -11,14 +11,15 @@ const labelled = /^(?<name>\p{L}[\p{L} /-]{1,34}?)\s*:\s+(?<rest>\S.*)$/u;
 const LABELLED_STEPS = 3;
 
 /**
- * The kind of content after each name before a colon, on the lines of each step. Such lines are a table whose rows are
- * written below each other.
+ * Maps each name before a colon, on the lines of the steps, to the kind of content after the colon. The lines of a step
+ * are then one row of a table, written below each other.
  */
 export type LabelKinds = ReadonlyMap<string, CellKind>;
 
 /**
- * Finds the columns, with their kinds, of a list that says in each step `Focus: long a`, `Spellings: ai, ay`, `Sight
- * words: they`. The result is empty if fewer than two columns name taught content. Then no lines belong together.
+ * Finds the columns of a list whose steps have lines such as `Focus: long a`, `Spellings: ai, ay`, `Sight words: they`.
+ * Returns the kind of each column. The result is empty if fewer than two columns name taught content. Then no lines
+ * belong together.
  */
 export function findLabels(lines: readonly Line[]): LabelKinds {
   const rows: Map<string, string>[] = [];
@@ -42,7 +43,10 @@ export function findLabels(lines: readonly Line[]): LabelKinds {
   return teaching < 2 ? new Map() : new Map(names.map((name, i) => [name, kinds[i]!]));
 }
 
-/** Reads the name and the content of a labelled line as cells of their step's only row. Returns null for other lines. */
+/**
+ * Reads a labelled line into two cells, one for the name and one for the content. Both cells are in the only row of
+ * their step. Returns null for other lines.
+ */
 export function readLabelled(text: string, labels: LabelKinds, row: number): readonly LaidCell[] | null {
   if (labels.size === 0) return null;
   const { name = '', rest = '' } = labelled.exec(text)?.groups ?? {};

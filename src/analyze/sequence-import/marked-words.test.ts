@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { importSequence } from './import-sequence.ts';
 
-test('brackets with common words on one line after another are lists of by-sight words', () => {
+test('brackets with common words on several lines are lists of by-sight words', () => {
   const pasted = ['sh; [they, have]', 'ch; [was, ready]', 'th; [of, said]', 'wh; [what, you]']
     .map((line, i) => `Week ${i + 1}: ${line}`)
     .join('\n');

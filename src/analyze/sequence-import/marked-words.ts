@@ -15,13 +15,17 @@ const marks: RegExp[] = [
 // Round brackets contain examples, unless they are set apart and have several words: "sh, ch; (they, have)".
 marks.push(new RegExp(`(?<=[;.,:–—]\\s*)\\(\\s*(?<list>${word}\\s*,\\s*${list})\\s*\\)`, 'giu'));
 
-/** The fewest lines of a plan with such a list. `COMMON` is the smallest share of common words in these lists. */
+/**
+ * The fewest lines with a list in brackets that a plan must have. `COMMON` is the smallest share of common words in
+ * these lists.
+ */
 const LISTS = 4;
 const COMMON = 0.7;
 
 /**
- * Returns the pattern of the brackets in which a plan lists its by-sight words, if these brackets are of one kind on
- * many lines: `sh; [they, have]`. Returns null for other plans. Examples in brackets are seldom common words.
+ * Returns the pattern of the brackets in which a plan lists its by-sight words: `sh; [they, have]`. The brackets must
+ * be of one kind and contain common words on many lines, because examples in brackets are seldom common words. Returns
+ * null for other plans.
  */
 export function findWordMark(steps: readonly LaidStep[]): RegExp | null {
   const texts = steps.flatMap(({ cells }) =>

@@ -7,7 +7,7 @@ export interface Notation {
   readonly given: readonly Lexeme[];
 }
 
-/** Reads the lexemes from `i` on. Returns null if they are not of this kind. */
+/** Reads the lexemes from `i` on. Returns null if they are not in the notation that is read. */
 export type NotationReader = (lexemes: readonly Lexeme[], i: number) => Notation | null;
 
 /** The patterns for a vowel at the end of a syllable. */
@@ -84,7 +84,7 @@ export function phrase(
   return matchWords(source, ['open', 'is'], (found, whole) => ({ ...whole, kind: 'meant', ids: ids(found) }));
 }
 
-/** Creates a rule for other words that mean a technical phrase. With `over`, a plus sign may be between the words. */
+/** Creates a rule for words that mean the technical phrase `name`. With `over`, a plus sign may be between the words. */
 export function stands(name: string, source: string, over = false): NotationReader {
   const read = matchWords(source, over ? ['break'] : [], (_, whole) => whole);
   return (lexemes, i) => {

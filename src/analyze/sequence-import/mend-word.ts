@@ -40,7 +40,10 @@ const shortened: Readonly<Record<string, string>> = {
   betw: 'between',
 };
 
-/** Shorter words are too similar to many other words. */
+/**
+ * The fewest letters of a technical word that a mistyped word can mean. Shorter words are too similar to many other
+ * words.
+ */
 const SHORTEST = 5;
 
 /** Technical words, each with its plural. */
@@ -58,9 +61,9 @@ const beginnings = new Map<string, string[]>();
 for (const word of trade) beginnings.set(word[0]!, [...(beginnings.get(word[0]!) ?? []), word]);
 
 /**
- * Returns the technical word that a shortened or mistyped one means: vowls vowels, digrahps digraphs, sfx suffix. Any
- * other word is returned unchanged (towels, blinds). One letter may be missing, doubled or misplaced. The first letter
- * is always right.
+ * Returns the technical word that a shortened or mistyped word means. For example, vowls means vowels, digrahps means
+ * digraphs and sfx means suffix. Any other word is returned unchanged (towels, blinds). One letter may be missing,
+ * doubled or misplaced. The first letter must be right.
  */
 export function mendWord(word: string): string {
   const short = Object.hasOwn(shortened, word) ? shortened[word] : undefined;

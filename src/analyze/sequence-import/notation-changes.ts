@@ -81,8 +81,8 @@ export function thenAdd(lexemes: readonly Lexeme[], i: number): Notation | null 
 }
 
 /**
- * Reads the doubling before an ending: "Double, then add", "doubling in longer words". The double letters of hill are
- * something else.
+ * Reads the doubling of a consonant before an ending: "Double, then add", "doubling in longer words". Double letters as
+ * in hill are not read.
  */
 export function doubleThen(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:double|doubling)$/.test(wordAt(lexemes, i))) return null;
@@ -130,8 +130,8 @@ const one = /^(?:singular|one|single|1)$/;
 const several = /^(?:plural|plurals|several|many|more|two|some)$/;
 
 /**
- * Reads the kinds of possessives: "Possessives, one owner", "plural possessives", "singular possessive ('s)". Each
- * names one of the two kinds. Both kinds together are all possessives.
+ * Reads the kinds of possessives. "Possessives, one owner", "plural possessives" and "singular possessive ('s)" each
+ * name one of the two kinds. Both kinds together are all possessives.
  */
 export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation | null {
   const noun = (place: number) =>

@@ -49,7 +49,7 @@ export function familyWith(lexemes: readonly Lexeme[], i: number): Notation | nu
   }
   // "with a short vowel" names no letters.
   if (letters.length === 0 || lexemes[end]?.kind === 'word') return null;
-  // A list after the letter says which are meant: "final blends with l (lt, lp)".
+  // A list after the letter says which blends are meant: "final blends with l (lt, lp)".
   const first = lexemes[end]?.kind === 'open' ? lexemes[end + 1] : undefined;
   const list =
     /^(?:is|list)$/.test(lexemes[end]?.kind ?? '') ||

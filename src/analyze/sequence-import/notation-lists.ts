@@ -62,7 +62,7 @@ export function repeatWord(lexemes: readonly Lexeme[], i: number): Notation | nu
       end = next + 1;
     } else if (lexemes[next]!.kind !== 'break' && !/^(?:and|or)$/.test(wordAt(lexemes, next))) break;
   }
-  // A doubled letter is a different spelling, even alone.
+  // One letter is enough after "double", because a doubled letter is a different spelling.
   return end > i + 2 || word.text.startsWith('double') ? { taken: end - i, given } : null;
 }
 

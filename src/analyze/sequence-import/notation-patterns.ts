@@ -243,7 +243,7 @@ export const patternNotations: readonly NotationRule[] = [
         ...whole,
         kind: 'meant',
         ids: clustersOf(/2|two/.test(groups!.count!) ? 2 : 3, /end/.test(said) ? 'end' : 'start'),
-        // Plans count shr and thr among them, or do not.
+        // Plans differ on whether shr and thr are among these consonants.
         open: true,
       }),
     ),

@@ -335,7 +335,10 @@ function silentWith(lexemes: readonly Lexeme[], i: number): Notation | null {
 const startPlace = /^(?:initial|beginning|start|starting|onset)$/;
 const endPlace = /^(?:final|ending|end)$/;
 
-/** Returns the blend of letters at one end of a word, if the letters are blends at both ends. */
+/**
+ * Returns the blend that letters form at the named end of a word. Returns null unless the letters are blends at both
+ * ends.
+ */
 function blendAt(lexeme: Lexeme | undefined, place: string): PatternId | null {
   const candidates = candidatesOf(lexeme);
   const ids = ['start', 'end'].map((side) => candidates.find((id) => id === `${side}-${lexeme!.text}`));
@@ -410,12 +413,12 @@ function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
   return { taken: end - i, given: [{ ...unit!, start: lexemes[i]!.start }, ...others] };
 }
 
-/** What endings of one vowel teach is the vowel; where it is not named, that is a guess. */
+/** Reads word families with one vowel, which teach this vowel. If the vowel is not named, the result is a guess. */
 function shortFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
   return familiesNamedFirst(lexemes, i) ?? familiesNamedBehind(lexemes, i);
 }
 
-/** "short a word families (-at, -an)", "word families -ap, -at" */
+/** Reads word families named before their endings: "short a word families (-at, -an)", "word families -ap, -at". */
 function familiesNamedFirst(lexemes: readonly Lexeme[], i: number): Notation | null {
   const short = wordAt(lexemes, i) === 'short';
   const named = short ? wordAt(lexemes, i + 1) : '';
@@ -430,7 +433,7 @@ function familiesNamedFirst(lexemes: readonly Lexeme[], i: number): Notation | n
   return vowelMeant(lexemes, i, closes ? list.end + 1 : list.end, list.vowel, short);
 }
 
-/** "-ap, -at word families" */
+/** Reads word families named after their endings: "-ap, -at word families". */
 function familiesNamedBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
   const list = i === 0 ? endingsOfVowel(lexemes, 0, '') : null;
   if (list === null) return null;
@@ -455,7 +458,10 @@ function vowelMeant(
   return { taken: end - i, given: [sure ? whole : { ...whole, open: true }] };
 }
 
-/** Endings of one vowel and a consonant from a place on; null where there is none, or each is a unit with a row of its own. */
+/**
+ * Reads endings of one vowel and a consonant from a place on. Returns null if there is none, or if each ending is a
+ * unit with a row of its own.
+ */
 function endingsOfVowel(
   lexemes: readonly Lexeme[],
   from: number,

@@ -324,7 +324,7 @@ function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
   return names.some(onlyRoot) || greek ? { taken: end - i, given } : null;
 }
 
-/** The most lexemes in the name of such words. */
+/** The most lexemes in the name of a list of words that end in a vowel ("tiny words"). */
 const LONGEST_NAME = 12;
 
 /** Reads a list of words that each end in the vowel they show: "tiny words: me, go, hi". */

@@ -19,7 +19,7 @@ const allMeant = note(
   'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?|(?:syllable )?types?|syllables?))',
 );
 
-/** Rules for words that tell how others belong together, or that say nothing. The first rule that applies is used. */
+/** Rules for words that tell how other words belong together, or that say nothing. The first rule that applies is used. */
 export const signNotations: readonly NotationRule[] = [
   {
     name: 'singular and plural',

@@ -223,7 +223,7 @@ function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
     (behind[0] === 'before' && /^(?:two|2)$/.test(behind[1]!) && /^consonants?$/.test(behind[2]!)) ||
     (behind[0] === 'in' && behind[1] === 'closed' && /^syllables?$/.test(behind[2]!));
   if (!long || ids.length === 0 || !more) return null;
-  // Endings listed after it show the same vowels.
+  // Endings listed after the phrase show the same vowels.
   if (
     /^(?:is|open)$/.test(lexemes[at + 3]?.kind ?? '') &&
     lexemes.slice(at + 4).every(({ kind, mark }) => kind !== 'word' || mark === 'suffix')

@@ -9,8 +9,8 @@ import type { Lexeme } from './split-lexemes.ts';
 const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
 
 /**
- * Returns the patterns that an ending with one vowel teaches: -op short o and p, -ell short e and ll, -ake a_e, -ight
- * igh. Returns null for other endings.
+ * Returns the patterns that an ending with one vowel teaches. For example, -op teaches short o and p, -ell teaches
+ * short e and ll, -ake teaches a_e, and -ight teaches igh. Returns null for other endings.
  */
 function rimeIds(letters: string): readonly PatternId[] | null {
   if (letters === 'ight') return ['igh', 't'];
@@ -59,7 +59,7 @@ const divides = (lexeme: Lexeme | undefined) =>
   lexeme?.kind === 'break' || (lexeme?.kind === 'word' && /^(?:and|or)$/.test(lexeme.text));
 
 /**
- * Reads endings that rhyme words: "-op, -ot", "-ake, -ame", "-ight". At least one ending of the list must not be a
+ * Reads the rhyming endings of words: "-op, -ot", "-ake, -ame", "-ight". At least one ending of the list must not be a
  * suffix.
  */
 export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null {
@@ -81,7 +81,7 @@ export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null
     given.push(...lexemes.slice(end, at), { ...lexeme, kind: 'meant', ids, open: true });
     end = at + 1;
   }
-  // "-ing, -ed" are suffixes. "-ang, -ing" are read as written.
+  // "-ing, -ed" are suffixes. In "-ang, -ing" both endings rhyme and are read as written.
   if (plain === 0 || (given.length === 1 && suffixes > 0)) return null;
   const letters = given.flatMap(({ text }) => (text === '' || /^\W/.test(text) ? [] : [text]));
   end = endOfRimes(letters, lexemes, end);
@@ -101,7 +101,10 @@ function endOfRimes(letters: readonly string[], lexemes: readonly Lexeme[], from
   return end;
 }
 
-/** Whether examples of two syllables show that the endings rhyme no words: "-en, -on (seven, lemon)". */
+/**
+ * Whether examples of several syllables show that the endings are weak and do not rhyme words: "-en, -on (seven,
+ * lemon)".
+ */
 function showsWeakEndings(letters: readonly string[], [sign, ...behind]: readonly Lexeme[]): boolean {
   if (!/^(?:open|is|hint)$/.test(sign?.kind ?? '')) return false;
   const words = behind.filter(({ kind, mark }) => kind === 'word' && mark === 'none').map(({ text }) => text);
@@ -117,7 +120,7 @@ const roots = new Map(
     ),
 );
 
-/** Beginnings that may be among roots without a hyphen. */
+/** Word beginnings that may be listed among roots without a hyphen. */
 const combining = /^(?:tele|auto|trans|inter|anti|semi|multi|uni|tri)$/;
 
 /**
@@ -229,7 +232,7 @@ export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notatio
   };
 }
 
-/** Applies a word to the letters before it: "c and g, soft", "g (soft)". */
+/** Applies "soft" or "hard" to the letters before it: "c and g, soft", "g (soft)". */
 export function softBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
   const letters: string[] = [];
   let at = i;
@@ -247,14 +250,17 @@ export function softBehind(lexemes: readonly Lexeme[], i: number): Notation | nu
     (after.kind === 'break' && lexemes[at - 1]?.kind !== 'break');
   if (letters.length === 0 || !/^(?:soft|hard)$/.test(size) || !bound || !ends) return null;
   const end = after?.kind === 'close' ? at + 2 : at + 1;
-  // In "consonants g (hard), h" the word adds nothing to the letters.
+  // In "consonants g (hard), h" the word "hard" adds nothing to the letters.
   if (size === 'hard')
     return { taken: end - i, given: lexemes.slice(i, at).filter(({ kind }) => kind !== 'open') };
   const ids = letters.map((letter) => (size === 'soft' ? `soft-${letter}` : letter));
   return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
 }
 
-/** Reads doubling before an ending: "double, drop e", "double + ing". The double letters of hill are something else. */
+/**
+ * Reads the doubling of a consonant before an ending: "double, drop e", "double + ing". Double letters as in hill are
+ * not read.
+ */
 export function doubleBeside(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:double|doubling)$/.test(wordAt(lexemes, i)) || lexemes[i + 1]?.kind !== 'break') return null;
   const next = lexemes.slice(i + 2, i + 4);

@@ -14,8 +14,8 @@ export interface Phrase {
   /** Patterns that a list beside the phrase can mean. Null means that the phrase takes no list (compound words). */
   readonly within: ReadonlySet<PatternId> | null;
   /**
-   * Patterns that the phrase teaches even beside a list. For example, it teaches that syllables are closed, in addition
-   * to their vowels.
+   * Patterns that the phrase teaches even beside a list. For example, "closed syllables" teaches that syllables are
+   * closed, in addition to their vowels.
    */
   readonly keeps: readonly PatternId[];
 }
@@ -59,7 +59,10 @@ export function overlap({ within: one }: Phrase, { within: other }: Phrase): boo
   return one !== null && other !== null && [...one].some((id) => other.has(id));
 }
 
-/** Whether a word shows the pattern that a heading teaches: at has short a, it does not. */
+/**
+ * Whether a word shows the pattern that a heading teaches. For short a, the word `at` shows the pattern and the word
+ * `it` does not.
+ */
 export function shows(word: string, { ids }: Phrase): boolean {
   return ids.some((id) => {
     const [first = ''] = letters.get(id)!.split(' ');

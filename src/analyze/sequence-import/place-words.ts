@@ -1,4 +1,4 @@
-/** Patterns for the place of letters in a word, as sequences name it. They match words divided by a blank. */
+/** Regular expressions for the place of letters in a word, as sequences name it. The words must be separated by blanks. */
 export const words = '(?:words?|syllables?|bases?|roots?|names?)';
 const kindsOfWord =
   '(?:a|an|the|one|two|three|2|3|1|single|(?:short|long)[ -]vowel|short|long|longer|simple|base|syllable|multi|multisyllabic|multisyllable|many|some|most|other|all|closed|stressed|unstressed|or|more|and)';

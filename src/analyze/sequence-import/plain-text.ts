@@ -1,6 +1,6 @@
 /**
  * HTML names of characters that occur in plans, in addition to character numbers. Source: the HTML standard's list of
- * named character references.
+ * named character references. Only `schwa` is our own.
  */
 const entities: Readonly<Record<string, string>> = {
   amp: '&',
@@ -57,7 +57,7 @@ function withoutTags(text: string): string {
   return (
     text
       .replace(/<!--[\s\S]{0,2000}?-->/g, ' ')
-      // A line break within a cell of a table with bars.
+      // A line break within a cell of a table with bars becomes a semicolon.
       .replace(/^[^\S\n]*\|.*$/gm, (row) => row.replace(/<br\s*\/?>/gi, '; '))
       .replace(/>[^\S\n]*\n\s*(?=<\/?(?:t[drh]|table|thead|tbody|ul|ol|li)\b)/gi, '>')
       .replace(cellTags, '\t')

@@ -4,7 +4,7 @@ import { hedgeWords } from './word-roles.ts';
 import { isWord, standsForLetters } from './words-or-letters.ts';
 
 /**
- * Rules for words that join others into sentences, and for remarks beside the content taught. The first rule that
+ * Rules for words that join other words into sentences, and for remarks beside the content taught. The first rule that
  * applies is used.
  */
 export const proseRules: readonly WordRule[] = [
@@ -143,7 +143,10 @@ export const proseRules: readonly WordRule[] = [
   },
 ];
 
-/** "words ending in s, x, z, ch, or sh": where the letters end that only say which words; 0 where words say so themselves. */
+/**
+ * Returns the end of letters that only say which words are meant: "words ending in s, x, z, ch, or sh". Returns 0 if
+ * there are no such letters.
+ */
 function endOfConditions(lexemes: readonly Lexeme[], from: number, to: number): number {
   let at = from;
   while (at < to && !/^(?:end|ends|ending|finish|finishing)$/.test(lexemes[at]!.text)) at += 1;

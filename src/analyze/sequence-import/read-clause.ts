@@ -37,7 +37,7 @@ export function readClause(
   return { chunks: joinName(lexemes, chunks), lexemes };
 }
 
-/** The number of lexemes before the sign that are read. */
+/** The most lexemes before the sign that are searched for letters. */
 const MOST_LETTERS = 40;
 
 /**

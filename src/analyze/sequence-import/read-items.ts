@@ -97,7 +97,7 @@ function isPassedOver(text: string, kind: CellKind, { first }: Beside): boolean 
   return kind !== 'by-sight' && first !== true && isReviewWeek(text);
 }
 
-/** The items of a clause that is a list of words, or teaches nothing; null for one about patterns. */
+/** Returns the items of a clause that is a list of words or teaches nothing. Returns null for a clause about patterns. */
 function withoutPatterns({ text, kind, words }: Clause, { first }: Beside): readonly ReadItem[] | null {
   if (isLegend(text) || isSignature(text)) return [item(text, 'ignored')];
   if (words !== undefined) return [{ ...item(text, 'guessed'), bySight: [...words] }];
@@ -111,10 +111,10 @@ function withoutPatterns({ text, kind, words }: Clause, { first }: Beside): read
   return rests ? [item(text, 'ignored')] : null;
 }
 
-/** Words behind a dash: "- scrap, split, strum". */
+/** Matches words after a dash: "- scrap, split, strum". */
 const dashed = /\s[-–—]\s+[a-z']{3,20}(?:,\s+[a-z']{3,20}){1,20}$/;
 
-/** "/k/ at the start - kid, kit, cot": of several words behind a dash those that nothing is known of are examples. */
+/** Treats unknown words in a list after a dash as examples: "/k/ at the start - kid, kit, cot". */
 function withoutWords(items: readonly ReadItem[], text: string): readonly ReadItem[] {
   if (text.length > LONGEST_SHOWN || !dashed.test(text)) return items;
   return items.map(
@@ -266,7 +266,7 @@ function leadOf(text: string, { headings }: Beside): readonly Lexeme[] {
 /** "final -en, -on" */
 const weakEnding = /^(?:(?:final|unstressed|weak|endings?|in|the) ){0,3}-[aeiou][nmt](?!\p{L})/iu;
 
-/** Letters and dividers only. */
+/** Matches a list that contains only letters and dividers. */
 const bareList = /^\p{Ll}{1,6}(?:(?:[\s,/&]|\band\b)+\p{Ll}{1,6})*$/u;
 
 /** Returns the kind of word parts that a heading such as "Suffixes" or "Prefixes" announces for a list without hyphens. */
@@ -290,7 +290,7 @@ function textOf(text: string, lexemes: readonly Lexeme[], start: number, end: nu
   return text.slice(start, to).trim();
 }
 
-/** Returns the last lexeme that begins before a place. The lexemes are in order. */
+/** Returns the index of the last lexeme that begins before a place, or -1. The lexemes are in order. */
 function findBefore(lexemes: readonly Lexeme[], place: number): number {
   let low = 0;
   let high = lexemes.length;
@@ -333,7 +333,7 @@ function chunkItem(
   // The unread words of a clause may say something else, unless its examples confirm the reading.
   const whole = (unknown === 0 && !chunk.rest && !chunk.hedged) || confirmed;
   return {
-    // A guess is never empty: "variant vowels" alone leaves everything open.
+    // An item without patterns is unknown rather than a guess: "variant vowels" alone leaves everything open.
     ...item(text, ids.length === 0 ? 'unknown' : sure && whole ? 'matched' : 'guessed'),
     patterns: [...new Set(ids)],
     headings: heads ? phrases : [],
@@ -383,7 +383,7 @@ function ofLetters({ phrases }: Chunk, settled: readonly Settled[]): Meaning {
 /** The most patterns that a few examples can confirm. */
 const MOST_CONFIRMED = 8;
 
-/** The patterns that words need; "CVC words (map, sit)" are about their vowels. */
+/** Returns the possible patterns that example words need. "CVC words (map, sit)" are about their vowels. */
 function shownOf(
   possible: readonly PatternId[],
   ids: readonly PatternId[],
@@ -406,7 +406,7 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   if (known.length === 0) return { ids, sure, confirmed: false };
   const possible = new Set([...ids, ...phrases.flatMap(({ within }) => [...(within ?? [])])]);
   const needed = shownOf([...possible], ids, known);
-  // The examples show something else: "irregular plurals (men, feet)".
+  // The examples show something other than the heading: "irregular plurals (men, feet)".
   if (needed.length === 0 && known.length > 1) return { ids: [], sure: false, confirmed: false };
   // Only the vowels that are shown are meant: "open: go, me, hi".
   const short = said.length > 1 && said.every((word) => /^[^aeiouy]{0,3}[aeiouy]$/.test(word));
@@ -431,15 +431,16 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
     shown.length < ids.length
   )
     return { ids: shown, sure: all, confirmed: all };
-  // Words that contain some of twenty consonants confirm nothing.
+  // Words with some of twenty consonants do not confirm them all.
   if (sure) return { ids, sure: all, confirmed: all && ids.length <= MOST_CONFIRMED };
-  // A few words are only examples of many blends. With two meanings, the words decide between them.
+  // If many blends are possible, a few words are only examples. If there are two meanings, the words decide between
+  // them.
   const choose = needed.length > 0 && (ids.length <= 6 || !needed.some((id) => ids.includes(id)));
   return { ids: choose ? needed : ids, sure: false, confirmed: false };
 }
 
 /**
- * Returns the patterns that headings without letters teach. Headings side by side teach what they have in common: "long
+ * Returns the patterns that headings without letters teach. Headings side by side teach the patterns they share: "long
  * a silent e" is a_e.
  */
 function idsOf(phrases: readonly Phrase[]): readonly string[] {

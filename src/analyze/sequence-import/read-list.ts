@@ -54,7 +54,7 @@ function titleLines(lines: readonly Line[], firstHeading: number): number {
   const [top, next] = lines;
   if (top === undefined || next === undefined) return 0;
   if (firstHeading < 0) return isTitle(top) ? 1 : 0;
-  // The document has only one heading of the first level.
+  // The top line is the title if it is the document's only heading of the first level.
   const rank = top.heading!;
   const alone = rank.startsWith('#') && !lines.slice(1).some(({ heading }) => heading === rank);
   return alone && next.heading !== null ? 1 : 0;
@@ -67,7 +67,7 @@ const planNames =
 function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   const steps: OpenStep[] = [];
   const cells = new CellReader(repeatedLabels(lines), findLabels(lines));
-  /** The name after the letter heading to which the numbers below it belong. */
+  /** The name in the letter heading above. The numbers below this heading belong to it. */
   let section = '';
   lines.forEach((line, i) => {
     if (line.heading === null) {
@@ -133,7 +133,7 @@ function headingOf({ text, heading }: Line): { readonly title: string; readonly 
   return readStepHeading(text) ?? { title: text.replace(/:$/, ''), rest: '' };
 }
 
-/** Returns the lines under a heading, up to the number that matters. */
+/** Returns the lines under a heading, at most `LOOK_AHEAD`. */
 function below(lines: readonly Line[], i: number, heading: string): readonly Line[] {
   const next = lines.slice(i + 1, i + 1 + LOOK_AHEAD);
   const end = next.findIndex((line) => line.heading === heading || (weak.has(heading) && isStrong(line)));
@@ -265,7 +265,7 @@ class CellReader {
       const cell = cells[place]!;
       cells[place] = { ...cell, heads: cells.length - 1 - place };
     }
-    // The nearest name counts most.
+    // The nearest name comes first, because it counts most.
     const about = this.above
       .map(({ text: name }) => name)
       .reverse()
@@ -288,7 +288,7 @@ class CellReader {
     this.name = '';
   }
 
-  /** Begins a new step. A name that nothing followed stays with the step before. */
+  /** Begins a new step. A column's name without lines below it stays in the step before. */
   start(before: LaidCell[] | undefined): void {
     if (before !== undefined) this.flush(before);
     this.step += 1;

@@ -20,7 +20,7 @@ export interface SentenceRule {
   /** A sentence that the rule cuts. `counterExample` is a similar sentence that the rule must leave whole. */
   readonly example: string;
   readonly counterExample: string;
-  /** Returns the pieces of a sentence, without losing any. Returns null if the rule does not apply. */
+  /** Returns all pieces of a sentence. Returns null if the rule does not apply. */
   /** `running` means that the text is the rest of a sentence that another rule cut. */
   readonly applies: (sentence: string, running: boolean) => readonly Clause[] | null;
 }
@@ -68,7 +68,7 @@ const lead = new RegExp(
   'giu',
 );
 
-/** Remarks about letters named before: that they follow, and why. */
+/** Matches remarks about letters named before, for example that the letters follow, or why. */
 const trailing =
   /(?:,?\s+(?:because|since|as (?:they|it|we|these)|so that|so we|if there|if we|if time|when we|once we|while we|who|(?:in )?which|where we|although|before (?:we|the|they)|after (?:we|the|they)|until|till)\b(?! (?:e|i|y|vowels?|consonants?|short)\b)|,?\s+(?:come|comes|came|follow|follows|arrive|arrives|wait|waits|stay|stays|belong|rounds?|finish|finishes|complete|completes|close|closes|get|gets|fill|fills|take|takes|go|goes|is|are|was|were|will|should)(?! (?:at|in|before|after|the|a|an|like|as|said|says?|spel|pronounced|heard|voiced|silent|long|short|dropped|doubled|changed|added)\b)\b|,?\s+(?:before|after|in|during|by|on|for|over|from|at)\s+(?:the |our |a |an |early |late |mid-?|next |last |this |that |each |every |same |first |second |third |whole |full |about |two |three |four |short |new )*(?:spring|summer|autumn|fall|winter|christmas|easter|thanksgiving|january|february|march|april|may|june|july|august|september|october|november|december|break|holidays?|half[- ]term|term|weeks?|fortnight|monday|tuesday|wednesday|thursday|friday|year|month|days?|semester|quarter|lessons?|sessions?|school|lunch|time|now|later)\b).*?(?=,\s+(?:and|but|then|while)\b|$)/iu;
 
@@ -93,10 +93,10 @@ const beforeName = new RegExp(
   'iu',
 );
 
-/** Words that say that words are taught as wholes. */
+/** Matches expressions which say that words are taught as wholes. */
 const bySight = /sight|heart|tricky|memor|remember|frequency|irregular|exception|(?:to|just|already) know\b/i;
 
-/** Text that leaves open whether something is taught after all: a list, or words about words. */
+/** Matches text that may teach something after all: a list, or terms such as "words" and "letters". */
 const open =
   /[:([“"]|(?<![\p{L}.])[B-HJ-Z](?![\p{L}.])|\b(?:list|cards?|worksheet|page|sheet|chart|words?|letters?|sounds?|spell\w*|same|pattern\w*|endings?|hfws?|cews?|sight|tricky|heart|teach\w*|learn\w*|add|introduc\w+|peek|look at|slide|cover|practi[cs]e|tackle)\b/u;
 
@@ -247,10 +247,7 @@ export function isSentence(text: string): boolean {
   return (text.match(/\p{L}+/gu) ?? []).length >= SHORTEST && predicates.some((one) => one.test(text));
 }
 
-/**
- * Matches a subject with its verb, statements, and verbs in the form of a sentence without a named subject: "Next comes
- * sh".
- */
+/** Matches a subject with its verb, a statement, or a verb in a sentence without a named subject: "Next comes sh". */
 const predicates: readonly RegExp[] = [
   /(?<![\p{L}'’-])(?:we|they|you|children|kids|students|pupils|learners|readers|class|everyone|everybody|(?:the|your|each|every) child)\s+(?!(?:long|short)\b)\p{L}{2,}/iu,
   /(?<![\p{L}'’-])I\s+(?:am|will|would|have|had|do|did|don['’]t|like|\p{Ll}{4,})(?!\s*[,&/])/u,

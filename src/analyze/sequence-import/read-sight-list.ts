@@ -11,7 +11,7 @@ export interface SightList {
 const remark =
   /^(?:(?:\p{N}+(?:st|nd|rd|th)?|x|grades?|years?|terms?|units?|old|previous|the|taught|so far|kindergarten|new|again|etc|cont|continued|continue|review|reviewed|words?|cards?|flash ?cards?|heart|sight|by|as a whole|whole|only|irregular|decodable|optional|all|more|weekly|daily|list|set|from|see|homophones?|tricky|part|both|sounds?|meanings?|first|second|if|time|ready|needed)[\s.,:-]*)*$/iu;
 
-/** Words that tell what is done with a list, or where it continues. They are in no list without commas. */
+/** Words that tell what is done with a list, or where it continues. A list without commas contains no such words. */
 const doing =
   /\b(?:words|review(?:s|ed|ing)?|practi[cs](?:e|ing)|check(?:s|ed)?|tests?|quiz(?:zes)?|assess(?:ment)?|flash ?cards?|cards|etc|plus|lists?|spelling|examples?|decodable|dictation|game|song|homework|previous|catch-?up)\b/iu;
 

@@ -58,10 +58,10 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
   }
 }
 
-/** "both sounds", of the letters before it. */
+/** Reads "both sounds" as a remark about the letters before it. */
 function readEvery(reader: ClauseReader, lexeme: Lexeme): void {
   if (reader.last !== undefined) reader.last.every = Number(lexeme.text) || Number.POSITIVE_INFINITY;
-  // "silent e with long u, both sounds": all that was meant.
+  // In "silent e with long u, both sounds" the remark adds nothing, because all sounds were meant before.
   else if (reader.chunk !== null && reader.chunk.known > 0) reader.touch();
   else reader.wait(lexeme);
 }
@@ -141,7 +141,7 @@ function readColon(reader: ClauseReader, i: number): void {
   else reader.hinting = chunk !== null && chunk.known > 0;
 }
 
-/** Whether a word is not letters itself. */
+/** Whether a lexeme is a word rather than letters. */
 function showsWord(lexeme: Lexeme | undefined): boolean {
   return (
     lexeme?.kind === 'word' &&

@@ -31,7 +31,7 @@ export function readStep(
   const named = items.filter((item) => title.includes(item.text));
   const rests =
     plan.first !== true && goesOverName.test(title) && named.every(({ patterns }) => patterns.length === 0);
-  // A text with more lines than this belongs to another step.
+  // If there are more rows than this, their text belongs to another step.
   if (!rests || rows.length > MOST_REVIEWED) return items;
   const some = cells[0]?.row !== undefined && items.some(isOpenGuess);
   const isType = ({ patterns }: ReadItem) => patterns.some((id) => id.startsWith('type-'));
@@ -62,7 +62,7 @@ const isOpenGuess = ({ status, bySight, headings, patterns }: ReadItem) =>
   bySight.length === 0 &&
   (headings.length > 0 || patterns.every((id) => id.startsWith('syllables-')));
 
-/** Returns the headings of the nearest line above that has any. The names are ordered from the nearest on. */
+/** Returns the headings of the nearest line above that has any. `about` lists the nearest name first. */
 function headingsAbove(about = ''): readonly Phrase[] {
   for (const name of about === '' ? [] : about.split('\n')) {
     const headings = readItems(name, 'patterns').flatMap((item) => item.headings);
@@ -77,7 +77,10 @@ const FEW = 2;
 /** A guess with this many patterns only names the content of other cells. */
 const MANY = 10;
 
-/** "Plurals" are -s and -es, and either may be taught under this name. Soft c and soft g are two separate patterns. */
+/**
+ * Whether all patterns are suffixes. "Plurals" are -s and -es, and either may be taught under this name. Soft c and
+ * soft g are two separate patterns.
+ */
 const sameFamily = (ids: readonly string[]) => ids.every((id) => id.startsWith('suffix-'));
 
 /**
@@ -272,7 +275,7 @@ const remark = /^\p{Lu}.*\p{L}{2,}[ ,].*[.!]["”’)]*$/su;
 
 /**
  * Removes goals and remarks if other lines of a step say what is taught. A goal in words then teaches nothing more,
- * unless it has letters that no other line has. A sentence in which nothing is understood teaches nothing either.
+ * unless it names patterns that no other line has. A sentence in which nothing is understood teaches nothing either.
  */
 function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): readonly ReadCell[] {
   const isGoal = cells.map(({ text }) => goal.test(text));
@@ -311,7 +314,7 @@ function lettersBeside(cells: readonly ReadCell[], i: number): ReadonlySet<strin
   return new Set(items.flatMap(({ patterns }) => patterns));
 }
 
-/** "Soft c" lists ce, not the dge beside it. */
+/** Whether the letters beside a heading are the list of the heading. "Soft c" lists ce, but not the dge beside it. */
 const isListed = (headings: readonly Phrase[], letters: ReadonlySet<string>) =>
   headings.some(({ within, sure, ids, sound }) => {
     const few = sure && sound !== true && ids.length > 0 && ids.length <= FEW;

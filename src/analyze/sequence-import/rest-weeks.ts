@@ -1,7 +1,7 @@
 import { isTrade, mendWord } from './mend-word.ts';
 import { restWords } from './word-roles.ts';
 
-/** Words that may be beside "review" or "break" without making it content to teach. */
+/** Words that may be beside "review" or "break" in a text that still teaches nothing. */
 const companions = new Set(
   [
     'back annual yearly week weeks day days lesson lessons unit units step steps term terms half school year years quarter month time',
@@ -53,7 +53,7 @@ export function deniesTeaching(text: string): boolean {
  * new teaching", "Sports week".
  */
 export function saysNothingNew(text: string): boolean {
-  // "geo (no list yet)" has text before its brackets.
+  // A remark in brackets after other text does not count: "geo (no list yet)".
   return deniesTeaching(text) || (text.split(/\s+/).length <= LONGEST_EVENT && events.test(text));
 }
 
@@ -68,22 +68,22 @@ const events =
   /\b(?:minimal pairs?|(?:word |picture )?sorts?|sorting|word (?:ladders?|chains?|chaining)|decodable (?:texts?|passages?|readers?|books?)|re-?read(?:ing)?|timed|(?<!of the )weeks?|print concepts|concepts (?:of|about) print|counting (?:words|syllables)|(?:upper|lower) ?case|chang(?:e|ing) (?:one|a) (?:sound|letter)|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|placement|goal[- ]setting|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|letter[- ]nam(?:es?|ing)|nam(?:e|ing) (?:of )?(?:the )?letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?ups?|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
 
 /**
- * Wordings of clauses that only go over earlier content, by their beginning, their end or as a whole. Common practice,
- * no source.
+ * Wordings of clauses that only go over earlier content (common practice, no source). They match the beginning, the end
+ * or the whole of a clause.
  */
 const goneOver: readonly RegExp[] = [
   /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b)/i,
   /^[^.;:]*\breview(?:\s*:.*)?$/i,
   // Matches "Mid-year assessment: letter names and sounds" and "vowel team review and end-of-year test".
   /^(?:[\p{L}\p{N}'’-]+ ){0,6}(?:assessments?|screeners?|screening|benchmark|inventory|check-?(?:in|up|point)|test|quiz)\s*(?::|\s[-–—]\s)/iu,
-  // "Fall review of short vowels - skip if they passed"
+  // Matches "Fall review of short vowels - skip if they passed".
   /^(?:[\p{L}-]+ ){0,3}(?:review|revision|recap) (?:of|from)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b)/iu,
   /^[^,;:]*\breview (?:and|&|\+|\/) (?:[\p{L}-]+ ){0,4}(?:assessments?|screener|screening|benchmark|check-?(?:in|up|point)?|tests?|testing|quiz)$/iu,
   // Matches "Watch tr and dr in spelling".
   /^(?:watch|beware|careful)\b/i,
   /^(?:(?:upper|lower) ?case |capital )?letter[- ]?nam(?:es|ing)$/i,
   /^(?:skip|off|none|mixed(?: (?:practi[cs]e|review|together|up))?)$/i,
-  // "Short vowels, silent e and the first vowel teams from Grade 1"
+  // Matches "Short vowels, silent e and the first vowel teams from Grade 1".
   /^(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add)\b).*\bfrom (?:(?:grade|gr|year|yr)\.? ?\d|kindergarten|first grade|last (?:year|grade|term|month|week))$/i,
   /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i,
   /^(?:all|everything|all of)\b.*\b(?:above|so far|again|before|to date|taught|learn(?:ed|t))$/i,
@@ -110,11 +110,11 @@ export function goesOver(text: string): boolean {
   return goneOver.some((one) => one.test(plain));
 }
 
-/** What a teacher does to have something ready, and what is shown or begun with it, which may be teaching. */
+/** Verbs for getting something ready. `shows` are verbs for showing or beginning something, which may be teaching. */
 const getsReady =
   'set (?:up|out)|(?:get|lay) out|put (?:up|out|away)|(?:hand|pass|give) out|send home|cut (?:out|up)|print|copy|laminate|prepare|prep|gather|collect|order|label|hang(?: up)?|post|display|pack|bring|refill|restock|assign|establish|update|add to|organi[sz]e|make|create|decorate|store|pull|plan|schedule';
 const shows = 'start|begin|introduce|model|demonstrate|share|use|launch|play';
-/** Things of a classroom, and what is agreed on in it. */
+/** Things in a classroom, and things that a class agrees on, such as rules and routines. */
 const material =
   'boxes|tiles|magnets|counters|walls?|cards?|flash ?cards?|folders?|binders?|books?|notebooks?|whiteboards?|boards?|charts?|posters?|sorts?|rings?|trays?|strips?|mats?|journals?|bins?|bags?|baskets?|kits?|packets?|sheets?|worksheets?|games?|houses?|logs?|lists?|letters? home|(?:parent|magnetic|foam) letters|centers?|centres?|stations?|labels|lines|schedules?|routines?|procedures?|rules|expectations|groups?|partners?|buddies|jobs';
 const oneThing = `\\s+(?:[\\p{L}'’-]+\\s+){0,6}?(?:${material})(?:\\s+(?:for|with|before|by|on|in|at|from)\\s+(?:[\\p{L}'’]{3,}\\s*){1,4})?[.!]?$`;
@@ -123,18 +123,27 @@ const showing = new RegExp(`^(?:${shows})${oneThing}`, 'iu');
 const ofTrade =
   /\b(?:vowels?|consonants?|digraphs?|blends?|clusters?|suffix(?:es)?|prefix(?:es)?|silent|magic|syllables?|contractions?|compounds?|plurals?|diphthongs?|schwa|famil(?:y|ies)|alphabet|endings?|patterns?)\b/i;
 
-/** Whether a clause says what the teacher gets ready: "Set up word boxes", "Hang the vowel chart"; not "Make plurals". */
+/**
+ * Whether a clause says what the teacher gets ready: "Set up word boxes", "Hang the vowel chart". "Make plurals" does
+ * not match.
+ */
 export function isPreparation(text: string): boolean {
   if (text.length > LONGEST_LEGEND) return false;
   return readying.test(text) || (showing.test(text) && !ofTrade.test(text));
 }
 
-/** Whether it says what things are shown that have something taught in their names: "Introduce silent e sorts". */
+/**
+ * Whether a text may only say which things are shown, although their names contain taught content: "Introduce silent e
+ * sorts".
+ */
 export function mayPrepare(text: string): boolean {
   return text.length <= LONGEST_LEGEND && showing.test(text);
 }
 
-/** Whether a clause begins with the name of such a week: "Review week, catch up on sight words"; not "Review week, then sh". */
+/**
+ * Whether a clause begins with the name of a review week: "Review week, catch up on sight words". "Review week, then
+ * sh" does not match.
+ */
 export function isReviewWeek(text: string): boolean {
   return /^(?:review|catch-? ?up|flex|buffer|make-?up|assessment) (?:week|day)s?\b(?!.*(?:[:;(\d]|\b(?:then|new|plus|introduce|teach|begin|start|add|adds)\b)).*$/i.test(
     text.trim(),

@@ -79,7 +79,7 @@ function announceLetters(chunks: readonly Chunk[]): void {
  */
 function announceSounds(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
   const at = lexemes.findIndex(({ kind }) => kind === 'list');
-  // "/sh/ and /ch/ (including tch)" has enough letters before its brackets.
+  // In "/sh/ and /ch/ (including tch)" the sounds before the brackets are letters of their own.
   if (at < 0 || lexemes.slice(0, at).some(({ kind }) => kind === 'open')) return;
   const spelt = lexemes[at]!.start;
   const listed = chunks.flatMap(({ spelled }) => spelled).filter(({ start }) => start > spelt);

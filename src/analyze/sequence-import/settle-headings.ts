@@ -45,15 +45,15 @@ function letteredPoints(lines: readonly Line[]): ReadonlySet<Line> {
   return points;
 }
 
-/** The fewest bullets a heading has, on average, if each bullet is a step. */
+/** The smallest average number of bullets below a heading if each bullet is a step. */
 const MANY_BULLETS = 4;
 /** Headings for a large part of the time at school. */
 const spans = new Set('stage phase grade gr year quarter term trimester semester'.split(' '));
 
 /**
- * Finds bullets that are steps. There are many below each year, term or stage, such as `- sh, ch` below "Stage two", or
- * below names in which nothing is taught, such as "Senior class". The bullets below "Week 2" or "Digraphs" are parts of
- * one step.
+ * Finds bullets that are steps. There are many such bullets below each year, term or stage (`- sh, ch` below "Stage
+ * two"), or below each name in which nothing is taught ("Senior class"). The bullets below "Week 2" or "Digraphs" are
+ * parts of one step.
  */
 function bulletSteps(lines: readonly Line[]): ReadonlySet<Line> {
   const heads = lines.filter(({ heading }) => heading !== null);
@@ -134,7 +134,7 @@ const sections = new Set(
 );
 
 function numbersOf({ text }: Line): readonly number[] {
-  // "1a", "1b" continue to "2a".
+  // "2a" may follow "1a" and "1b".
   const places = readStepHeading(text)?.title.match(/\d+|(?<=\d)[a-z]$/g) ?? [];
   return places.map((place) => (/\d/.test(place) ? Number(place) : place.charCodeAt(0)));
 }

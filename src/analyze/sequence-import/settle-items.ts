@@ -6,7 +6,7 @@ import type { Phrase } from './phrases.ts';
 /** An item. It has headings if it has no letters of its own: "Digraphs". A list may follow such headings. */
 export interface ReadItem extends ImportedItem {
   readonly headings: readonly Phrase[];
-  /** Whether the item uses technical words, and not only letters. */
+  /** Whether the item uses technical words in addition to any letters. */
   readonly named: boolean;
   /** Whether some of the item's words were not understood. */
   readonly partly?: boolean;

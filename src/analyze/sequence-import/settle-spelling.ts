@@ -13,8 +13,8 @@ export interface Settled {
   /** Other possible patterns. A neighbour may decide between them. */
   readonly left: readonly PatternId[];
   /**
-   * Whether the letters' own examples need the pattern, as the engine reads them. It is then sure, whatever else the
-   * clause says.
+   * Whether the letters' own examples need the pattern, according to the engine. The pattern is then sure, whatever
+   * else the clause says.
    */
   readonly confirmed: boolean;
 }
@@ -87,9 +87,9 @@ interface Known {
   /** Patterns that any of the sounds can mean. */
   readonly said: ReadonlySet<PatternId>;
   readonly left: readonly PatternId[];
-  /** The usual meanings of the letters among those that remain. */
+  /** The usual meanings of the letters in `left`. */
   readonly usual: readonly PatternId[];
-  /** The patterns among those that remain which a heading or sound teaches by itself. */
+  /** The patterns in `left` that a heading or sound teaches by itself. */
   readonly named: readonly PatternId[];
 }
 
@@ -122,7 +122,7 @@ function weigh(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Kn
   const limits = [...(said.size > 0 ? [said] : []), ...headings.map(({ within }) => within!)];
   const left = within(spelled, limits, sounds.length > 0);
   const first = [...headings, ...sounds].flatMap(({ ids }) => ids.filter((id) => left.includes(id)));
-  // "plural s" is -s. It is not es, which may be written so.
+  // "plural s" means -s, not es, which may also be written as s.
   const own = first.filter((id) => patterns.get(id)!.letters.split(' ')[0] === spelling.letters);
   return {
     spelled,
@@ -137,7 +137,10 @@ function weigh(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Kn
   };
 }
 
-/** "i in find" beside "open syllables": whether the examples of letters need what the heading does not take in. */
+/**
+ * Whether the examples of letters need a pattern that the heading does not include: "i in find" beside "open
+ * syllables".
+ */
 function isElsewhere(
   { spelling, examples }: Spelled,
   within: ReadonlySet<PatternId>,
@@ -176,13 +179,14 @@ function withoutTheirs(
   return own.length > 0 ? own : sounding;
 }
 
-/** Returns the meanings within each limit that allows any meaning at all. */
+/** Returns the meanings within every limit. A limit that allows no meaning is ignored. */
 function within(
   { spelling, headings }: Spelled,
   limits: readonly ReadonlySet<PatternId>[],
   sounds: boolean,
 ): readonly PatternId[] {
-  // "Long a and long e teams" beside `ee, ea`: if no sense fits both headings, the senses that fit one are kept.
+  // If no sense fits both headings, the senses that fit one heading are kept: "Long a and long e teams" beside `ee,
+  // ea`.
   const inOne = spelling.candidates.filter((id) => limits.some((limit) => limit.has(id)));
   const apart =
     headings.length === 0 &&
@@ -284,7 +288,7 @@ function byExamples(known: Known): Meant | null {
   const together = examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
   const all = together ? possible : usual;
   const meant = [...new Set([...(spelling.sure && usual.length > 0 ? all : []), ...ids])];
-  // Only part of the usual meanings is shown. The others may be meant too, or not.
+  // Only part of the usual meanings is shown. The other meanings may or may not be taught.
   const some = usual.length > 0 && usual.length < possible.length;
   return { ids: meant, sure: !(spelling.sure && !apart && examples.length > 0 && some), left: meant };
 }
@@ -295,9 +299,9 @@ function shownBy({ spelled, beside, others, left }: Known): readonly PatternId[]
   const shown = patternsShown(spelled, left, beside, others);
   const weakEnd = left.filter((id) => id === `final-${spelling.letters}` && shown.has(id));
   const all = weakEnd.length > 0 ? weakEnd : left.filter((id) => shown.has(id));
-  // "er, ir, ur" beside faster: the list is not about the ending of faster.
+  // In "er, ir, ur" beside faster, the list does not mean the ending of faster.
   const stems = all.filter((id) => !isSuffix(id));
-  // "-s" beside maps and dishes: -es is what another cell says of dishes.
+  // In "-s" beside maps and dishes, another cell teaches the -es of dishes.
   if (examples.length === 0 && spelling.letters === 's' && all.includes('suffix-s'))
     return all.filter((id) => id !== 'suffix-es');
   return examples.length === 0 && spelling.sure && stems.length > 0 ? stems : all;
@@ -340,7 +344,7 @@ function firstOf(left: readonly PatternId[]): readonly PatternId[] {
   return long.length > 0 ? long : left.slice(0, 1);
 }
 
-/** Whether a sense is included in a count of sounds. Weak and foreign senses are not: "u_e, both sounds". */
+/** Whether a sense is included in a count of sounds such as "u_e, both sounds". Weak and foreign senses are not counted. */
 const counted = (id: PatternId) =>
   !rare.has(id) && !/-weak$|^x-gz$/.test(id) && patterns.get(id)!.family !== 'schwa';
 
@@ -358,7 +362,10 @@ function everySound({ spelling, every }: Spelled, left: readonly PatternId[]): r
   return every === Number.POSITIVE_INFINITY ? sounds : sounds.slice(0, every);
 }
 
-/** Letters with another meaning in a list than alone: "-er, -ir, -ur" has the vowel of fern. */
+/**
+ * Letters that mean something different in a list than alone. For example, the list "-er, -ir, -ur" stands for the
+ * vowel of fern.
+ */
 const inLists: readonly {
   readonly letters: string;
   /** The meaning of the letters alone. It is left out where it does not matter. */

@@ -16,7 +16,7 @@ export function soundPhrase(name: string): Phrase {
   if (letters !== null) {
     const said = letters.usual.filter((id) => within.includes(id));
     const ids = said.length > 0 ? said : letters.usual;
-    // `/ow/` leaves one meaning of ow, `/oo/` two of oo.
+    // `/ow/` leaves one meaning of ow. `/oo/` leaves two meanings of oo.
     return { ids, sure: letters.sure || said.length === 1, sound: true, within: new Set(within), keeps: [] };
   }
   const [plain = '', sign = ''] = name.normalize('NFD');

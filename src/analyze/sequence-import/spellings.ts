@@ -137,7 +137,7 @@ const open: Readonly<Record<string, readonly PatternId[]>> = {
   en: ['suffix-en'],
 };
 
-/** The usual patterns of letters with a hyphen, if more than one ending is written so. */
+/** The usual patterns of letters with a hyphen, if several endings have this spelling. */
 const markedUsual: Readonly<Record<string, readonly PatternId[]>> = {
   s: ['suffix-s'],
   y: ['suffix-y', 'y-long-e', 'y-long-i'],
@@ -148,7 +148,7 @@ const markedUsual: Readonly<Record<string, readonly PatternId[]>> = {
   ent: ['suffix-ent'],
 };
 
-/** Affixes that are also words. They are beginnings or endings only with a hyphen or under such a heading. */
+/** Affixes that are also words. They are beginnings or endings only with a hyphen or under a heading for affixes. */
 const words = new Set(
   [
     'ship like some wise ward wards hood able ant an ate in im out up over under mid fore super auto co a',
@@ -224,8 +224,8 @@ export function looseEnding(letters: string): Spelling | null {
 }
 
 /**
- * Returns the spelling of a family that a single letter means: ff, a_e, or all blends with l. Returns null if there is
- * none.
+ * Returns the spelling in a family that a single letter means: ff for f, a_e for a, or all blends with l. Returns null
+ * if there is none.
  */
 export function familyMember(letter: string, family: readonly PatternId[]): Spelling | null {
   if (family.includes('ff')) return findSpelling(letter.repeat(2), 'none');

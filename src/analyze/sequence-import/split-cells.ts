@@ -1,7 +1,7 @@
 /** Rows of cells. A cell in quotes may contain line breaks and the divider, as spreadsheets write them. */
 export type Rows = readonly (readonly string[])[];
 
-/** Cuts delimited text (TSV, CSV) into rows of trimmed cells. A quote that is never closed is a character. */
+/** Cuts delimited text (TSV, CSV) into rows of trimmed cells. A quote that is never closed is an ordinary character. */
 export function splitCells(text: string, divider: string): Rows {
   const rows: string[][] = [];
   let row: string[] = [];
@@ -21,8 +21,8 @@ export function splitCells(text: string, divider: string): Rows {
 }
 
 /**
- * Returns the index of the quote that closes the one at `start`. Returns -1 if the text after it shows that it does not
- * close anything.
+ * Returns the index of the quote that closes the quote at `start`. Returns -1 if there is none, or if the text after
+ * the quote shows that it closes nothing.
  */
 function closingQuote(text: string, start: number, divider: string): number {
   for (let at = text.indexOf('"', start + 1); at >= 0; at = text.indexOf('"', at + 1)) {

@@ -191,7 +191,7 @@ function writtenAt(
   return { word: listed ? found.toLowerCase() : found, length: found.length };
 }
 
-/** Turns a sign between two ordinary words into the word and: "letter names & sounds". */
+/** Turns an & between two ordinary words into the word "and": "letter names & sounds". */
 function withAnd(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const isWord = (one: Lexeme | undefined) =>
     one?.kind === 'word' &&
@@ -331,7 +331,7 @@ function soundAt(text: string, at: number): string | null {
   return soundsByName.has(plain) || /^\p{L}+$/u.test(plain) ? plain : null;
 }
 
-/** The meaning of capitals in a plan's columns. */
+/** Abbreviations in capitals that plans use in their columns, with the full words. */
 const initials: Readonly<Record<string, string>> = {
   SV: 'short vowel',
   LV: 'long vowel',
@@ -376,7 +376,7 @@ function splitWord(found: string): Lexeme[] {
   // a-e, a_e, a-consonant-e, aCe; but "ace" is a word.
   const split = /^([aeiouy])[-_]+(?:(?:c|consonant)[-_]+)?e$/i.exec(text) ?? /^([aeiouy])Ce$/.exec(text);
   if (split !== null) return whole('word', `${split[1]!.toLowerCase()}_e`);
-  // A range (f-j) stands for letters that it does not show.
+  // A range (f-j) includes letters that it does not show.
   if (/^[a-z]-[a-z]$/i.test(text) && text[0]! < text[2]!) return whole('word', text.toLowerCase());
   // Aa and Bb are a letter with its capital, but ss is two letters.
   if (/^([A-Z])\1$/i.test(text) && text[0] !== text[1]) return whole('word', text[1]);

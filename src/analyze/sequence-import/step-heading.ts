@@ -40,7 +40,7 @@ const datedLine = new RegExp(
 /** The fewest lines that begin with a date if each of these lines is a step. */
 const DATED = 4;
 
-/** Marks the dates in a list of dated lines as names of steps, with a colon or without. */
+/** Adds a colon after each date in a list of dated lines, so that the dates become names of steps. */
 export function markDates(lines: readonly string[]): readonly string[] {
   if (lines.filter((line) => datedLine.test(line)).length < DATED) return lines;
   return lines.map((line) => line.replace(datedLine, '$1: '));
@@ -59,7 +59,7 @@ const shortened = /^(?:[TQUGY]\d{1,2}[\s.·:-]*)?(?<kind>W|Wk|L|U|Q|T)\.?\d{1,2}
 /** A number after any word and before an arrow: `Stop 3 >>`. */
 const pointed = /^(?<kind>\p{L}{2,12})\s+\d{1,3}(?=\s*(?:>>|»|=>|->|→))/u;
 const ordinal = /^(?:\(?\d{1,3}[a-z]?[.)]|#\d{1,3}[.):]?|\d{1,3}(?::|\s+[-–—]))(?=\s)/u;
-/** A number within a number or a standard: `2.10`, `K.3`, `RF.2.3a`. */
+/** A number with several levels or the number of a standard: `2.10`, `K.3`, `RF.2.3a`. */
 const coded =
   /^(?:[A-Z\d][A-Za-z]{0,2}\.){2}\d{1,2}[.):]?(?=\s)|^(?:[A-Z]{1,3}[.-])*\d{1,2}(?:[.-]\d{1,2}){1,2}[a-z]?[.):]?(?=\s)|^(?:[A-Z]{1,3}\.)+\d{1,2}[a-z]?[.):]?(?=\s)/u;
 
@@ -78,7 +78,7 @@ const measured = new RegExp(
   'iu',
 );
 
-/** The most characters of such brackets. */
+/** The most characters of brackets with pages, days, weeks or dates. */
 const LONGEST_MEASURE = 60;
 
 /** A line that begins a step: its title, the kind of unit it counts, and the rest of the line. */
@@ -132,7 +132,10 @@ export function readStepHeading(line: string): StepHeading | null {
       };
 }
 
-/** Whether the name of a step ends where a sign or another name follows: "Kindergarten Unit 2", "Fall Week 3". */
+/**
+ * Whether the name of a step is complete. It ends in a digit, or a sign, another name or nothing follows: "Kindergarten
+ * Unit 2", "Fall Week 3".
+ */
 function endsName(name: string, after: string): boolean {
   return /\d$/.test(name) || numbered.test(after.trimStart()) || /^\s*(?:$|[:.,;–—(|/·-])/.test(after);
 }

@@ -13,7 +13,10 @@ export interface Beside {
   /** Headings for which these letters may be a list: "Long e" beside `ee, ea`. */
   readonly headings: readonly Phrase[];
   readonly needs: WordNeeds;
-  /** Whether this is the first step. Content that it goes over was taught before, so the group knows it. */
+  /**
+   * Whether this is one of the steps at the start that only go over earlier content, or the first step after them.
+   * Content that such a step goes over was taught before the plan, so the group knows it.
+   */
   readonly first?: boolean;
   /** Matches the brackets in which the plan lists its by-sight words. */
   readonly mark?: RegExp;
@@ -85,7 +88,7 @@ export function explains(
     )
       return 'contradicts';
   }
-  // A word with a certain consonant proves almost nothing.
+  // An example of a single consonant proves almost nothing.
   return confirmed && (spelling.letters.length > 1 || /[aeiouycg]/.test(spelling.letters))
     ? 'confirms'
     : 'says nothing';

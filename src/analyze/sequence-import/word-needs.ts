@@ -23,7 +23,7 @@ const alike: Readonly<Record<PatternId, PatternId>> = {
 const strong: Readonly<Record<PatternId, PatternId>> = { 'or-weak': 'or', 'ar-weak': 'ar' };
 const endsWeak = /(?:ar|or)(?:s|d|ds|n|ns)?$/i;
 
-/** Asks an engine once for each word. Readings that the engine guesses or derives by rule are not used. */
+/** Asks an engine once for each word. Readings that come only from a rule or a guess are not used. */
 export function createWordNeeds(engine: { analyze(word: string): WordAnalysis }): WordNeeds {
   const known = new Map<string, ReadonlySet<PatternId>>();
   return (word) => {

@@ -5,7 +5,7 @@ const filler = [
   'next|come|follow|learner|children|child|pupil|student|then|verb|noun|adjective|adverb|person|third',
   'singular|present|tense|hissing|together|two|main|few|some|many|single|simple',
   'before|after|short|long|consonant|way|more|unit|change|no|reading|blending|all|other|voiced|unvoiced|voiceless',
-  // General words that only join others.
+  // General words that only join other words.
   'this|that|these|those|which|who|whose|it|its|they|them|their|we|us|our|you|your|he|she|one|each|every|any|another',
   'be|are|am|was|were|been|being|do|does|did|can|could|will|would|may|might|must|shall|should|have|has|had|so|such',
   'on|onto|into|by|from|about|between|within|inside|through|during|over|under|up|out|than|too|also|just|only|very',

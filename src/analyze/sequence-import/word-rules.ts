@@ -29,7 +29,7 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { i, lexeme: { text } }) => {
       const { last, chunk } = reader;
       if (text !== 'before' && text !== 'after') return 0;
-      // "-es after words that end in s"
+      // The condition names words rather than letters: "-es after words that end in s".
       if (/^(?:words?|nouns?|verbs?|bases?)$/.test(reader.lexemes[i + 1]?.text ?? '')) return 0;
       // "soft c before e, i, y" adds a condition to a phrase.
       if (last === undefined && (reader.broken || chunk === null || chunk.known === 0)) return 0;
@@ -77,7 +77,7 @@ export const wordRules: readonly WordRule[] = [
     counterExample: 'closed syllable exceptions',
     applies: (reader, { lexeme }) => {
       if (!/^(?:exceptions?|irregulars?|oddities)$/.test(lexeme.text)) return 0;
-      // The pattern to which these are exceptions is not taught.
+      // The text lists exceptions to a pattern, so the pattern itself is not taught.
       reader.doubt();
       const chunk = reader.openOr(lexeme);
       chunk.unknown += 2;

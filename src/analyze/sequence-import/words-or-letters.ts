@@ -14,7 +14,7 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
     !fits(lexeme.text, letters);
   const before = lexemes[i - 1];
   if (letters === 'all' && isWordAll(lexemes, i)) return true;
-  // In "ir and ur are added" a verb or "our" is beside words on one side only.
+  // A verb or "our" needs prose on one side only: "ir and ur are added".
   if (
     /^(?:are|our|all)$/.test(letters) &&
     isProse(lexemes[i + 1]) &&

@@ -20,7 +20,7 @@ const POOL: readonly WordKey[] =
     ' ',
   );
 
-/** The figures are found here the slow way too: a text is judged word by word at every step. */
+/** The test also finds the figures the slow way: it judges a text word by word at every step. */
 test('a fit matches the judge at every step, for any texts and any groups of the starter sequences', () => {
   const texts = fc.array(fc.array(fc.tuple(fc.constantFrom(...POOL), fc.integer({ min: 1, max: 40 }))), {
     minLength: 1,

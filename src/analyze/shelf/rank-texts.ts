@@ -29,8 +29,8 @@ export interface Fit {
   readonly opened: number;
   readonly now: boolean;
   /**
-   * For a text that reads now, the step since which it has read. Otherwise the next step from which it will read, or
-   * null if no step of the sequence is enough.
+   * For a text that is readable now, the step since which it has been readable. For any other text, the next step from
+   * which it will be readable. Null if no step of the sequence is enough.
    */
   readonly step: number | null;
 }
@@ -67,9 +67,9 @@ export function stepsOfWords(numbers: WordNumbers, climber: Climber): WordSteps 
 }
 
 /**
- * Computes the fit of each text to a group at a step, in the given order. A text reads if its reach is at least `mark`
- * percent. All words must have been followed first. One pass covers the words of all texts: three million words take
- * some 20 ms.
+ * Computes the fit of each text to a group at a step, in the given order. A text is readable if its reach is at least
+ * `mark` percent. All words must have been followed first. One pass covers the words of all texts: three million words
+ * take some 20 ms.
  */
 export function rankTexts(
   texts: readonly NumberedWords[],

@@ -61,13 +61,13 @@ describe('compileGroup options', () => {
     expect(taughtBy(['irregular'], free)).toEqual([]);
   });
 
-  test('with flex, a weak vowel follows from a full reading of its letters, but not from an ending', () => {
+  test('with “schwa: flex”, a weak vowel follows from a full pronunciation of its letters, not from an ending', () => {
     expect(taughtBy(['short-a'], { ...free, schwa: 'flex' })).toEqual(['short-a', 'schwa-a']);
     expect(taughtBy(['or'], { ...free, schwa: 'flex' })).toEqual(['or', 'or-weak']);
     expect(taughtBy(['suffix-or'], { ...free, schwa: 'flex' })).toEqual(['suffix-or']);
   });
 
-  test('free options teach nothing, and the option “schwa: taught” teaches every schwa', () => {
+  test('strict options add no patterns, and the option “schwa: taught” adds every schwa', () => {
     expect(taughtBy(['short-a'], free)).toEqual(['short-a']);
     expect(taughtBy([], { ...free, schwa: 'taught' })).toEqual(
       expect.arrayContaining(['schwa-a', 'weak-e', 'or-weak']),

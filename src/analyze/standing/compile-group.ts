@@ -22,7 +22,7 @@ export interface CompiledGroup {
   readonly bySight: ReadonlySet<string>;
   /** The group's names, in lower case. A word with a capital may be one of them. */
   readonly names: ReadonlySet<string>;
-  /** The names that the group lists with small letters, so that they are names with small letters too. */
+  /** The names that the group lists in lower case. Such a word is a name even in lower case. */
   readonly smallNames: ReadonlySet<string>;
   /** The words to skip, in lower case. */
   readonly skip: ReadonlySet<string>;

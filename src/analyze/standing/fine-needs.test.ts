@@ -81,14 +81,14 @@ test.each<[string, PatternId[], PatternId[], GroupOptions, string]>([
   expect(judge(word, { alsoTaught, options: { schwa: 'taught', ...options } }, named)).toBe(says);
 });
 
-test('a row that was taught counts for the finer rows in its place', () => {
+test('a finer row that was taught counts for the rows that it replaces', () => {
   const taught = [...but('ng', 'short-i'), 'rime-ing'];
   expect(judge('wing', { alsoTaught: taught })).toBe('fresh');
   expect(judge('wing', { alsoTaught: taught, options: UNITS })).toBe('fresh');
   expect(judge('king', { alsoTaught: but('ng', 'short-i') })).toBe('beyond ng short-i');
 });
 
-test('a group that was taught contractions early knows all kinds of them, of later steps too', () => {
+test('a group taught contractions early knows every kind of contraction, even the kinds of later steps', () => {
   const steps = [
     { teaches: but('contraction'), bySight: [] },
     { teaches: ['contraction-not'], bySight: [] },

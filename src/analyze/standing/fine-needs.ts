@@ -7,7 +7,10 @@ export interface Needs {
   readonly fine?: FineNeeds | null;
 }
 
-/** The finer rows that a group knows; null for a group that knows and is held to none, such as all that were stored before there were any. */
+/**
+ * The finer rows of a group. Null for a group that knows no finer rows and is held to none, such as every group stored
+ * before finer rows existed.
+ */
 export interface FineRows {
   /** Rows that count separately for this group. */
   readonly held: ReadonlySet<PatternId>;

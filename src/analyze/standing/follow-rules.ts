@@ -18,11 +18,11 @@ type FollowOptions = Required<
   Pick<GroupOptions, 'schwa' | 'shortOMerged' | 'wh' | 'blends' | 'syllableTypes'>
 >;
 
-/** A group's knowledge before anything follows from it. */
+/** A group's knowledge before the rules add any rows. */
 export interface Known {
   readonly taught: PatternBits;
   readonly options: FollowOptions;
-  /** The letters of all patterns that are taught, but for weak vowels and affixes. */
+  /** The letters of all taught patterns except weak vowels and affixes. */
   readonly fullSpellings: ReadonlySet<string>;
   readonly hasShortO: boolean;
   readonly hasPlainW: boolean;
@@ -34,13 +34,16 @@ interface FollowPlace {
   readonly known: Known;
 }
 
-/** Lets rows follow from others, or from an option of the group alone. Examples have what is taught, the option and the row. */
+/**
+ * A rule by which a row follows from other rows, or from an option of the group alone. Each example has the taught
+ * patterns, the option and the row.
+ */
 export interface FollowRule extends Rule<FollowPlace> {
-  /** The rows that the rule is for, whatever a group knows. */
+  /** Returns whether the rule is for a row, whatever a group knows. */
   readonly isFor: (row: Pattern) => boolean;
 }
 
-/** A row is known if any of these applies to it. */
+/** The rules by which rows follow. A row is known if any of these rules applies to it. */
 export const FOLLOW_RULES: readonly FollowRule[] = [
   {
     name: 'schwas count as known',
@@ -95,14 +98,17 @@ export const FOLLOW_RULES: readonly FollowRule[] = [
 
 const rowsOfRules = FOLLOW_RULES.map((rule) => ({ rule, rows: catalogue.filter(rule.isFor) }));
 
-/** Adds the rows that follow from the taught ones. It only ever adds, so that a group that knows more never reads less. */
+/**
+ * Adds the rows that follow from the taught rows. No row is ever removed, so that a group that knows more never reads
+ * less.
+ */
 export function addWhatFollows(taught: PatternBits, options: FollowOptions): void {
   const known = readKnown(taught, options);
   for (const { rule, rows } of rowsOfRules)
     for (const row of rows) if (rule.applies({ row, known })) addBit(taught, row.id);
 }
 
-/** A group's knowledge as the rules ask for it. */
+/** Returns a group's knowledge in the form that the rules use. */
 export function readKnown(taught: PatternBits, options: FollowOptions): Known {
   const told = catalogue.filter(({ id }) => hasBit(taught, id));
   return {

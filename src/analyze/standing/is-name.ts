@@ -8,11 +8,11 @@ export type NamesOfGroup = Pick<CompiledGroup, 'names' | 'smallNames'>;
 /**
  * True if a word is a name in its place.
  *
- * - In lower case, a word is a name only if the group lists it so (`smallNames`). biscuit is no name because of a cat
- * called Biscuit.
- * - With a capital, these are names: Bram and Bram's if Bram is listed; part of a longer name (Tarn Quay School);
+ * - In lower case, a word is a name only if the group lists it in lower case (`smallNames`). A cat called Biscuit does
+ * not make biscuit a name.
+ * - With a capital, these are names: Bram and Bram's if Bram is listed; a part of a longer name (Tarn Quay School);
  * inside a sentence, any word that is not common (Falk) or whose capital has no other explanation (all of the Tide).
- * Monday and I'm are no names.
+ * Monday and I'm are not names.
  * - With a capital that the place explains, these are names: a word that occurs only as a name (Wilma), a listed word
  * that is not common, and a word that is not common and comes before another capital (Marigold Falk).
  */
@@ -23,7 +23,7 @@ export function isName(parts: KeyParts, usage: Usage | null, { names, smallNames
   return isNameInPlace(parts, usage, names.has(word) || names.has(owner));
 }
 
-/** The same for a word that the group lists with a capital, or not at all. */
+/** Does the same as `isName` for a word that the group lists with a capital or does not list. */
 export function isNameInPlace(
   { word: shown, capital }: KeyParts,
   usage: Usage | null,
@@ -39,14 +39,14 @@ export function isNameInPlace(
   return capital === 'all' ? usage === 'name' : usage !== 'common';
 }
 
-/** Whom a word in lower case belongs to: bram of bram's and brams'; else the word itself. */
+/** Returns the owner in a possessive in lower case: bram for bram's and brams'. Returns any other word unchanged. */
 export function ownerOf(word: string): string {
   return word.includes("'") ? word.replace(/'s?$/, '') : word;
 }
 
 /**
- * True if a word, given in lower case, is written with a capital but is not a name to be told in advance: I and its
- * contractions, days, months, forms of address. Monday is judged like other words; Bram is a name.
+ * True if a word, given in lower case, is written with a capital but is not a name to tell a reader in advance: I and
+ * its contractions, days, months, forms of address. Monday is judged like other words; Bram is a name.
  */
 function isCapitalWord(word: string): boolean {
   return CAPITAL_WORDS.has(word.replace(/'.*$/, ''));

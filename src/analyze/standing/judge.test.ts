@@ -106,7 +106,7 @@ test.each<[WordKey, Partial<Group>, string]>([
   ['lead', teach('ea-long-e', 'd', 'l'), 'unsure ea-short-e'],
   ['lead', teach('ea-long-e', 'ea-short-e', 'd', 'l'), 'reads'],
   ['lead', teach('d', 'l'), 'beyond ea-long-e'],
-  // words whose readings are no facts
+  // words whose readings are not certain
   ['vop', teach('v', 'short-o', 'p'), 'reads'],
   ['vop', teach('v'), 'unsure p short-o'],
   ['zorblatic', teach('b', 'z'), 'unsure'],
@@ -146,7 +146,7 @@ test('a word is analysed only once, even for the judges of other groups', () => 
   expect(asked).toEqual(['map', 'map']);
 });
 
-test('judges and climbs over analyses that are remembered analyse a word once', () => {
+test('judges and climbers that share cached analyses analyse a word only once', () => {
   const asked: WordKey[] = [];
   const remembering = rememberAnalyses({
     analyze(key: WordKey) {
@@ -183,7 +183,7 @@ test('a capital inside a sentence makes a name only of a word that is not common
   expect(judge('Harbour').standing).toBe('beyond');
   expect(judge('Falk').standing).toBe('name');
   expect(judge('Harbour+').standing).toBe('name');
-  // At the start of a sentence its capital is no evidence, but Wilma occurs only as a name.
+  // At the start of a sentence, a capital is no evidence of a name. Wilma occurs only as a name.
   expect(judge('Wilma^').standing).toBe('name');
   expect(judge('Falk^').standing).toBe('beyond');
   expect(judge('wilma').standing).toBe('beyond');

@@ -16,12 +16,12 @@ export interface WordAnalyzer extends WordSource {
   speaking?(speech: Speech): WordAnalyzer;
 }
 
-/** Gives what a standing depends on. */
+/** Returns the facts about a word on which its standing depends. */
 export interface WordSource {
   analyze(key: WordKey): Weighable;
   /** Returns the same analyser in another accent. Left out if there is only one accent. */
   speaking?(speech: Speech): WordSource;
-  /** What one that remembers has of a word; left out by others. */
+  /** Returns the data of a word from a cache. Left out if the analyser has no cache. */
   recall?(key: WordKey): WeighedWord;
 }
 
@@ -36,7 +36,10 @@ export interface Judge {
   lacks(key: WordKey): ReadonlySet<PatternId>;
   /** Returns the judge for the same group with one more pattern taught. */
   ifTaught(pattern: PatternId): Judge;
-  /** The judge for another group, or the same at another step: where both speak alike, no word is analysed again. */
+  /**
+   * Returns the judge for another group, or for the same group at another step. If both have the same pronunciation, no
+   * word is analysed again.
+   */
   forGroup(group: CompiledGroup): Judge;
 }
 
@@ -47,11 +50,11 @@ export interface Judge {
  * - A word on the by-sight list is `by-sight`. A word made of such a word is also `by-sight` when the rest is taught.
  * Until then, only the rest is missing. Examples: wants, if want is on the list and -s is taught; someone, if some and
  * one are on the list and compounds are taught. swan is not an example.
- * - A word reads if the group can decode any of its readings, because a class says a word in one way.
+ * - A word is decodable if the group can decode any of its readings, because a class pronounces a word in one way.
  * - A word is `unsure` if the analysis marks its readings as different words (homograph: lead, bow) and they have
  * different standings.
- * - A word that cannot be decoded is a `name` if it is listed as one (Bram, Bram's) or has a capital that makes it one
- * (`isName`). It is `unsure` if its reading comes from a rule or a guess. Otherwise it is `beyond`.
+ * - A word that cannot be decoded is a `name` if it is listed as a name (Bram, Bram's) or has a capital that makes it a
+ * name (`isName`). The word is `unsure` if its reading comes from a rule or a guess. Otherwise the word is `beyond`.
  */
 export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
   const spoken = inSpeechOf(analyzer, group);
@@ -100,7 +103,10 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
   return judgeReadings(parts, analysis, group);
 }
 
-/** The verdict on a word that the group neither skips nor knows by sight, from the readings it has. */
+/**
+ * Returns the verdict on a word that the group neither skips nor knows by sight. The verdict follows from the readings
+ * of the word.
+ */
 function judgeReadings(
   parts: ReturnType<typeof splitKey>,
   analysis: WeighedWord,
@@ -140,8 +146,9 @@ function isSure({ source }: WeighedReading): boolean {
 }
 
 /**
- * The patterns that the group lacks for a word made of by-sight words. A part known by sight needs nothing, another part its own patterns, and
- * the joint may need some too. Null where no part is known by sight.
+ * Returns the patterns that the group lacks for a word made of by-sight words. A part known by sight needs no pattern.
+ * Any other part needs its own patterns, and the joint may need patterns too. Returns null if no part is known by
+ * sight.
  */
 function missingBesideSight(
   { madeOf }: { readonly madeOf?: MadeOf | null },

@@ -17,7 +17,7 @@ export function hasBit(bits: PatternBits, id: PatternId): boolean {
   return bit !== undefined && hasRow(bits, bit);
 }
 
-/** The same for a pattern by its row in the catalogue. */
+/** True if the pattern with this row in the catalogue is in the set. */
 export function hasRow(bits: PatternBits, row: number): boolean {
   return (bits[row >>> 5]! & (1 << (row & 31))) !== 0;
 }

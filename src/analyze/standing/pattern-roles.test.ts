@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { catalogue } from '../catalogue/catalogue.ts';
 import { isOpenO, isShortO, isWeakVowel, lettersOfEnding, syllableCount } from './pattern-roles.ts';
 
-/** The options of a group depend on these rows, so a change in the catalogue needs a decision here too. */
+/** The options of a group depend on these rows, so a change in the catalogue also needs a decision about this list. */
 test.each([
   [
     isWeakVowel,

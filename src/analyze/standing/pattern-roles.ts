@@ -1,6 +1,9 @@
 import type { Pattern, PatternId } from '../types.ts';
 
-/** Facts about a row that the options of a group and the by-sight list need; they are asked of the row itself. */
+/**
+ * Facts about a row of the catalogue that the options of a group and the by-sight list need. Each fact is found from
+ * the row itself.
+ */
 
 /** True for an unstressed vowel: the a of about, the or of doctor; false for the stressed a of cat and or of fork. */
 export function isWeakVowel({ family, id }: Pattern): boolean {
@@ -50,7 +53,10 @@ export function isAffix({ family }: Pattern): boolean {
   return family === 'suffix' || family === 'prefix';
 }
 
-/** The patterns of an ending that is a word by itself and is read as one: the teen of sixteen. Null for others, such as -ful, whose u is weak. */
+/**
+ * Returns the patterns of an ending that is a word by itself and is read as one: the teen of sixteen. Returns null for
+ * other endings, such as -ful, whose u is weak.
+ */
 export function lettersOfEnding({ id }: Pattern): readonly PatternId[] | null {
   return id === 'suffix-teen' ? ['t', 'ee', 'n'] : null;
 }

@@ -5,8 +5,8 @@ import { remember } from './remember.ts';
 import { weighWord } from './weigh-word.ts';
 
 /**
- * An analyser that remembers of every word what standings depend on, for several judges and climbs of the same words: to analyse a word takes
- * a hundred times as long as to look at what it requires.
+ * Creates an analyser that caches the data of each word on which standings depend. Several judges and climbs of the
+ * same words share the cache. Analysing a word takes a hundred times as long as looking at its requirements.
  */
 export function rememberAnalyses(analyzer: WordSource): WordSource {
   const recall = remember((key: WordKey) => weighWord(analyzer.analyze(key)));

@@ -15,8 +15,8 @@ export function remember<K, V>(find: (key: K) => V, most = Number.POSITIVE_INFIN
 }
 
 /**
- * The same function, which finds one value for each object that `keyOf` gives, and forgets it with that object. `find` never
- * gives undefined.
+ * Returns the same function with a cache. The cache holds one value for each object that `keyOf` returns, and drops the
+ * value together with the object. `find` never returns undefined.
  */
 export function rememberFor<Given extends object, V>(
   find: (given: Given) => V,

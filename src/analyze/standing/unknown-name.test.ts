@@ -8,7 +8,7 @@ test.each([
   ['zzzzzzzz', ['schwa', 'blends'], null],
   ['', ['schwa'], null],
   ['ab', ['ba', 'ac'], 'ac'],
-])('%s is nearest to the right one of %j', (typed, names, nearest) => {
+])('nearestName finds the right name for %s among %j', (typed, names, nearest) => {
   expect(nearestName(typed, names)).toBe(nearest);
 });
 

@@ -16,8 +16,9 @@ export function shorten(text: string): string {
 }
 
 /**
- * The name a mistyped one was most likely to be: the candidate with the fewest insertions, deletions and
- * substitutions (Levenshtein 1966), or null when none is closer than half the letters. Ties go to the first.
+ * Returns the name that a mistyped name was most likely to be. This is the candidate with the fewest insertions,
+ * deletions and substitutions (Levenshtein 1966). Returns null if no candidate is closer than half the letters. The
+ * first candidate wins a tie.
  */
 export function nearestName(typed: string, candidates: Iterable<string>): string | null {
   const wanted = typed.slice(0, 80).toLowerCase();

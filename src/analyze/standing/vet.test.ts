@@ -80,7 +80,7 @@ test('words are sorted by standing and then count, and a capital splits a word o
   ]);
 });
 
-test('missing patterns are sorted by the words they open, then by the words that lack them', () => {
+test('missing patterns are sorted by how many words each opens, then by how many words lack it', () => {
   const { gaps } = report({ alsoTaught: ['n', 'r'] }, [
     ['rain', 2],
     ['pain', 3],

@@ -13,7 +13,7 @@ export interface WordCounts {
 }
 
 /**
- * Judges a whole text. Words are in the order of `standings`, and frequent words come first. Gaps that open most
+ * Judges a whole text. Words are in the order of `standings`, and frequent words come first. Gaps that open the most
  * running words come first. The order of the input makes no difference.
  */
 export function vet(text: WordCounts, judge: Judge): Report {
@@ -21,8 +21,8 @@ export function vet(text: WordCounts, judge: Judge): Report {
 }
 
 /**
- * `vet` for many texts and one group: it remembers what a report says of each word, and which patterns open it. Without `words` reports list
- * none, which saves a short text a good part of its time.
+ * Creates `vet` for many texts and one group. The function caches the report data of each word and the patterns that
+ * open the word. Without `words`, reports list no words, which saves a good part of the time for a short text.
  */
 export function createReporter(
   judge: Judge,

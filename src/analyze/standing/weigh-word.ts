@@ -1,6 +1,6 @@
 import type { FineNeeds, MadeOf, PatternId, Reading, WordAnalysis } from '../types.ts';
 
-/** An analysis, or as much of one as `weighWord` takes. */
+/** An analysis, or the part of an analysis that `weighWord` reads. */
 export interface Weighable extends Pick<WordAnalysis, 'homograph' | 'usage' | 'fault'> {
   readonly readings: readonly (Pick<Reading, 'source' | 'requires'> & {
     readonly fine?: FineNeeds | null;
@@ -8,7 +8,7 @@ export interface Weighable extends Pick<WordAnalysis, 'homograph' | 'usage' | 'f
   })[];
 }
 
-/** The data of a word that judging needs. These data are kept for every word of a page, so there is nothing else here. */
+/** The data of a word that judging needs. These data are kept for every word of a page, so all other data are left out. */
 export interface WeighedWord {
   readonly homograph: boolean;
   readonly usage: WordAnalysis['usage'];

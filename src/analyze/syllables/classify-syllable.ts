@@ -15,7 +15,7 @@ interface TypePlace {
   readonly letters: string;
   /** Spellings after the vowel. They include spellings of the next syllable that extend into this one. */
   readonly behind: readonly PlacedSpelling[];
-  /** The consonants of these that close the vowel. */
+  /** The consonants in `behind` that close the vowel. */
   readonly after: readonly PlacedSpelling[];
   /** The letters of the syllable. */
   readonly text: string;

@@ -64,7 +64,10 @@ function isQuAl(onset: string, { letters, sound }: PlacedSpelling): boolean {
   return onset === 'qu' && letters === 'a' && sound === 'AA';
 }
 
-/** The first of two weak vowels that begin a word is said with some stress: stim.u.la.tion, sit.u.a.tion; not di.rect. */
+/**
+ * True for the first of two weak vowels at the start of a word, which is pronounced with some stress: stim.u.la.tion,
+ * sit.u.a.tion; not di.rect.
+ */
 function isStressedBeforeWeak(vowel: PlacedSpelling, first: PlacedSpelling, next: PlacedSpelling): boolean {
   if (vowel.letters !== 'i' || vowel.sound !== 'IX') return false;
   return first.sound === 'CH' || /^(Y\.)?(AX|IX|ER)$/.test(next.sound);

@@ -197,7 +197,7 @@ function giveConsonantToLy(zones: readonly Zone[], { affixes }: BuiltWord): Zone
   return [...kept, { spellings: rest.slice(0, -1), fixed: null }, linking, ending];
 }
 
-/** The syllable behind an apostrophe whose vowel is heard but has no letter: is.n't, it.'ll, boss.'s; not can't. */
+/** Returns the syllable after an apostrophe if its vowel is heard but has no letter: is.n't, it.'ll, boss.'s; not can't. */
 function cliticSyllable({ letters, sound }: PlacedSpelling): AffixSyllables | null {
   return hasVowel(sound) ? { lengths: [letters.length], types: ['other'] } : null;
 }

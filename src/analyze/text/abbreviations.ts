@@ -7,7 +7,7 @@ import { wordSet } from './word-set.ts';
 const BEFORE_NAMES = wordSet(
   'Mr Mrs Ms Mx Dr Prof Rev Capt Cpt Sgt Lt Col Gen Cmdr Maj Gov Sen Rep Hon Pres Supt St Ste Mt Ft Messrs Mme Mlle',
 );
-/** Short forms that no one takes for a word, so that they need no stop. */
+/** Short forms that nobody mistakes for a word, so that they need no full stop. */
 const WITHOUT_STOP = wordSet('Mr Mrs Ms Mx Dr PhD etc Etc');
 /** Short forms with a full stop. The sentence may end at the full stop: etc., Jan., Tarn Quay Ltd. */
 const OTHERS = wordSet(

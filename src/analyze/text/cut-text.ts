@@ -40,7 +40,10 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
   return tokens;
 }
 
-/** Gives the tokens of a sentence their keys; gives back how many capitals its place and its shape do not explain. */
+/**
+ * Sets the keys of the tokens of a sentence. Returns the number of capitals that the place in the sentence and the
+ * shape of the sentence do not explain.
+ */
 function keySentence(text: string, tokens: RawToken[], from: number, to: number): number {
   let meanNames: boolean | undefined;
   let isShouted: boolean | undefined;

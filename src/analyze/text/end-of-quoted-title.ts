@@ -4,7 +4,7 @@ import type { RawToken } from './match-tokens.ts';
 
 /** The start of a quotation that has just opened, or of a title that continues after a colon: “Low Tide: Rush of Kelp”. */
 const OPENED = /[“"](?:\p{Lu}[^”"]{0,40}: )?$/u;
-/** The end of a title, or the colon behind which it goes on. */
+/** The end of a title, or the colon after which the title continues. */
 const CLOSED = /^(?:[.,’]{0,2}[”"]|: \p{Lu})/u;
 const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
 /** Words that introduce a title, such as the before “Three Gulls.” */
@@ -19,9 +19,9 @@ const TITLE = 2;
 const UNSURE_TITLE = 3;
 
 /**
- * Returns where a title in quotation marks ends that begins at token `from`: “The Long Tide”, or one of several titles
- * in a row (“Kelp,” “The Long Tide”). Every capital in a title belongs to a name. Returns 0 where there is no title, as
- * in direct speech, which has lower-case letters.
+ * Returns the end of a title in quotation marks that begins at token `from`: “The Long Tide”, or one of several titles
+ * in a row (“Kelp,” “The Long Tide”). Every capital in a title belongs to a name. Returns 0 if there is no title, as in
+ * direct speech, which has lower-case letters.
  */
 export function endOfQuotedTitle(
   text: string,

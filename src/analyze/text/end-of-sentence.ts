@@ -7,7 +7,10 @@ const BREAK = /[.!?…:]["”’')\]]*\s|[“"«‹•*]|(?:^|[\s([—–-])['�
 /** The length in characters from which a line may have been wrapped. A shorter line ends where its writer ended it. */
 const WRAPPED = 45;
 
-/** The index behind the last token of the sentence that starts at token `first`. A quotation in a sentence begins a part of its own. */
+/**
+ * Returns the index after the last token of the sentence that starts at token `first`. A quotation in a sentence begins
+ * a separate part.
+ */
 export function endOfSentence(text: string, tokens: readonly RawToken[], first: number): number {
   let next = first + 1;
   while (

@@ -26,7 +26,7 @@ import {
 /** The number of slashes that separate the makers of a picture. */
 const CREDIT = 2;
 
-/** Words after which a single capital makes no name: a verb follows to, and a kind of thing follows a (a Fox). */
+/** Words after which a single capital makes no name: a verb follows “to”, and a kind of thing follows “a” (a Fox). */
 const NO_NAME_AFTER = /^(?:to|an?)$/;
 
 /** An initialism in a name: BBC News, the US Navy, the T4 Ferry. */
@@ -35,13 +35,13 @@ const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
 /**
  * Marks the words of a name that has several words: Tarn Quay School, University of Skarvik, Mr. Falk.
  * Capitals side by side make such a name, without the form of address before it (Captain Falk). A single capital makes
- * one:
- * - after a form of address, an initialism (US Navy) or a The inside the sentence (saw The Crown)
+ * such a name in these places:
+ * - after a form of address, an initialism (US Navy) or the word “The” inside the sentence (saw The Crown)
  * - after a capital that opens the sentence (Rough Water is calm; not Both Boats)
  * - before a number (Pier 9)
- * Nothing is marked where no other word has lower-case letters, because those capitals may be a label's (Customer
- * Service Desk). The sentence is the tokens from `from` to before `to`. Their keys say where a capital is not
- * explained.
+ * Nothing is marked if no other word has lower-case letters, because the capitals may then belong to a label (Customer
+ * Service Desk). The sentence is the tokens from `from` to before `to`. The keys of these tokens say which capitals are
+ * not explained.
  */
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
   const isLabel = to - from <= LONGEST_HEADLINE && !hasSmallWord(tokens, from, to);
@@ -64,7 +64,10 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
   }
 }
 
-/** Marks the name in a run of capitals from `at` to before `end`; `isPlace` where its last word is of a place. */
+/**
+ * Marks the name in a run of capitals from `at` to before `end`. `isPlace` is true if the last word of the run belongs
+ * to the name of a place.
+ */
 function markRun(
   text: string,
   tokens: readonly RawToken[],
@@ -87,7 +90,10 @@ function markRun(
   else markPlainRun(text, tokens, from, at, end, to, isPlace);
 }
 
-/** A run without a form of address is a name if it has several words, or if a number behind it or the word before it says so. */
+/**
+ * Marks a run without a form of address. The run is a name if it has several words, or if a number after it or the word
+ * before it shows this.
+ */
 function markPlainRun(
   text: string,
   tokens: readonly RawToken[],
@@ -174,8 +180,8 @@ function isNumbered(text: string, tokens: readonly RawToken[], end: number, to: 
 }
 
 /**
- * Returns the index after the last form of address in a run; `from` where the run has none. Wilma King and Ines Falk
- * have none.
+ * Returns the index after the last form of address in a run. Returns `from` if the run has no form of address, as in
+ * Wilma King and Ines Falk.
  */
 function behindAddress(tokens: readonly RawToken[], from: number, end: number): number {
   for (let at = end; at > from; at--) {
@@ -214,7 +220,10 @@ function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: 
   return next.key === 'of' ? behindOf(text, tokens, end, to) : 0;
 }
 
-/** University of Skarvik, Bay of the Gulls; not the Bay of gulls. */
+/**
+ * Returns the index after the capital that follows “of” or “of the” in a name: University of Skarvik, Bay of the Gulls.
+ * Returns 0 if no capital follows: the Bay of gulls.
+ */
 function behindOf(text: string, tokens: readonly RawToken[], of: number, to: number): number {
   const after = tokens[of + 1]?.key === 'the' ? of + 2 : of + 1;
   for (let at = of + 1; at <= after; at++)
@@ -222,7 +231,7 @@ function behindOf(text: string, tokens: readonly RawToken[], of: number, to: num
   return isKept(tokens[after]!) ? after + 1 : 0;
 }
 
-/** Returns whether and joins two capitals to one name: Salt and Rope; not Monday and Tuesday. */
+/** Returns whether “and” joins two capitals to one name: Salt and Rope; not Monday and Tuesday. */
 function isJoinedByAnd(text: string, tokens: readonly RawToken[], and: number, to: number): boolean {
   if (and + 1 >= to || DATES.has(smallOf(tokens[and - 1]!))) return false;
   const after = tokens[and + 1]!;

@@ -30,16 +30,19 @@ const MAY_GO_ON = /[.'’-]/;
  */
 const LONGEST = 120;
 const BLANK = 0x20;
-/** The address that comes next where none does: behind any text, and a small integer, which is compared fastest. */
+/**
+ * The stand-in for the next address if there is none. It starts after the end of any text. Its start is a small
+ * integer, because small integers are compared fastest.
+ */
 const NOWHERE: Span = { start: 2 ** 30 - 1, end: 0 };
 const NOT_LETTERS = /[\p{N}_]/u;
 
 /**
  * Returns every piece of a text that is read or left out, in order.
  *
- * Words are runs of letters. An apostrophe between letters joins them (don't), and a soft hyphen stays inside. A hyphen
- * at the end of a line before lower-case letters stays inside too (chil-, dren below it; not well-, kept). Any other
- * hyphen separates words (well-kept is well and kept).
+ * Words are runs of letters. An apostrophe between letters joins them (don't), and a soft hyphen stays inside a word. A
+ * hyphen at the end of a line before lower-case letters also stays inside a word (chil- with dren on the next line; not
+ * well- with kept). Any other hyphen separates words (well-kept is well and kept).
  *
  * The pieces left out are addresses, anything with a digit (3rd, 10:45), short forms (Mr., e.g., U.S., km), initialisms
  * that cannot be words (TV, CEOs), single letters except a and I, other scripts, and runs of letters longer than any
@@ -98,7 +101,7 @@ const signs = Array.from({ length: 128 }, (_, code) => {
 });
 const outside = Uint8Array.from(signs, (sign) => Number(sign === 'outside'));
 const letters = Uint8Array.from(signs, (sign) => Number(sign === 'letter'));
-/** Signs that end a run of letters: not an apostrophe, a hyphen, nor a digit. */
+/** Signs that end a run of letters. An apostrophe, a hyphen and a digit do not end a run. */
 const ends = Uint8Array.from(signs, (sign, code) =>
   Number(sign === 'outside' && !"'`-".includes(String.fromCharCode(code))),
 );
@@ -108,7 +111,10 @@ function isOutside(code: number): boolean {
   return code < 128 && outside[code] === 1;
 }
 
-/** Returns where a run of plain letters ends, as most runs are. Returns 0 where only `RUN` can tell. */
+/**
+ * Returns where a run of plain letters ends. Most runs consist of plain letters. Returns 0 if only `RUN` can find the
+ * end.
+ */
 function endOfLetters(text: string, start: number): number {
   let end = start;
   let code = text.charCodeAt(end);
@@ -155,7 +161,10 @@ function smallToken(text: string, start: number, end: number): RawToken {
     : { start, end, kind: 'word', key };
 }
 
-/** A run that may be no word: with a capital, a digit, or a sign behind it with which it goes on. Addresses begin behind it. */
+/**
+ * Returns the token of a run that may not be a word: a run with a capital, with a digit, or with a sign after it that
+ * continues the run. `addresses` is the offset at which the next address begins.
+ */
 function anyToken(text: string, start: number, end: number, isSmall: boolean, addresses: number): RawToken {
   const run = text.slice(start, end);
   const abbreviated = isWord(run) ? endOfAbbreviation(text, run, end) : end;

@@ -34,7 +34,10 @@ export const BEFORE_FEASTS: ReadonlySet<string> = wordSet(parts.beforeFeasts);
 /** Words that end a feast's name after an owner's s: Mother's Day. */
 export const FEASTS: ReadonlySet<string> = wordSet(parts.feasts);
 
-/** Words that do not begin the name of a capital after them: Both Boats. The capital is then judged by itself. */
+/**
+ * Words with a capital that do not belong to a name after them: Both Boats. The capital after such a word is judged by
+ * itself.
+ */
 export const NO_OPENERS: ReadonlySet<string> = wordSet(parts.noOpeners);
 
 /** Things that texts number without naming them: Step 2, Figure 3; not Pier 9. */

@@ -7,25 +7,25 @@ import { FORMS_OF_ADDRESS } from './name-parts.ts';
  * a capital: Apple, Switch.
  */
 const OFTEN = 3;
-/** The kinds of capitals that the rest of a text may settle. */
+/** The kinds of capitals about which the rest of a text may decide. */
 const SETTLED: ReadonlySet<string | null> = new Set(['opens', 'leads', 'mid', 'alone']);
 
-/** The word by which a key is settled: `Biscuit` for `Biscuit^` and `Biscuit's+`. */
+/** Returns the word that is counted to decide about a key: `Biscuit` for `Biscuit^` and `Biscuit's+`. */
 export function nameOf(key: WordKey): string {
   const shown = shownOfKey(key);
   return shown.endsWith("'s") ? shown.slice(0, -2) : shown;
 }
 
 /**
- * Returns the key of a word with a capital as the rest of the text settles it; returns any other key unchanged.
- * `countOf` returns how often the text has a key.
+ * Returns the key of a word with a capital, changed if the rest of the text shows more about the capital. Returns any
+ * other key unchanged. `countOf` returns how often the text has a key.
  *
- * - A capital that its place explains counts where the text has the word with a capital inside sentences, no less often
- * than in lower case: `Biscuit^` becomes `Biscuit` beside a cat named Biscuit.
- * - A common word is a name if the text has it as a part of a longer name (Bram Cook), or often, and never in lower
- * case: `Cook` becomes `Cook+`.
+ * - A capital that its place explains counts if the text has the word with a capital inside sentences at least as often
+ * as in lower case: `Biscuit^` becomes `Biscuit` beside a cat named Biscuit.
+ * - A common word is a name if the text never has the word in lower case, and has it often or as a part of a longer
+ * name (Bram Cook): `Cook` becomes `Cook+`.
  * - A part of a longer name that begins a sentence before another capital is a name too: New Skarvik.
- * - A single capital (the Tide) shows nothing where the text also has the word in lower case.
+ * - A single capital (the Tide) shows nothing if the text also has the word in lower case.
  */
 export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): WordKey {
   const { capital } = splitKey(key);

@@ -1,4 +1,4 @@
-/** The words of a list with blanks between them. */
+/** Returns the words of a list that is separated by blanks. */
 export function wordSet(words: string): ReadonlySet<string> {
   return new Set(words.split(' '));
 }

@@ -45,11 +45,14 @@ const IRREGULAR: Readonly<
   "you're": ['you', 'y:Y ou:UH', "'re:R", 'are'],
 };
 
-/** Contractions whose base is read as by itself, or nearly; not won't, where nothing of will is left. */
+/**
+ * Contractions whose base is pronounced as it is alone, or nearly so. won't is not one of these, because nothing of
+ * will is left in it.
+ */
 const KEEPS_BASE = new Set(["can't", "let's", "mustn't", "they're", "we're", "you're"]);
 
 /**
- * Builds a word shortened with an apostrophe: he's, isn't, won't. Returns null for other words, such as the owner's
+ * Builds a word shortened with an apostrophe: he's, isn't, won't. Returns null for other words, such as the possessive
  * gull's.
  */
 export function buildContraction(word: string, find: FindBuilt): BuiltWord | null {

@@ -69,7 +69,10 @@ function createForAccent(
     return built;
   }
 
-  /** Origins are weighed in American, as the model was made, and pronounced in the accent. */
+  /**
+   * Origins are weighed in American pronunciation, for which the model was made. They are then pronounced in the accent
+   * of the analyser.
+   */
   const findAmerican = accent ? accent.findAmerican : findBuilt;
   const finishAll = (word: string, built: readonly BuiltWord[], source: ReadingSource): Reading[] =>
     built.map((one) => finishReading(word, one, source, accent?.hear)).filter((reading) => reading !== null);
@@ -145,8 +148,8 @@ function createForAccent(
   }
 
   /**
-   * Returns the usage of a derived word. A form of an ordinary word is ordinary too (tidepools). Nothing is known of
-   * two words in one.
+   * Returns the usage of a derived word. A form of an ordinary word is ordinary too (tidepools). The usage of two words
+   * in one is not known.
    */
   function usageOfDerived(word: string, { base, affixes }: Reading): Usage | null {
     const owner = word.replace(/'s?$/, '');
@@ -155,7 +158,7 @@ function createForAccent(
     return base !== null && isForm && isWord(base) ? 'common' : null;
   }
 
-  /** The possessive of an unlisted name: Mariglow's. */
+  /** Builds the possessive of an unlisted name: Mariglow's. */
   function guessPossessive(word: string): BuiltWord[] {
     const findOrGuess = (part: string): readonly BuiltWord[] => {
       const guessed = guesser?.guess(part)?.built;
@@ -170,7 +173,10 @@ function createForAccent(
 /** Endings that make no new word. */
 const ENDINGS: ReadonlySet<string> = new Set(['s', 'es', 'ed', 'ing', 'est', 'ly', 'ness']);
 
-/** Parts of words kept: the commonest come again and again; more would take memory and save no time that can be measured. */
+/**
+ * The maximum number of cached word parts. The commonest parts come again and again. A larger cache would take memory
+ * and save no time that can be measured.
+ */
 const CACHED_WORDS = 1000;
 
 const UNREAD = {

@@ -30,7 +30,7 @@ test('a word that makes the table fail is unread and has the fault; other words 
   expect(analyzer.analyze('tern').fault).toBeUndefined();
 });
 
-test('a text with a failing word has its figures, with the word as unsure and among the faults', () => {
+test('a report on a text with a failing word still has figures, with the word unsure and among the faults', () => {
   const judge = createJudge(analyzer, compileGroup(group, null));
   const report = vet(
     {

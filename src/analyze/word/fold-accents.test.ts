@@ -33,7 +33,7 @@ test.each(['piñata', 'jalapeño', 'José', 'rosé'])('%s is read, but not as a 
   expect(readings[0]!.requires).not.toEqual([]);
 });
 
-test('résumé is read as the noun with the same ending, and not as the verb resume', () => {
+test('résumé is read as the noun that ends in the sound EY, and not as the verb resume', () => {
   const { readings } = analyzer.analyze('résumé');
   const facts = readings.filter(({ source }) => source === 'dictionary');
   expect(facts.map(({ pronunciation }) => pronunciation.split(' ').at(-1))).toEqual(['EY']);

@@ -20,9 +20,9 @@ export function hasOtherLetters(word: string): boolean {
 }
 
 /**
- * The source of a word with marks, from the analysis of its plain form. It holds for naïve, café and coöperate. It is only a guess where a
- * mark makes another letter of one (the ñ of piñata), and where é ends the word and the plain form has another ending (résumé, which is no
- * resume; not café).
+ * Returns the analysis of a word with marks, made from the analysis of its plain form. The source stays the same for
+ * naïve, café and coöperate. The source is only a guess in two cases: a mark makes a different letter (the ñ of
+ * piñata), or é ends the word and the plain form has another ending (résumé is not resume; not café).
  */
 export function unfoldAnalysis(word: string, plain: WordAnalysis): WordAnalysis {
   const isOther = hasOtherLetters(word);

@@ -11,13 +11,15 @@ import { readSourceRows } from '../read-source-rows.ts';
 type Pronunciations = ReadonlyMap<string, readonly (readonly string[])[]>;
 
 /**
- * The facts about a word that the rules of analyze/accent cannot know. Words that they get right are not listed. The others have
+ * Returns the facts about a word that the rules of analyze/accent cannot know. Words for which the rules give the right
+ * result are not listed. A listed word has:
  *
- * - their units, where they have a reading of their own (british-readings.tsv), or where the stress moved on to a vowel that is weak in the
- *   base: territorial, whose -or- is not that of territory
- * - the place of each er whose stress the rules mistake, by the dictionary's: `2w` is weak, `4f` full
+ * - its units, if it has a reading of its own (british-readings.tsv), or if the stress moved to a vowel that is weak in
+ * the base (the -or- of territorial differs from the -or- of territory)
+ * - the place of each er whose stress the rules get wrong, with its stress in the dictionary: `2w` is weak, `4f` is
+ * full
  *
- * Readings of a homograph have ` / ` between them.
+ * The readings of a homograph are separated by ` / `.
  */
 export function listBritish(
   records: ReadonlyMap<string, WordRecord>,

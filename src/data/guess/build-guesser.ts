@@ -11,7 +11,7 @@ import { writeModel } from './write-model.ts';
 
 const ROLE_LETTERS = new Map(Object.entries(ROLES).map(([letter, role]) => [role, letter]));
 
-/** A word's tokens, the last first, as the model learns them. */
+/** A word with its tokens as the model learns them, the last token first. */
 export interface TokenWord {
   readonly word: string;
   readonly tokens: readonly GuessToken[];

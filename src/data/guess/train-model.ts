@@ -3,8 +3,8 @@ import { createGrams, type Grams } from './grams.ts';
 /** The longest run of tokens that is counted. */
 export const ORDER = 6;
 /**
- * The least gain of a run that is kept: its count times its gain in natural logarithms. The gain is how much likelier
- * the run makes the letters of its word.
+ * A run is kept if its count times its gain is at least this number. The gain tells, in natural logarithms, how much
+ * likelier the run makes the letters of its word.
  */
 const WORTH = 1.1;
 /** Runs are dropped in rounds. The remaining runs take over the share of the dropped runs before the next round. */

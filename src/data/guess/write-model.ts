@@ -55,7 +55,7 @@ export function writeModel(
   return pack({ tokens, weights: weights.length, order: ORDER }, queue.length + 1, weights, bits.end());
 }
 
-/** The kept grams that go on from each kept gram, by their last tokens. */
+/** Returns, for each kept gram, the kept grams that continue it by one token, sorted by their last tokens. */
 function childrenOf({ grams, kept }: TrainedModel): ReadonlyMap<number, readonly number[]> {
   const children = new Map<number, number[]>();
   for (let order = 1; order <= ORDER; order++) {
@@ -70,7 +70,7 @@ function childrenOf({ grams, kept }: TrainedModel): ReadonlyMap<number, readonly
   return children;
 }
 
-/** The lengths, the head, the weights, then the bits. */
+/** Returns the bytes of the file: the lengths, the head, the weights, then the bits. */
 function pack(header: ModelHeader, nodes: number, weights: Int8Array, body: readonly number[]): Uint8Array {
   const head = new TextEncoder().encode(JSON.stringify(header));
   const out = new Uint8Array(8 + head.length + weights.length + body.length);

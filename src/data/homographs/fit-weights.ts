@@ -38,7 +38,7 @@ export function fitWeights(examples: readonly Example[], general: General = read
     examples.map((example) => rowOf(example, general)),
     ROUNDS,
   );
-  // Zero is added because a weight that rounds to -0 is written as 0.
+  // Zero is added, so that a weight that rounds to -0 becomes 0.
   const tenths = (id: string) => Math.round((learnt.get(id) ?? 0) * 10) + 0;
   const byOwner = new Map<string, string[]>();
   for (const id of learnt.keys()) {

@@ -20,10 +20,16 @@ const MET = 10;
 const SHARE = 0.1;
 const LEARN = { least: 6, sparse: 10, penalty: 1 };
 const ROUNDS = 4;
-/** The weight of one place. There are many words here, and each tells less about a homograph than the homograph itself. */
+/**
+ * The weight of one place in the corpus. The corpus has many words, and each tells less about a homograph than the
+ * homograph itself.
+ */
 const COUNTS = 0.5;
 
-/** A word of the corpus. `can`: all parts of speech it has anywhere. `every`: tells whether the word is one of every n. */
+/**
+ * A word of the corpus. `can`: all parts of speech that the word has anywhere. `every`: tells whether the word is one
+ * of every n.
+ */
 interface Met {
   readonly word: string;
   readonly can: ReadonlySet<Part>;
@@ -162,7 +168,7 @@ function isPlain(word: string): boolean {
   return !/[^s]s$|ed$|ing$/.test(word);
 }
 
-/** The answer of a place, 1 for yes. */
+/** Returns the questions for which a place counts, each with its answer, 1 for yes. */
 function askedOf(
   word: string,
   part: Part,

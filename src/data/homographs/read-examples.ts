@@ -14,7 +14,10 @@ export interface Example {
   readonly features: readonly string[];
   /** The index of the reading in homographs.tsv. For a word that is not in that file, 1 means the verb. */
   readonly reading: number;
-  /** The question that this word shares with others. `yes` is the index of the reading that is the verb or past. */
+  /**
+   * The question that this word shares with other words. `yes` is the index of the reading that is the verb or the
+   * past.
+   */
   readonly question: Question | undefined;
   readonly yes: number | undefined;
   /** The weight of the example in training. */

@@ -9,7 +9,7 @@ import { readUnfitWords } from '../read-unfit-words.ts';
 import { readWordList } from '../read-word-list.ts';
 import { readWordnet } from '../read-wordnet.ts';
 
-/** The lists of `mistakable.json`: fingerprints, parted by spaces and sorted. */
+/** The lists of `mistakable.json`. Each list has fingerprints, separated by spaces and sorted. */
 export interface MistakableLists {
   /** Fingerprints of the letters of coarse words and insults of three to six letters. */
   readonly letters: string;
@@ -22,11 +22,14 @@ export interface MistakableLists {
   readonly sounds: string;
   /** Fingerprints of the consonants around the vowel of the coarsest words. */
   readonly frames: string;
-  /** Fingerprints of words of one syllable that the word table lacks, by the subtitles' list and WordNet, and of well-known names (pete). */
+  /**
+   * Fingerprints of words of one syllable that the word table lacks (from the subtitles' list and WordNet), and of
+   * well-known names (pete).
+   */
   readonly words: string;
   /**
-   * Fingerprints of the sounds of these and of the table's words of one syllable. Rare names and rare forms with endings are left out, but not
-   * lesson words (quays).
+   * Fingerprints of the sounds of the words in `words` and of the table's words of one syllable. Rare names and rare
+   * forms with endings are left out, but lesson words (quays) are included.
    */
   readonly homophones: string;
 }
@@ -68,7 +71,7 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
   };
 }
 
-/** The words of one syllable for `words`, and the sounds of the words for `homophones`. */
+/** Returns the words of one syllable for `words`, and the sounds of the words for `homophones`. */
 function listWords(analyzer: Analyzer): { words: string[]; homophones: string[] } {
   const words: string[] = [];
   const homophones: string[] = [];

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { readOwnMeanings } from './write-word-bank.ts';
 
-test('each word has one short meaning, without the word itself, and no meaning is of a word unfit for lessons', () => {
+test('each word has one short meaning without the word itself, and no word is unfit for lessons', () => {
   const own = [...readOwnMeanings()];
   expect(own.length).toBeGreaterThan(1900);
   expect(own.map(([word]) => word)).toEqual([...new Set(own.map(([word]) => word))].toSorted());

@@ -40,7 +40,7 @@ export function writeWordBank(analyzer: Analyzer): string {
   );
   const listed = new Set([...usual, 'I', ...more]);
   const british = [...americanOf].flatMap(([word, american]) =>
-    // Names are allowed here, since grey is a name too.
+    // British words may be names, since grey is a name too.
     listed.has(american) && !leftOut.has(american) && isSaid(word) ? word : [],
   );
   const words = [...new Set([...listed, ...british])].filter((word) => !leftOut.has(word));
@@ -72,7 +72,10 @@ function createDescriber(americanOf: ReadonlyMap<string, string>) {
   };
 }
 
-/** The meanings of words by word (`meanings.tsv`): one sense each, written here in a few words that children know. */
+/**
+ * Returns the meanings of words by word (`meanings.tsv`). Each meaning is one sense, written by us in a few words that
+ * children know.
+ */
 export function readOwnMeanings(): ReadonlyMap<string, string> {
   return new Map(readSourceRows('meanings.tsv') as [string, string][]);
 }

@@ -8,7 +8,7 @@ export interface BuiltLexicon {
   readonly bytes: Uint8Array;
   /** The records that the bytes hold. */
   readonly records: ReadonlyMap<string, WordRecord>;
-  /** The sources of the table: word to CMUdict's phones with stress. */
+  /** The pronunciations that the table is made from: each word with CMUdict's phones and stress. */
   readonly pronunciations: ReadonlyMap<string, readonly (readonly string[])[]>;
   readonly words: number;
   /** The number of headwords that could not be aligned, mostly abbreviations. */

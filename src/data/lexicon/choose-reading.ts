@@ -62,8 +62,8 @@ function rank(
 }
 
 /**
- * Whether an o sound is the less likely one where CMUdict has both. aw and au are AO. o is AO before f, s, th, ng, g
- * (dog, lost) and AA elsewhere (on, lot).
+ * Whether an o sound is the less likely of two, where CMUdict has both. aw and au are AO. o is AO before f, s, th, ng,
+ * g (dog, lost) and AA elsewhere (on, lot).
  */
 function isUnlikelyO({ letters, sound }: WeighedUnit, next: WeighedUnit | undefined): boolean {
   if (letters === 'al' && next?.letters === 'm') return false;

@@ -167,8 +167,8 @@ function splitsR(spelling: string, weak: boolean, next: string): boolean {
 }
 
 /**
- * Whether to ignore a secondary stress that CMUdict puts on a short i. It matters to a reader only at the end of a
- * word: hospital, decide; not township.
+ * Whether to ignore a secondary stress that CMUdict puts on a short i, as in hospital and decide. The stress matters to
+ * a reader only at the end of a word, as in township.
  */
 function isWeak(phones: readonly string[], i: number): boolean {
   const after = phones.slice(i + 1);

@@ -16,7 +16,7 @@ import { createUsage } from './tell-usage.ts';
 const LEARN_FROM = 30_000;
 
 /**
- * Reads everything that the records are made from out of the packages. Takes some seconds. Words for which `keep` is
+ * Reads from the packages everything that the records are made from. Takes some seconds. Words for which `keep` is
  * false are left out, so that the learnt model can be measured on them.
  */
 export function gatherSources(

@@ -26,8 +26,9 @@ export interface RecordSources {
 }
 
 /**
- * The record of each word that can be aligned. Shorter words come first, so that a derived word finds its base: it is stored as base + affix
- * when that gives back one of its pronunciations (hoping), else by its own units with a note of where it comes from (confusion).
+ * Returns the record of each word that can be aligned. Shorter words come first, so that a derived word finds its base.
+ * A derived word is stored as base + affix if that gives one of its pronunciations (hoping). Otherwise it is stored by
+ * its own units, with a note of where it comes from (confusion).
  */
 export function makeRecords(sources: RecordSources): Map<string, WordRecord> {
   const records = new Map<string, WordRecord>();
@@ -82,8 +83,8 @@ function makeRecord(word: string, sources: RecordSources, find: Find): WordRecor
 }
 
 /**
- * Composes one reading of a homograph from its base if that gives exactly its sounds: the two readings of uses; not
- * axes as the plural of axis.
+ * Composes one reading of a homograph from its base if that gives exactly the sounds of the reading. Both readings of
+ * uses are composed, but axes as the plural of axis is not.
  */
 function composeOne(
   word: string,
@@ -176,8 +177,8 @@ function soundsOf(built: BuiltWord, soundOf: (one: WordSpelling) => string): str
 }
 
 /**
- * Whether two pronunciations differ only in unstressed vowels. CMUdict is inconsistent there: the e of release is IY,
- * but the e of releases is IH.
+ * Whether two pronunciations differ only in unstressed vowels. CMUdict writes unstressed vowels inconsistently: the e
+ * of release is IY, but the e of releases is IH.
  */
 function sameButUnstressed(
   sounds: readonly string[],
@@ -199,7 +200,7 @@ function keepsStress(sounds: readonly string[], phones: readonly string[]): bool
   return !/^(AX|IX)$/.test(sounds[stressed]!) || phones[stressed] === 'AH1';
 }
 
-/** All pronunciations of the affix that fit its letters; the caller tries each. */
+/** Returns all pronunciations of the affix that fit its letters. The caller tries each of them. */
 function formsOf({ affix, kind }: Derivation): AffixForm[] {
   if (kind === 'prefix') {
     const soundings = PREFIXES.find((one) => one.text === affix)?.soundings ?? [];

@@ -4,7 +4,7 @@ import { readSourceRows } from '../read-source-rows.ts';
 
 /** Corrections made by hand. The files give the reason for each. */
 export interface HandMade {
-  /** Pronunciations that replace those of CMUdict, by word. */
+  /** Pronunciations that replace CMUdict's pronunciations, by word. */
   readonly pronunciations: ReadonlyMap<string, readonly (readonly string[])[]>;
   /** Units that replace the aligned units, by word. */
   readonly units: ReadonlyMap<string, readonly Correspondence[]>;

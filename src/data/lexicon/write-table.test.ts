@@ -32,7 +32,7 @@ const record: fc.Arbitrary<WordRecord> = fc.record({
   readings: fc.array(reading, { minLength: 1, maxLength: 3 }),
   homograph: fc.boolean(),
 });
-// Few letters and long shared beginnings, so that every encoding of a length occurs.
+// Words with few different letters and long shared beginnings, so that every encoding of a length occurs.
 const word = fc.oneof(
   fc.string({ unit: fc.constantFrom('a', 'b', "'"), minLength: 1, maxLength: 40, size: 'max' }),
   fc.string({ unit: fc.constantFrom('a', 'b'), maxLength: 4 }).map((end) => `institutionalisa${end}`),
@@ -82,7 +82,7 @@ test('the same records in any order give the same bytes', () => {
   );
 });
 
-test('a file that is not a word table is refused with the next step', () => {
+test('a file that is not a word table is refused with an error that names the next step', () => {
   expect(() => openLexicon(new Uint8Array(3))).toThrow(/npm run data/);
   expect(() => openLexicon(new Uint8Array([9, 0, 0, 0, 1, 0, 0, 0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 9]))).toThrow(
     /npm run data/,

@@ -54,7 +54,7 @@ function bestReading(word: readonly Sounds[], base: readonly Sounds[], prefix: P
     const head = soften(sounding);
     for (const [w, sounds] of word.entries()) {
       for (const [b, baseSounds] of base.entries()) {
-        // The Y of union is dropped in reunion.
+        // The Y of unite is dropped in reunite.
         const joined = joinSounds(
           head,
           baseSounds[0] === 'Y' && word.every((one) => one[head.length] !== 'Y')

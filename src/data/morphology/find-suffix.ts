@@ -92,7 +92,7 @@ function weigh({ word, stem, suffix, change, same, kin, facts, found }: Evidence
   return suffix.text === 'y' && /^[eo]r$/.test(found.get(stem)?.affix ?? '') ? score - 15 : score;
 }
 
-/** The loss of a base that is far rarer than its word. */
+/** Returns the penalty for a base that is far rarer than its word. */
 function loseByRank(base: number, word: number): number {
   if (base <= 4 * word) return 0;
   return base >= RAREST ? 60 : 30;

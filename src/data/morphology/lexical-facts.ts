@@ -35,8 +35,8 @@ export function looksLikeName(word: string, facts: Facts): boolean {
 }
 
 /**
- * Returns the parts of speech as letters: those in WordNet, and those that follow from the suffix of the word
- * (`expected`: a).
+ * Returns the parts of speech as letters: all parts of speech in WordNet, and the part of speech that follows from the
+ * suffix of the word (`expected`: a).
  */
 export function partsOf(word: string, facts: Facts, found: ReadonlyMap<string, Derivation>): string {
   // American is a noun as well as an adjective. William is only a name.

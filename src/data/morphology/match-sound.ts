@@ -7,7 +7,10 @@ import type { Allomorph, Suffix } from '../../analyze/morphology/affixes.ts';
  */
 export type Sounds = readonly string[];
 
-/** The consonants that a base's last one may become before a reshaping suffix: act, action; electric, electricity. */
+/**
+ * The consonants that the last consonant of a base may become before a reshaping suffix: act, action; electric,
+ * electricity.
+ */
 const SOFTENED: Record<string, string> = {
   T: 'SH ZH',
   S: 'SH ZH',

@@ -1,8 +1,9 @@
 import type { OwnSwaps } from './read-own-swaps.ts';
 
 /**
- * Our own swaps. An adverb in -ly without a row takes the swaps of its adjective, as adverbs: timid has
- * shy and afraid, so timidly has shyly, if `isAdverb` knows it (afraidly it does not).
+ * Returns our own swaps with added adverbs. An adverb in -ly without a row takes the swaps of its adjective, turned
+ * into adverbs. timid has the swaps shy and afraid, so timidly gets shyly. Adverbs that `isAdverb` does not know are
+ * left out: afraidly.
  */
 export function addAdverbs(own: readonly OwnSwaps[], isAdverb: (word: string) => boolean): OwnSwaps[] {
   const listed = new Set(own.filter(({ part }) => part === 'r').map(({ word }) => word));

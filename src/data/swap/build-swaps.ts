@@ -240,8 +240,8 @@ function listForms(
 }
 
 /**
- * Returns words that take the other article, according to CMUdict: the first sound is a vowel but the first letter is
- * not (hour), or the reverse (unit).
+ * Returns words that take a different article than their first letter suggests, according to CMUdict. The first sound
+ * is a vowel but the first letter is not (hour), or the reverse (unit).
  */
 function listOtherArticles(words: readonly string[], said: ReadonlyMap<string, string[][]>): string[] {
   const firsts = new Set(words.map((entry) => entry.split(' ')[0]!));

@@ -13,8 +13,8 @@ export interface Evidence {
   /** The position in our own list: 1 first, 2 second, 0 not in the list. */
   own: number;
   /**
-   * The share of the word's uses (SemCor) in senses that have the swap as a synonym. The fields below count senses that
-   * have the swap as the next wider word, …
+   * The share of the word's uses (SemCor) in senses that have the swap as a synonym. The next three fields count senses
+   * that have the swap as the next wider word, as a similar word, or in their definition.
    */
   synonyms: number;
   wider: number;
@@ -96,7 +96,10 @@ function blank(lemma: string): Evidence {
   return { lemma, own: 0, synonyms: 0, wider: 0, similar: 0, glosses: 0, near: 0, cues: [], marks: 0 };
 }
 
-/** The beginnings of a definition, in up to three words: `put out, as of fires` gives put, put out, put out as. */
+/**
+ * The first four pieces of a definition: a piece of up to three words whole, and the first two words of a longer piece.
+ * `put out, as of fires` gives put out, as of fires.
+ */
 function phrasesOf(definition: string): string[] {
   const heads = definition
     .toLowerCase()

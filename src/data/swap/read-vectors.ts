@@ -7,7 +7,7 @@ export interface Vectors {
   readonly words: readonly string[];
   readonly codebook: Uint8Array;
   readonly codes: Uint8Array;
-  /** Returns a vector of length 1. For several words, returns that of their sum. */
+  /** Returns the vector of a word, of length 1. For several words, returns the vector of their sum. */
   readonly of: (word: string) => Float32Array | null;
 }
 

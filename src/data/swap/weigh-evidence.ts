@@ -1,9 +1,10 @@
 import type { Evidence, Source } from './gather-candidates.ts';
 
 /**
- * The amount that each piece of evidence adds to the log odds that a swap is a good one. Learnt by logistic regression on our own list: is a
- * candidate of WordNet among the swaps that a person wrote for that word? The first is then the person's for 66 % of words kept apart (64 %
- * with weights set by feel); `none` is half a unit higher than learnt, since a list is never complete.
+ * The amount that each piece of evidence adds to the log odds that a swap is good. Learnt by logistic regression on our
+ * own list: is a candidate of WordNet among the swaps that a person wrote for that word? With these weights, the first
+ * candidate is one of the person's swaps for 66 % of the words kept apart (64 % with weights set by feel). `none` is
+ * half a unit higher than learnt, since a list is never complete.
  */
 const WEIGHTS = {
   none: -3.5,
@@ -20,7 +21,7 @@ const WEIGHTS = {
 };
 /** The log odds of the first, second, … swap of our own list. */
 const OWN = [2.4, 1.7, 1.2, 0.9, 0.6, 0.4];
-/** The loss of a swap of our own list for each word beyond the first, since one word is nearer the text. */
+/** The penalty of a swap of our own list for each word after its first word. A single word is nearer the text. */
 const LONGER = 0.35;
 const RARE_FROM = 400;
 

@@ -1,6 +1,6 @@
 import { browser } from '../browser.ts';
 
-/** The actions that have keys: press the button, go to the next or the previous word, open the desk. */
+/** The actions that have keyboard shortcuts: press the button, go to the next or the previous word, open the desk. */
 export type ShortcutName = 'button' | 'next-word' | 'previous-word' | 'open-desk';
 
 /**

@@ -44,14 +44,14 @@ const AT_ONCE = 20;
 
 /**
  * Answers the panel and the pages. Starts shading at a click on the toolbar button, at a shortcut, or from the context
- * menu. After the browser has stopped the background, everything it needs is read again; anything kept in memory is
- * kept for speed only.
+ * menu. When the background starts again after the browser has stopped it, all data is read again. Data is kept in
+ * memory for speed only.
  */
 export function serveBackground(): void {
   serveSyncCopy();
   const forEver = new AbortController().signal;
   let ready: Judge | undefined;
-  /** For the group as it was before its last change: a new one need not analyse the words again. */
+  /** The judge for the group as it was before its last change. A new judge reuses the analyses of this judge. */
   let before: Judge | undefined;
   const loadJudges = loadOnce(async () => {
     const [{ engine, isListed }, groups] = await Promise.all([loadEarlyEngine(), loadGroups()]);
@@ -92,7 +92,7 @@ export function serveBackground(): void {
     judge: async ({ keys, homographs }) => {
       const { isListed, show } = await loadJudges();
       const readings = homographs.map(nameReading);
-      // Words that the table has do not wait for the model.
+      // Words in the table are judged without waiting for the model.
       if (![...keys, ...readings].every((key) => isListed(splitKey(key).word.toLowerCase())))
         await loadEngine();
       return {
@@ -155,8 +155,8 @@ export function serveBackground(): void {
 }
 
 /**
- * Returns a homograph's key with the reading it has in its place. If this fails, the reading stays open and no other
- * word is affected.
+ * Returns a homograph's key with the reading that the homograph has at its place in the text. If this fails, the
+ * reading stays open and no other word is affected.
  */
 function nameReading({ text, start, end, key }: WordsAsked['homographs'][number]): WordKey {
   try {
@@ -236,7 +236,10 @@ async function openDesk(): Promise<void> {
   await browser.tabs.create({ url: browser.runtime.getURL('/desk.html') });
 }
 
-/** What a word is to a group now, and what pages show of it, for which it is judged after the group's next steps too where it is beyond. */
+/**
+ * Creates the functions that judge words for a group. `verdictOf` says what a word is to the group now. `show` says
+ * what pages show of the word. For `show`, a word that is beyond the group is also judged after the group's next steps.
+ */
 function createJudges(
   group: Group,
   sequence: Sequence | null,

@@ -6,7 +6,7 @@ export const readTable = loadOnce(() => readData('lexicon.bin'));
 /** The bytes of the guessing model. */
 export const readModel = loadOnce(() => readData('guess.bin'));
 
-/** By its address alone: it is asked for before there is an interface of the browser. */
+/** Reads a file by its address alone, because the file is requested before the browser's interface exists. */
 async function readData(file: 'lexicon.bin' | 'guess.bin'): Promise<Uint8Array> {
   try {
     const answer = await fetch(`/data/${file}`);

@@ -8,11 +8,11 @@ import {
 import { readModel, readTable } from './engine-data.ts';
 import { loadOnce } from './load-once.ts';
 
-/** The analyser before its guessing model is here. */
+/** The analyser before its guessing model is loaded. */
 export interface EarlyEngine {
-  /** Analyses words of the table as ever. Any other is to be asked for only once `loadEngine` has given the model. */
+  /** Analyses words of the table as usual. Other words may be analysed only after `loadEngine` has loaded the model. */
   readonly engine: Analyzer;
-  /** Whether the table has a word, in small letters, so that no analysis of it asks the model. */
+  /** Returns whether the table has a word, given in lower case. The analysis of such a word does not use the model. */
   isListed(word: string): boolean;
 }
 
@@ -32,10 +32,10 @@ const loadTable = loadOnce(async () => {
   };
 });
 
-/** The analyser over the word table in the package, as soon as that is here. */
+/** Loads the analyser over the word table in the package. The analyser is returned as soon as the table is loaded. */
 export const loadEarlyEngine: () => Promise<EarlyEngine> = loadTable;
 
-/** The same analyser with the guessing model; loaded once for as long as the background lives. */
+/** Loads the analyser of `loadEarlyEngine` together with the guessing model, once for as long as the background runs. */
 export const loadEngine = loadOnce<Analyzer>(async () => {
   const [table, model] = await Promise.all([loadTable(), readModel()]);
   table.take(model);

@@ -1,5 +1,6 @@
 import { readTable } from './engine-data.ts';
 
-// Imported before all else by the background, which the browser starts anew for a question: the table is on its way while the rest of the
-// code is still being evaluated, a third of the time to the answer. Nothing is there to be read while the package is built.
+// The background imports this file before all others. The browser starts the background anew for a question. The table
+// is loaded while the rest of the code is still being evaluated, which takes a third of the time to the answer. While
+// the package is built, there is nothing to load.
 if (globalThis.chrome?.runtime?.id) readTable().catch(() => undefined);

@@ -7,7 +7,7 @@ import { wholeTextSchema } from '../store/shelf-schema.ts';
 import type { WholeShelfText } from '../store/shelf-store.ts';
 import { lineOfItem, readCountedLines } from './read-file-lines.ts';
 
-/** The marks of our files of this kind, and their version. */
+/** The mark of a file of everything, and the version of its format. */
 const KIND = 'wordreach-everything';
 const VERSION = 1;
 /** The maximum length of the first line, in bytes. */

@@ -24,8 +24,8 @@ export async function packEverything(): Promise<Blob> {
 }
 
 /**
- * Replaces all that is kept here with the content of a file. First the whole file is read and checked. Nothing is
- * deleted before all of the file's content is here. Rejects with an error that `isFileError` knows, or with
+ * Replaces all that is kept in this browser with the content of a file. First the whole file is read and checked.
+ * Nothing is deleted until all of the file's content is stored. Rejects with an error that `isFileError` knows, or with
  * `StorageFault`.
  */
 export async function restoreEverything(file: Blob, signal: AbortSignal): Promise<void> {

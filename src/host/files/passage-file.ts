@@ -3,7 +3,7 @@ import type { Passage } from '../../passage/kept/passage.ts';
 import { say } from '../../wording/say.ts';
 import { passageContentSchema } from '../store/passage-schema.ts';
 
-/** The marks of our files of this kind, and their version. */
+/** The mark of a file of passages, and the version of its format. */
 const KIND = 'wordreach-passages';
 const VERSION = 1;
 

@@ -7,8 +7,8 @@ import { say } from '../../wording/say.ts';
 const LONGEST_LINE = 50_000_000;
 
 /**
- * Reads the lines of a file one by one, so that a file of any length fits into memory. At a line too long to be ours,
- * it yields null and ends.
+ * Reads the lines of a file one by one, so that a file of any length fits into memory. At a line that is too long for a
+ * file of Wordreach, the generator yields null and ends.
  */
 async function* readFileLines(file: Blob): AsyncGenerator<string | null> {
   const reader = file.stream().pipeThrough(new TextDecoderStream()).getReader();
@@ -62,7 +62,7 @@ export async function* readCountedLines<T>(
   if (found !== expected) throw cutOff({ expected, found });
 }
 
-/** Returns `Line 3 of the file`, for the number of an item. */
+/** Returns a name for the line of an item, such as `Line 3 of the file` for item 2. */
 export function lineOfItem(number: number): string {
   return say('host.lineOfFile', { number: number + 1 });
 }

@@ -60,7 +60,7 @@ test('any shelf comes back unchanged from its file', async () => {
   );
 });
 
-describe('a damaged shelf file is refused with a sentence that says what to do next:', () => {
+describe('reading a damaged shelf file', () => {
   const line = writeText(ferry);
   const changed = (change: object) => `${JSON.stringify({ ...JSON.parse(line), ...change })}\n`;
   test.each<[string, string[], RegExp]>([
@@ -92,12 +92,12 @@ describe('a damaged shelf file is refused with a sentence that says what to do n
     ['an id that is none', [writeHead(1), changed({ id: '../ferry' })], /Text 1/],
     ['an address that is none', [writeHead(1), changed({ url: 7 })], /Text 1/],
     ['tags that are none', [writeHead(1), changed({ tags: [7] })], /Text 1/],
-  ])('%s', async (_, parts, says) => {
+  ])('refuses %s with a sentence that says what to do next', async (_, parts, says) => {
     await expect(read(...parts)).rejects.toThrow(ShelfFileError);
     await expect(read(...parts)).rejects.toThrow(says);
   });
 
-  test('random bytes after a valid first line are refused with a ShelfFileError', async () => {
+  test('refuses random bytes after a valid first line with a ShelfFileError', async () => {
     await fc.assert(
       fc.asyncProperty(fc.uint8Array({ maxLength: 200, size: 'max' }), async (bytes) => {
         const reading = (async () => {

@@ -5,7 +5,7 @@ import { wholeTextSchema } from '../store/shelf-schema.ts';
 import type { WholeShelfText } from '../store/shelf-store.ts';
 import { readCountedLines } from './read-file-lines.ts';
 
-/** The marks of our files of this kind, and their version. */
+/** The mark of a file of a shelf, and the version of its format. */
 const KIND = 'wordreach-shelf';
 const VERSION = 1;
 

@@ -32,16 +32,16 @@ export interface FileCounts {
   readonly texts: number;
 }
 
-/** The content of a file, as far as the teacher is asked about it before it is taken. */
+/** The facts about a file that the teacher is shown before the file is taken. */
 export interface FileLook {
-  /** Whether the file can replace everything here. */
+  /** Whether the file can replace everything in this browser. */
   readonly whole: boolean;
   readonly counts: FileCounts;
-  /** The things of the file that are here already in another form. */
+  /** The items of the file that this browser already has in another form. */
   readonly clashes: readonly Clash[];
 }
 
-/** An item that is here in another form than in a file, and the facts that distinguish the two versions. */
+/** An item that this browser has in another form than the file, and the facts that distinguish the two versions. */
 export interface Clash {
   readonly name: string;
   readonly here: ClashSide;
@@ -63,8 +63,8 @@ export interface ClashSide {
 }
 
 /**
- * How a file is taken if an item is already here in another form. `merge` replaces the item here with the file's form.
- * `add` keeps the item here and adds the file's form beside it.
+ * How a file is taken if this browser already has an item in another form. `merge` replaces the browser's item with the
+ * file's form. `add` keeps the browser's item and adds the file's form beside it.
  */
 export type Taking = 'merge' | 'add';
 
@@ -100,7 +100,7 @@ export async function lookIntoFile(file: Blob, signal: AbortSignal): Promise<Fil
       texts.push({ name: text.title, here: { saved: here!.shelved }, file: { saved: text.shelved } });
     }
   });
-  // Things that this version cannot read are counted too: they come back with everything.
+  // Items that this version cannot read are counted too, because they are restored together with everything else.
   counts.groups += content.groups.length;
   counts.sequences += content.sequences.length;
   counts.presets = content.presets.length;
@@ -139,9 +139,9 @@ function groupSide(group: Group): ClashSide {
 }
 
 /**
- * Takes the content of a file in addition to the content here. An item that is already here with equal content is not
- * added again. The whole file is read and checked before anything changes. If something cannot be stored, everything is
- * restored as before. Rejects with an error that `isFileError` knows, or with `StorageFault`.
+ * Takes the content of a file in addition to the content of this browser. An item that this browser already has with
+ * equal content is not added again. The whole file is read and checked before anything changes. If something cannot be
+ * stored, everything is restored as before. Rejects with an error that `isFileError` knows, or with `StorageFault`.
  */
 export async function takeFile(file: Blob, how: Taking, signal: AbortSignal): Promise<TakenFile> {
   const content = await readContent(file, signal, none(), async () => undefined);
@@ -242,7 +242,7 @@ async function readContent(
   return { groups, sequences, presets, passages };
 }
 
-/** Returns the items that a file adds and changes here, and the previous versions of the changed items. */
+/** Returns the items that a file adds and changes in this browser, and the previous versions of the changed items. */
 async function planTaking(content: Content, how: Taking) {
   const [groups, sequences, presets, passages] = await Promise.all([
     loadGroups(),
@@ -265,7 +265,7 @@ async function planTaking(content: Content, how: Taking) {
   const placed = Object.entries(taken.groups).map(([id, group], i) => {
     const same = isMerged ? findByName(groups, fresh[i]!.name) : undefined;
     if (!same) return { id, group, isNew: true };
-    // If the file has no names, the names that are here are kept.
+    // If the file has no names, the group keeps the names that it has in this browser.
     const names = [...new Set([...same.group.names, ...group.names])];
     return { id: same.id, group: { ...group, name: same.group.name, names }, isNew: false };
   });
@@ -341,7 +341,7 @@ async function takeTexts(texts: readonly WholeShelfText[], how: Taking) {
   return { added, before };
 }
 
-/** Returns whether a text is on the shelf, another text has its id, or neither. */
+/** Returns `here` if the text is on the shelf, `other` if another text has its id, and `none` otherwise. */
 async function findText(text: WholeShelfText): Promise<'here' | 'other' | 'none'> {
   const there = await loadWhole(text.id);
   if (!there) return 'none';

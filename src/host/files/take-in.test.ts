@@ -22,7 +22,7 @@ const sequences: Sequences = {
 };
 const here = { groups, sequences };
 
-test('a group whose name is already in use is added beside the other, with a new name and id', () => {
+test('a group whose name is already in use is added beside the existing group, with a new name and id', () => {
   const { groups: added } = takeIn({ groups: [herons, herons], sequences: [] }, here);
   expect(Object.entries(added).map(([id, { name }]) => `${id} ${name}`)).toEqual([
     'group-2 Herons 2',
@@ -30,13 +30,13 @@ test('a group whose name is already in use is added beside the other, with a new
   ]);
 });
 
-test('a sequence that is here already is not added again, whatever the order of its keys', () => {
+test('a sequence that already exists is not added again, whatever the order of its keys', () => {
   const { steps, licence, source, name, id } = sequences.own.ours!;
   const same = { steps, licence, source, name, id };
   expect(takeIn({ groups: [], sequences: [same, starters[0]!] }, here).sequences).toEqual({});
 });
 
-test('a different sequence with an id already in use gets a new id, and its groups follow it', () => {
+test('a different sequence with an id already in use gets a new id, and its groups refer to the new id', () => {
   const moved = { ...herons, history: [{ date: '2026-11-25', sequence: 'ours', step: 1 }] };
   const added = takeIn({ groups: [moved], sequences: [sequenceOf('ours', 's')] }, here);
   const [[id, sequence]] = Object.entries(added.sequences) as [[string, Sequence]];

@@ -4,8 +4,8 @@ import { findSequence, freeSequenceId, type Sequences } from '../store/sequences
 import type { Shared } from './share-file.ts';
 
 /**
- * The items that a file adds to the items here, under ids and names of their own. Nothing that is already here is
- * changed.
+ * The items that a file adds to the items in this browser, under ids and names of their own. Nothing that already
+ * exists is changed.
  */
 export interface TakenIn {
   readonly groups: Readonly<Record<string, Group>>;
@@ -13,7 +13,7 @@ export interface TakenIn {
 }
 
 /**
- * Works out what to add for the content of a file. A sequence that is already here with equal content is not added
+ * Works out what to add for the content of a file. A sequence that already exists with equal content is not added
  * again. A different sequence whose id is already in use gets a new id, and its groups refer to the new id.
  */
 export function takeIn(

@@ -17,7 +17,7 @@ import { lineOfItem, readCountedLines } from './read-file-lines.ts';
 import { LARGEST_OWN_FILE, readShareFile, ShareError } from './share-file.ts';
 import { isShelfFile, pickText, readShelfFile, ShelfFileError } from './shelf-file.ts';
 
-/** The marks of our files of this kind, and their version. */
+/** The mark of a file of Wordreach, and the version of its format. */
 const KIND = 'wordreach-file';
 const VERSION = 1;
 /** The maximum length of the first line, in bytes. */

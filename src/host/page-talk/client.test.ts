@@ -72,7 +72,7 @@ describe('the words of a page and its frames', () => {
     ]);
   });
 
-  test('come from the other frames if one does not answer, which is counted at the end', async () => {
+  test('come from the other frames if one frame is silent, and the silent frame is counted at the end', async () => {
     vi.useFakeTimers();
     frames.set(0, () => words('top', 'fog'));
     frames.set(1, never);
@@ -127,7 +127,7 @@ describe('the place of a word', () => {
     [5, '0:0'],
     [8, '2:1'],
   ])(
-    'number %i is looked for in the page, then in its frames, and from the page again after the last',
+    'number %i is counted through the page, then through its frames, and then from the page again',
     async (n, at) => {
       const reached = withPlaces([2, 0, 3]);
       expect(await goToPlace(1, 'fog', n)).toBe(true);

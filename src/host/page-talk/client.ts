@@ -13,8 +13,8 @@ const FRAME_LIMIT = 1000;
 export const PAGE = 0;
 
 /**
- * Asks the background. The browser wakes the background if it sleeps. If it is stopped before it answers, it is asked
- * once more. Rejects when the extension was updated meanwhile.
+ * Asks the background a question. The browser wakes the background if it sleeps. If the background is stopped before it
+ * answers, the question is asked once more. Rejects when the extension was updated meanwhile.
  */
 export async function askBackground<N extends keyof ToBackground>(
   ask: N,

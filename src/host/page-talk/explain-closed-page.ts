@@ -16,7 +16,7 @@ export function explainClosedPage(url: string | undefined): string | null {
   return /^https?:$/.test(protocol) ? null : say('host.browserPage');
 }
 
-/** The sentence about a text without words. */
+/** Returns the sentence that explains why a text has no words. */
 export function explainEmptyText({ url, scope, drawn }: Pick<PageWords, 'url' | 'scope' | 'drawn'>): string {
   if (scope === 'selection') return say('host.emptySelection');
   if (isPdf(url)) return say('host.pdf');

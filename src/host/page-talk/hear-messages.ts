@@ -49,7 +49,10 @@ export function hearMessages(
   signal?.addEventListener('abort', () => browser.runtime.onMessage.removeListener(hear));
 }
 
-/** The content of a reply; undefined where nobody answered. Throws a `RemoteFault` with the fault of the other part. */
+/**
+ * Returns the content of a reply, or undefined if nobody answered. Throws a `RemoteFault` with the fault of the other
+ * part.
+ */
 export function readReply(reply: unknown): unknown {
   if (typeof reply !== 'object' || reply === null) return undefined;
   if ('fault' in reply)

@@ -3,8 +3,8 @@ import { browser } from '../browser.ts';
 const NAME = 'trial';
 
 /**
- * Tells the background that a step is being tried here, until aborted or until this page is gone. The connection is
- * opened again when the browser stops the background.
+ * Tells the background that a step is being tried on this page, until aborted or until this page is gone. The
+ * connection is opened again when the browser stops the background.
  */
 export function holdTrial(signal: AbortSignal): void {
   const line = browser.runtime.connect({ name: NAME });

@@ -15,7 +15,7 @@ export interface WordInView {
 
 /**
  * Calls back with the word whose card a page opens, until aborted. The page asks the background to explain a word, and
- * once the card is open, it asks for replacement words. Both questions are heard here too.
+ * once the card is open, it asks for replacement words. This function listens to both questions.
  */
 export function watchWordInView(tab: number, onWord: (word: WordInView) => void, signal: AbortSignal): void {
   let asked: readonly WordKey[] = [];

@@ -9,8 +9,8 @@ export function writeDataAddress(bytes: Uint8Array, type: string): string {
 }
 
 /**
- * Returns the picture in such an address. It is decoded here, because pages of the extension may fetch only files of
- * the package.
+ * Returns the picture in a data URL. The picture is decoded without a fetch, because pages of the extension may fetch
+ * only files of the package.
  */
 export function readDataAddress(address: string): Blob {
   const [, type = '', content = ''] = /^data:([^;,]*);base64,(.*)$/s.exec(address) ?? [];

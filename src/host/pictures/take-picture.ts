@@ -25,7 +25,7 @@ interface Place {
   readonly view: number;
 }
 
-/** A picture as its page gives it: its file, or its place when the file cannot be had. */
+/** A picture as found in its page: its file, or its place in the view when the file cannot be read. */
 interface FoundPicture {
   readonly data: string | null;
   readonly place: Place | null;

@@ -2,13 +2,16 @@
 export interface TakenPicture {
   /** The picture as a data URL, since messages are text. */
   readonly data: string;
-  /** The title of the page it was on. */
+  /** The title of the page that the picture was on. */
   readonly title: string;
   readonly url: string;
   readonly tab: number;
 }
 
-/** The outcome of taking a picture: a page was opened to read it, or the page of the earlier screens got it, or the reason why it failed. */
+/**
+ * The outcome of taking a picture. Either a new page was opened to read the picture, or the page of the earlier screens
+ * received the picture, or taking failed for the reason `why`.
+ */
 export type Taking = { readonly done: 'opened' | 'added' } | { readonly why: string };
 
 /** A message to the pages that read pictures: another screen of this tab can be fetched by its id. */
@@ -17,7 +20,7 @@ export interface PictureNews {
   readonly tab: number;
 }
 
-/** Whether a message is `PictureNews`. */
+/** Returns whether a message is `PictureNews`. */
 export function isPictureNews(message: unknown): message is PictureNews {
   return typeof (message as Partial<PictureNews> | null | undefined)?.picture === 'string';
 }

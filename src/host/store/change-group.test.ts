@@ -37,7 +37,7 @@ describe('taking back or replacing a change of the group', () => {
     expect(back).toMatchObject({ bySight: herons.bySight, names: herons.names });
   });
 
-  test('leaves a word with only one way to count', () => {
+  test('leaves a word counted only in the way chosen last', () => {
     const said = countAs(countAs(herons, 'boat', 'name'), 'boat', 'skip');
     expect(countedAs(said, 'boat')).toBe('skip');
     expect(said.bySight).toEqual([]);

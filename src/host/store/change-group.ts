@@ -2,7 +2,7 @@ import { shownOfKey, splitKey } from '../../analyze/index.ts';
 import type { CountsAs, Group, WordKey } from '../../analyze/types.ts';
 import type { WordAction } from '../../contract/page-contract.ts';
 
-/** How a word counts for a group; `judged` where the group says nothing of it. */
+/** Returns how a word counts for a group; `judged` if the group has no setting for the word. */
 export function countedAs(group: Group, key: WordKey): CountsAs {
   const word = splitKey(key).word.toLowerCase();
   if (group.bySight.includes(word)) return 'by-sight';

@@ -11,7 +11,7 @@ import {
 
 type Listener = (changes: Record<string, { newValue?: unknown }>, area: string) => void;
 
-/** The used part of the browser's storage, in memory. Values are copied, as in the browser. */
+/** An in-memory fake of the part of the browser's storage that the store uses. Values are copied, as in the browser. */
 const fake = vi.hoisted(() => {
   const kept = new Map<string, unknown>();
   const listeners = new Set<Listener>();

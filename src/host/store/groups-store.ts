@@ -12,7 +12,10 @@ export interface Groups {
   readonly groups: Readonly<Record<string, Group>>;
   /** Stored groups that this version cannot read. These groups are kept unchanged for a version that can. */
   readonly unread: Readonly<Record<string, unknown>>;
-  /** The step that pages use for the chosen group for a while; the group's own step does not change. Left out where they use its own. */
+  /**
+   * A step that pages use for the chosen group for a while. The group's own step does not change. Left out when pages
+   * use the group's own step.
+   */
   readonly trial?: Trial;
 }
 
@@ -33,7 +36,7 @@ export function accentAtFirst(sequence?: Sequence | null): Accent {
   return defaultAccent(globalThis.navigator?.language ?? '', sequence);
 }
 
-/** The groups before anything was stored. */
+/** Returns the groups that exist before anything is stored. */
 function starterGroups(): Groups {
   const accent = accentAtFirst();
   const groups = { herons: parseGroup({ ...herons, accent }), plovers: parseGroup({ ...plovers, accent }) };
@@ -75,10 +78,7 @@ export function shownGroup(groups: Groups): Group {
   return groups.trial ? { ...group, step: groups.trial.step } : group;
 }
 
-/**
- * Replaces the stored groups with the result of a function of them. Changes run one after another, so that none is
- * lost.
- */
+/** Replaces the stored groups with the result of `change`. Changes run one after another, so that none is lost. */
 export function changeGroups(change: (groups: Groups) => Groups): Promise<void> {
   return inTurn(GROUPS_KEY, async () => {
     const { chosen, groups, unread, trial } = change(await loadGroups());
@@ -94,7 +94,7 @@ export function tryStep(step: number | null): Promise<void> {
   );
 }
 
-/** Replaces a group with the result of a function of it. Does nothing when the group is gone. */
+/** Replaces a group with the result of `change`. Does nothing when the group is gone. */
 export function changeGroupById(id: string, change: (group: Group) => Group): Promise<void> {
   return changeGroups((all) => {
     const group = findGroup(all, id);
@@ -102,7 +102,7 @@ export function changeGroupById(id: string, change: (group: Group) => Group): Pr
   });
 }
 
-/** Replaces the chosen group with the result of a function of it. */
+/** Replaces the chosen group with the result of `change`. */
 export function changeChosen(change: (group: Group) => Group): Promise<void> {
   return changeGroups((groups) => ({
     ...groups,

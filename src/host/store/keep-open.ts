@@ -2,9 +2,8 @@ import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { loadOnce } from '../data/load-once.ts';
 
 /**
- * Returns a function that gives a database. The first call opens the database, which then stays open. The database
- * closes for a newer version in another window, and for a window that clears everything. The next call opens the
- * database again.
+ * Returns a function that returns the database. The first call opens the database, which then stays open. The database
+ * closes when another window opens a newer version or clears everything. The next call opens the database again.
  */
 export function keepOpen<S extends DBSchema>(
   name: string,

@@ -6,8 +6,8 @@ import { watchStored } from './watch-stored.ts';
 const KEY = 'look';
 
 /**
- * Loads the chosen look, which is a wash at first. A storage error gets no explaining sentence here, because pages have
- * no room for it.
+ * Loads the chosen look. The default is a wash. A storage error is not explained in a sentence, because pages have no
+ * room for one.
  */
 export async function loadLook(): Promise<Look> {
   const { [KEY]: stored } = await browser.storage.local.get(KEY);
@@ -26,13 +26,13 @@ export function watchLook(onChange: (look: Look) => void, signal: AbortSignal): 
 
 const PRIVATE = 'private-marks';
 
-/** Whether marks are drawn where no script of a page sees them. False at first. */
+/** Loads whether marks are private, that is, drawn where no script of the page can see them. The default is false. */
 export async function loadPrivateMarks(): Promise<boolean> {
   const { [PRIVATE]: stored } = await browser.storage.local.get(PRIVATE);
   return stored === true;
 }
 
-/** Saves the choice of private marks for all pages. Rejects with `StorageFault`. */
+/** Saves whether marks are private, for all pages. Rejects with `StorageFault`. */
 export function keepPrivateMarks(isPrivate: boolean): Promise<void> {
   return storeItem(PRIVATE, isPrivate);
 }

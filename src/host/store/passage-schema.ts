@@ -4,7 +4,7 @@ import { countSchema, recordOf, textOrNull } from './schema.ts';
 
 const lineOfSource = v.fallback(textOrNull, null);
 
-/** A source of any other shape becomes an empty source. */
+/** A source that is not an object becomes an empty source. A line of another kind, or a missing line, becomes null. */
 const source: v.GenericSchema<unknown, PassageSource> = v.fallback(
   v.object({ url: lineOfSource, byline: lineOfSource, date: lineOfSource }),
   { url: null, byline: null, date: null },

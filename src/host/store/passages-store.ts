@@ -10,7 +10,10 @@ interface PassagesSchema extends DBSchema {
   passages: { key: string; value: Passage };
 }
 
-/** The outcome of saving: `kept`, or `parted` when another window had saved it since, so that both are kept. */
+/**
+ * The result of saving a passage. The outcome is `parted` when another window had saved the passage since it was read;
+ * both versions are then kept. Otherwise the outcome is `kept`.
+ */
 export interface Saved {
   readonly outcome: 'kept' | 'parted';
   readonly passage: Passage;
@@ -35,9 +38,9 @@ export async function loadPassage(id: string): Promise<Passage | undefined> {
 }
 
 /**
- * Saves a passage with the `rev` it was read with. When another window has saved the passage meanwhile, this one is
- * saved beside it under a new id, so that nothing is lost. Rejects with `StorageFault`; the passage saved before is
- * then still there.
+ * Saves a passage with the `rev` it was read with. When another window has saved the passage meanwhile, the new version
+ * is saved beside the stored one under a new id, so that nothing is lost. Rejects with `StorageFault`; the stored
+ * passage is then unchanged.
  */
 export async function savePassage(passage: Passage): Promise<Saved> {
   const saved = await told(async () => {

@@ -6,8 +6,8 @@ export const countSchema = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 export const textOrNull = v.nullable(v.string());
 
 /**
- * Returns a schema for an object with any names. Each value fits `item`, or the whole object is refused. Valibot's
- * `record` drops `constructor` and `__proto__`, which are allowed as ids here.
+ * Returns a schema for an object with any property names. The whole object is refused unless every value fits `item`.
+ * Valibot's `record` is not used because it drops `constructor` and `__proto__`, which are valid ids.
  */
 export function recordOf<T>(item: v.GenericSchema<unknown, T>) {
   return v.pipe(

@@ -2,7 +2,7 @@ import { parseSequence } from '../../analyze/index.ts';
 import type { Sequence } from '../../analyze/types.ts';
 import { browser } from '../browser.ts';
 
-/** The settings of a school for all its browsers by policy (`storage.managed`); profiles/README.md says how. */
+/** The settings that a school makes for all its browsers by policy (`storage.managed`). profiles/README.md explains how. */
 export interface SchoolPreset {
   readonly sequences: readonly Sequence[];
   /** The id of the sequence that new groups follow. */

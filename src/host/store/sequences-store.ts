@@ -42,7 +42,10 @@ export async function loadSequences(): Promise<Sequences> {
   };
 }
 
-/** One of them by its id, without reading the others; null for a group that follows none, or one that is gone. */
+/**
+ * Loads the sequence with this id. A starter is returned without reading the stored sequences. Returns null for a group
+ * without a sequence, and for a sequence that is gone.
+ */
 export async function loadSequence(id: string | null): Promise<Sequence | null> {
   if (id === null) return null;
   const starter = starterSequence(id);
@@ -68,8 +71,8 @@ export function listSequences({ own, starters }: Sequences): readonly Sequence[]
 }
 
 /**
- * Replaces the teacher's own sequences with the result of a function of them. Changes run one after another, so that
- * none is lost.
+ * Replaces the teacher's own sequences with the result of `change`. Changes run one after another, so that none is
+ * lost.
  */
 export function changeSequences(
   change: (own: Readonly<Record<string, Sequence>>) => Readonly<Record<string, Sequence>>,
@@ -99,7 +102,7 @@ export function freeSequenceId(name: string, sequences: Sequences): string {
   return id;
 }
 
-/** An id of letters, digits and hyphens; the schema says the same. */
+/** Converts a name to an id of letters, digits and hyphens, as the schema requires. */
 function slug(name: string): string {
   return name
     .normalize('NFD')

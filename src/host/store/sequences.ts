@@ -12,7 +12,10 @@ export function starterSequences(): readonly Sequence[] {
   return files.map(({ id }) => starterSequence(id)!);
 }
 
-/** One of them by its id; null for any other. Each is read when it is first asked for, since the background starts often and needs one. */
+/**
+ * Returns the starter sequence with this id, or null for any other id. Each sequence is parsed when it is first asked
+ * for, since the background starts often and needs only one.
+ */
 export function starterSequence(id: string): Sequence | null {
   const file = files.find((one) => one.id === id);
   if (!file) return null;

@@ -22,7 +22,7 @@ export interface ShelfText {
   readonly isKept: boolean;
 }
 
-/** A text on its way to or from the shelf, with its running text if that is kept. */
+/** A text that is put on the shelf or loaded from it, with its running text if that is kept. */
 export interface WholeShelfText extends Omit<ShelfText, 'isKept'> {
   readonly text: string | null;
 }

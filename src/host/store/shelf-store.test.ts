@@ -129,7 +129,7 @@ test('two texts are alike if they share title and address', async () => {
   expect((await findAlike(ferry)).map(({ id, text }) => [id, text])).toEqual([['ferry', ferry.text]]);
 });
 
-test('every window is told of texts put and deleted, until it stops listening', async () => {
+test('every window is told of added and deleted texts until it stops listening', async () => {
   const told: ShelfNews[] = [];
   const controller = new AbortController();
   watchShelf((news) => told.push(news), controller.signal);

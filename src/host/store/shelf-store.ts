@@ -54,7 +54,7 @@ export async function* readShelf(size = 200): AsyncGenerator<ShelfText[]> {
   }
 }
 
-/** Loads the texts with these ids, as far as the texts exist. Rejects with `StorageFault`. */
+/** Loads the texts with these ids. Ids without a text are skipped. Rejects with `StorageFault`. */
 export async function loadTexts(ids: readonly string[]): Promise<ShelfText[]> {
   return told(async () => {
     const { store } = (await open()).transaction('texts');
@@ -162,7 +162,7 @@ function pack({ words, ...rest }: ShelfText): StoredText {
   };
 }
 
-/** The texts that can be read. */
+/** Unpacks the stored texts that can be read. */
 function unpackAll(stored: readonly StoredText[]): ShelfText[] {
   return takeReadable(storedTextSchema, stored, 'host.shelfTextUnread').map(unpack);
 }

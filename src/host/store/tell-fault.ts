@@ -2,7 +2,10 @@ import * as v from 'valibot';
 import { say } from '../../wording/say.ts';
 import { StorageFault } from './store-item.ts';
 
-/** The sentences for a database that refuses: for want of room, or for the reason the browser gives. */
+/**
+ * The keys of the sentences for a database error. `full` is for a full storage, `failed` for the reason that the
+ * browser gives.
+ */
 export interface FaultSentences {
   readonly full: 'host.passageFull' | 'host.shelfFull';
   readonly failed: 'host.passageFailed' | 'host.shelfFailed';
@@ -20,8 +23,8 @@ export async function tellFault<T>({ full, failed }: FaultSentences, work: () =>
 }
 
 /**
- * Returns the items of a database that fit their schema. The other items stay in the database unchanged. The page says
- * so once, while its work continues: `FaultNote` shows a fault that nobody handled.
+ * Returns the stored items that fit the schema. Items that do not fit stay in the database unchanged. The user is told
+ * so once, while the page's work continues: a promise is rejected, and `FaultNote` shows a fault that nobody handled.
  */
 export function takeReadable<T>(
   schema: v.GenericSchema<unknown, T>,

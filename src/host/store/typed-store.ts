@@ -8,7 +8,7 @@ const PREFIX = 'typed/';
  * when the storage refuses.
  */
 export const typedStore = {
-  /** The text that the browser's end left unsaved; null where there is none. */
+  /** Loads the text that was not saved when the browser ended, or null if there is none. */
   async load(field: string): Promise<string | null> {
     const typed = await readItem(PREFIX + field);
     return typeof typed === 'string' && typed !== '' ? typed : null;

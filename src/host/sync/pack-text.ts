@@ -1,4 +1,7 @@
-/** Compresses a text for the browser account: deflated, in base64. A sequence of 75 steps takes 4 kB. */
+/**
+ * Compresses a text for the browser account with deflate, and encodes the result in base64. A sequence of 75 steps
+ * takes 4 kB.
+ */
 export async function packText(text: string): Promise<string> {
   const bytes = await pipe(new TextEncoder().encode(text), new CompressionStream('deflate-raw'));
   return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));

@@ -6,27 +6,27 @@ export interface Copy {
 
 type Items<T> = Readonly<Record<string, T>>;
 
-/** The changes after which this browser and the account hold the same. */
+/** The changes after which this browser and the account hold the same items. */
 export interface Reconciled {
   /** The texts to put in this browser under these keys. Null means that the item is to be deleted in this browser. */
   readonly toHere: Items<string | null>;
   /** The copies to put in the account. */
   readonly toThere: Items<Copy>;
   /**
-   * Texts of this browser whose items changed in both places. They need new keys, since the account's texts take their
-   * keys.
+   * Texts of this browser whose items changed in both places. These texts need new keys, since the account's texts take
+   * the old keys.
    */
   readonly beside: Items<string>;
-  /** The items of both afterwards; the next time they tell who changed which. */
+  /** The items that both places hold afterwards. The next comparison uses them to tell which place changed an item. */
   readonly known: Items<Copy>;
 }
 
 /**
  * Compares the items of this browser and of the account with the items that both held the last time. Nothing that was
  * written is lost:
- * - An item that changed in one place is copied to the other.
+ * - An item that changed in one place is copied to the other place.
  * - An item that changed in both places is kept in both versions.
- * - A change outlives a deletion.
+ * - An item that changed in one place and was deleted in the other is kept.
  */
 export function reconcile(
   here: Items<string>,

@@ -10,7 +10,10 @@ import { packText, unpackText } from './pack-text.ts';
 import { type Copy, type Reconciled, reconcile } from './reconcile.ts';
 import { changeSyncState, loadSyncState, SYNC_KEY } from './sync-state.ts';
 
-/** The most that browsers take as one item: 8,192 bytes with its key (`storage.sync.QUOTA_BYTES_PER_ITEM`). */
+/**
+ * The largest item that is copied, in bytes with its key. Browsers take at most 8,192
+ * (`storage.sync.QUOTA_BYTES_PER_ITEM`).
+ */
 const LARGEST_ITEM = 8_000;
 const GROUP = 'group:';
 const SEQUENCE = 'sequence:';
@@ -37,7 +40,7 @@ export function serveSyncCopy(): void {
   void copyNow();
 }
 
-/** Compares and copies once. Calls run one after another. */
+/** Compares this browser with the account once, and copies the differences. Calls run one after another. */
 export function copyNow(): Promise<void> {
   last = last.then(copyOnce).catch((error: unknown) => {
     console.warn(
@@ -74,7 +77,7 @@ async function copyOnce(): Promise<void> {
   await changeSyncState((state) => ({ ...state, known: Object.fromEntries(after), left: names }));
 }
 
-/** Returns every item stored in this browser as text, without names. */
+/** Returns every item stored in this browser as text, without the names of pupils and places. */
 async function readHere(): Promise<Record<string, string>> {
   const stored = await readItems([GROUPS_KEY, SEQUENCES_KEY]);
   return Object.fromEntries([

@@ -20,7 +20,7 @@ export async function loadSyncState(): Promise<SyncState> {
   return readState(await readItem(SYNC_KEY));
 }
 
-/** Replaces the stored state with the result of a function of it. Changes run one after another. */
+/** Replaces the stored state with the result of `change`. Changes run one after another. */
 export function changeSyncState(change: (state: SyncState) => SyncState): Promise<void> {
   return inTurn(SYNC_KEY, async () => {
     await browser.storage.local.set({ [SYNC_KEY]: change(await loadSyncState()) });

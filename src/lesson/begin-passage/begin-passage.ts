@@ -10,9 +10,9 @@ import { type Plot, plots } from './plots.ts';
 import { type Setting, settings } from './story-classes.ts';
 import { drawStoryWords, type StoryWords } from './story-words.ts';
 
-/** The wishes for a begun passage. */
+/** The wishes for a draft of a passage. */
 export interface PassageWish {
-  /** The group's own names. They are the people of the story where it is known whether each is he or she. */
+  /** The group's own names. A name is used for a person of the story if its pronoun (he or she) is known. */
   readonly names: readonly string[];
   /** Patterns that the passage should practise where possible. */
   readonly focus: readonly PatternId[];
@@ -44,7 +44,7 @@ const TRIES = 20;
 
 /**
  * Makes a connected text of 60 to 120 words, all of which the group can read. The text has two people, one setting and
- * a small plot. Returns null where the group knows too little for one. The same picker gives the same passage.
+ * a small plot. Returns null if the group knows too little for such a text. The same picker gives the same passage.
  */
 export function beginPassage(known: KnownWords, wish: PassageWish, picker: Picker): BegunPassage | null {
   const vocabulary = createVocabulary(known, wish.focus);

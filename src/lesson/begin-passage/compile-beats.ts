@@ -1,6 +1,9 @@
 import type { Plot } from './plots.ts';
 
-/** A person or thing in a place: `moves` goes there with the beat, else it is there already. */
+/**
+ * A person or thing in a place. `moves` means that the person or thing goes there in the beat. Otherwise the person or
+ * thing is there already.
+ */
 export interface Fact {
   readonly who: string;
   readonly moves: boolean;

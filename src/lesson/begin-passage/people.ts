@@ -12,10 +12,10 @@ export const pronounForms = {
   she: { he: 'she', him: 'her', his: 'her' },
 } as const;
 
-/** The number of names from each list that may come into a story without a pupil. */
+/** The number of names from each list that may come into a story although no pupil has the name. */
 const CAST = 13;
 
-/** The names that the group can read. Names with a known pronoun come first. */
+/** Returns the people whose names the group can read. The group's own names with a known pronoun come first. */
 export function castFor(names: readonly string[], reads: (name: string) => boolean): Person[] {
   const own = names.flatMap((name): Person[] => {
     if (HE.includes(name)) return [{ name, pronoun: 'he' }];

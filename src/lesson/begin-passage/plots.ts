@@ -12,7 +12,7 @@ export interface Plot {
   readonly settings?: string;
   /** Whether the plot needs a place by the water. */
   readonly water?: true;
-  /** Told only where the other plots do not practise enough. */
+  /** Whether the plot is told only if the other plots do not practise enough. */
   readonly last?: true;
   /**
    * The beats, one a line.

@@ -1,9 +1,12 @@
 import story from './story-classes.json' with { type: 'json' };
 
-/** The things that stories name, by the parts they play; as `wordClasses` of the sentences. Words a setting lacks are drawn from these. */
+/**
+ * The things that stories name, by the part that they play, in the same form as `wordClasses` of the sentences. If a
+ * setting lacks words of a class, the words are drawn from this list.
+ */
 export const storyClasses: Readonly<Record<string, string>> = story.classes;
 
-/** Ends of sentences and lists, as they are written. */
+/** Phrases for meals and for play, which are put into sentences as they are written. */
 export const storyPhrases: Readonly<Record<string, readonly string[]>> = story.phrases;
 
 /** One place for a story, and the things found there. */
@@ -21,5 +24,5 @@ export interface Setting {
 
 export const settings: readonly Setting[] = story.settings;
 
-/** Verbs of the sentences that are jobs, in any of their frames that fit the place. */
+/** Verbs of the sentences that name a job. A job may use any frame of its verb that fits the place. */
 export const jobVerbs: ReadonlySet<string> = new Set(story.jobVerbs.split(' '));

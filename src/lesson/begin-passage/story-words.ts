@@ -25,7 +25,7 @@ interface Job {
 
 /** The words of one story. A thing drawn once keeps its name to the end. */
 export interface StoryWords {
-  /** The words of a slot; null where the group can read nothing that fits. */
+  /** Returns the words of a slot. Returns null if the group can read nothing that fits. */
   say(slot: string): string | null;
   readonly place: string;
 }
@@ -80,7 +80,10 @@ export function drawStoryWords(
   }
   return { say, place: place.name };
 
-  /** Returns one of some words. A word of the topic is likelier, or a word that practises the patterns of the lesson. */
+  /**
+   * Returns one of the given words. A word of the topic is likelier than other words, and so is a word that practises
+   * the patterns of the lesson.
+   */
   function likely(words: readonly string[]): string | undefined {
     const free = words.filter((word) => !used.has(word));
     const topical = free.filter((word) => topic.has(word));

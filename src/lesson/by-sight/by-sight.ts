@@ -5,7 +5,7 @@ import type { Picker } from '../picker.ts';
 import { findRow } from './find-row.ts';
 import { type MappedWord, mapLetters, soundsOf } from './map-letters.ts';
 
-/** A cell that is empty on the key and a line for pupils. */
+/** A cell that is empty on the answer key and a line to write on for pupils. */
 const TO_WRITE = '\u00a0';
 /** The gap between words in a row. */
 const GAP = '\u2003';
@@ -38,8 +38,9 @@ export const bySight: PartMaker = {
 };
 
 /**
- * Chooses words of the step first, then words of earlier steps, the latest steps being likelier, then the group's own
- * words. Words that can be sounded out by now are left out where others remain. Words of a single letter are left out.
+ * Chooses words of the step first, then words of earlier steps, then the group's own words. Among the earlier steps,
+ * the latest are likelier. Words that can be sounded out by now are left out if other words remain. Words of a single
+ * letter are left out.
  */
 function chooseBySight(input: LessonInput, count: number, picker: Picker): string[] {
   const { group, sequence, known } = input;

@@ -58,7 +58,7 @@ export function soundsOf(units: readonly Unit[], { style }: KnownWords): string 
     .join(' · ');
 }
 
-/** The e of -es belongs to the vowel it follows, as a teacher maps it: d, oe, s for does; tr, ie, s for tries. */
+/** Joins the e of -es to the vowel before it, as a teacher maps it: d, oe, s for does; tr, ie, s for tries. */
 function withVowelE(units: readonly Unit[], { accent }: KnownWords): readonly Unit[] {
   const [vowel, ending] = units.slice(-2);
   if (!vowel || !ending || ending.pattern !== 'suffix-es' || ending.letters !== 'es') return units;

@@ -15,19 +15,19 @@ import { isPractised, stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 const SIZES = ['6', '12'] as const;
 /** The number of earlier steps whose words are used where the lesson has too few words. */
 const STEPS_BACK = 8;
-/** At most so many of twelve cards with letters have the new letters; the others make words with them. */
+/** The most cards out of twelve that show the new letters. The other cards make words with these letters. */
 const OWN_IN_TWELVE = 7;
 /** The fewest words for cards with syllables. */
 const FEWEST_DIVIDED = 2;
-/** The number of base words below which words with endings and words made of two words are divided too. */
+/** With fewer base words than this, words with endings and words made of two words are divided too. */
 const ENOUGH_BARE = 4;
 /** Rows whose letters are not used for cards. */
 const NO_LETTERS = /^(?:syllable|spelling change|contraction|possessive|compound|root|rime)/;
 /** The row left out because its cards mislead: the sw of sword would be read like the sw of swim. */
 const MISLEADS = 'w-silent';
-/** Rows that whole words show: sunset, can't, Bram's. */
+/** Rows that are shown by whole words, not by letters: sunset, can't, Bram's. */
 const WHOLE_WORDS = /^(?:compound|contraction|possessive)/;
-/** The fewest words of the lesson that letters must make to be cards. With fewer, the words become cards. */
+/** The fewest words of the lesson that the letters must make. With fewer, the cards show words. */
 const FEWEST_MADE = 4;
 
 /** Cards to cut out with letters, words or syllables of the lesson: six or twelve fill a page. */
@@ -98,7 +98,7 @@ function cardsBlock(texts: readonly string[], size: 6 | 12, of: string): LessonB
     id: 'cards',
     title: '',
     layout: size === 6 ? 'cards-6' : 'cards-12',
-    // A card with letters or a syllable is no word to read alone.
+    // Letters or a syllable on a card are not a word to read alone.
     columns: [{ head: of === 'letters' ? 'Letters' : '', shows: of === 'syllables' ? 'free' : 'both' }],
     rows: texts.map((text) => [text]),
   };
@@ -155,7 +155,7 @@ function isEnough(input: LessonInput, texts: readonly string[]): boolean {
   return false;
 }
 
-/** Returns whether cards in a row, each used once, spell a word: str, i, ng. */
+/** Returns whether the cards, each used at most once, spell a word: str, i and ng spell string. */
 function isMade(word: string, texts: readonly string[]): boolean {
   return (
     word === '' ||
@@ -164,8 +164,8 @@ function isMade(word: string, texts: readonly string[]): boolean {
 }
 
 /**
- * Returns words with the patterns of the lesson in turn, with words on the sheet first. Where there are too few, words
- * of the latest steps are added.
+ * Returns words with the patterns of the lesson in turn. Words on the sheet come first. If there are too few, words of
+ * the latest steps are added.
  */
 function wordsOf(input: LessonInput, sheet: readonly LessonPart[], count: number, picker: Picker): string[] {
   const onSheet = new Set(wordsOnSheet(sheet));
@@ -204,9 +204,9 @@ function syllablesOf(
   const parts = ({ reading }: ListedWord): string[] => reading.syllables.map(({ text }) => text);
   for (const word of bare.length >= ENOUGH_BARE ? bare : take(true)) {
     const own = parts(word);
-    // A syllable of the lesson (tion) may be on several cards, as its words need it.
+    // A longer syllable of the lesson (tion) may be on several cards if several words need it.
     const isThere = own.some((part) => part.length < 3 && texts.includes(part));
-    // A card with only a does not show the sound of a.
+    // A card with a single letter, such as a, does not show how the letter sounds.
     const isClear = own.every((part) => part.length > 1);
     if (texts.length + own.length <= count && !isThere && isClear) {
       texts.push(...own);

@@ -8,28 +8,31 @@ import { isSpelling, waysToSpell } from '../review/ways-to-spell.ts';
 /** A sound to write down, with all the letters that the group was taught for the sound. */
 export interface SoundToWrite {
   readonly sound: string;
-  /** `ai`, `ay`, `a_e`: the likeliest first. */
+  /** The spellings, likeliest first: `ai`, `ay`, `a_e`. */
   readonly letters: readonly string[];
   /** A word for the teacher to say. It is the catalogue's word where the group can read none. */
   readonly keyWord: string;
 }
 
-/** Endings that spell a sound alone: legs, jumped, sailed. */
+/** Endings that spell a single sound: the s of legs, the ed of jumped and sailed. */
 const ENDINGS: readonly { readonly sound: string; readonly id: PatternId; readonly letters: string }[] = [
   { sound: 'Z', id: 'suffix-s', letters: 's' },
   { sound: 'T', id: 'suffix-ed-t', letters: 'ed' },
   { sound: 'D', id: 'suffix-ed-d', letters: 'ed' },
 ];
-/** A British group at the end of its sequence knows more spellings of or than fit a line; the spellings beyond are rare. */
+/**
+ * The most spellings of a sound on a line. A British group at the end of its sequence knows more spellings of `or` than
+ * fit, and the rest are rare.
+ */
 const MOST_LETTERS = 12;
 
 /**
- * Returns sounds for which the group was taught letters. The lesson's sounds come first, then sounds of the latest
- * steps are likelier. Left out are:
+ * Returns sounds for which the group was taught letters. The lesson's sounds come first. Of the rest, sounds of the
+ * latest steps are likelier. These are left out:
  * - the weak vowel, which nobody can pronounce alone
  * - silent letters: in knot the n counts and the k does not
- * - sh and zh where an ending with these sounds was taught, except in their own lesson. Some want the ti of station on
- * the key, and others only whole endings.
+ * - sh and zh where an ending with these sounds was taught, except in a lesson on them. Some teachers want the ti of
+ * station on the key, and others only whole endings.
  */
 export function chooseSounds(
   { known, focus, group, sequence }: LessonInput,
@@ -68,7 +71,8 @@ export function chooseSounds(
       ways.length > 0
         ? ways.map((way) => way.letters)
         : own.flatMap((row) => row.letters.split(' ')).filter(isSpelling);
-    // The lesson's own sounds are listed, also where no word shows them yet: the gh of laugh, which is known by sight.
+    // The lesson's own spellings are listed even where no word shows them yet: the gh of laugh, because laugh is known
+    // by sight.
     const ours = own
       .filter(
         (row) =>
@@ -81,7 +85,7 @@ export function chooseSounds(
       (one) => one.letters,
     );
     const letters = [...new Set([...spelt.slice(0, MOST_LETTERS - ours.length), ...ours, ...endings])];
-    // The catalogue's word has no other hard part: ruby rather than truth.
+    // The catalogue's word is preferred, because it has no other hard part: ruby rather than truth.
     const plain = own.find((row) => row.letters.split(' ')[0] === letters[0] && known.reads(row.keyWord));
     return { sound, letters, keyWord: plain?.keyWord ?? ways[0]?.examples[0]?.word ?? own[0]?.keyWord ?? '' };
   });

@@ -35,7 +35,7 @@ const input = {
 } as unknown as LessonInput;
 
 test.each([1, 2, 3, 4, 5, 6])(
-  'words of the step come first, then words of earlier steps, none by sight or with two readings (seed %i)',
+  'words of the step come first, then of earlier steps; by-sight words and homographs are left out (seed %i)',
   (seed) => {
     const chosen = (count: number) =>
       chooseWords(input, count, createPicker(seed))

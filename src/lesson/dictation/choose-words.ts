@@ -4,14 +4,14 @@ import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 
-/** So many in ten of the words to write practise the lesson's patterns; the rest practise the patterns of the steps before. */
+/** The number of words in ten that practise the lesson's patterns. The rest practise the patterns of the steps before. */
 const FRESH_IN_TEN = 7;
-/** The number of steps back for which a pattern is recent. */
+/** The number of earlier steps whose patterns count as recent. */
 const RECENT_STEPS = 6;
 
 /**
- * Chooses words to write. Words that practise the lesson come first: in a lesson on ai `rain`, then `tooth` of the
- * steps before.
+ * Chooses words to write. Words that practise the lesson come first, then words of the steps before: in a lesson on ai
+ * `rain`, then `tooth`.
  * Words known by sight or pronounced in two ways are left out, because they show no pattern. Words that children do not
  * know are left out too.
  */

@@ -12,11 +12,11 @@ import { chooseBySight, chooseWords } from './choose-words.ts';
 import { findInPassage } from './find-in-passage.ts';
 
 const COUNTS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
-/** Affixes are set apart from the base, as on the sheets of a passage. */
 
 /**
- * The things that the group writes as it hears them: sounds, words, by-sight words, sentences; lines for the pupils, answers on the key. The
- * cells of `sounds` are letters, all taught; the group can read every other answer.
+ * Sounds, words, by-sight words and sentences that the group writes as it hears them. The pupils' sheet has lines to
+ * write on, and the key has the answers. The cells of `sounds` are taught letters. The group can read every other
+ * answer.
  */
 export const dictation: PartMaker = {
   id: 'dictation',

@@ -8,8 +8,8 @@ const SHORTEST_ALIKE = 4;
 
 /**
  * Returns the sentences of the passage that a group can write. They have up to ten words, all of which the group can
- * read. Sentences that practise the lesson are in `own`. Sentences with a word that sounds like another word come last.
- * `The ferry docked at six.` is such a sentence; a heading without a full stop or a line with a number is not.
+ * read: `The ferry docked at six.`, but not a heading without a full stop or a line with a number. Sentences that
+ * practise the lesson are in `own`. Sentences with a word that sounds like another word come last.
  */
 export function findInPassage({ passage, known, focus }: LessonInput): { own: string[]; others: string[] } {
   const sentences = passageSentences(passage).filter((sentence) => {
@@ -37,7 +37,10 @@ function soundsLikeAnother(sentence: string): boolean {
     .some((word) => word.length >= SHORTEST_ALIKE && Object.hasOwn(clues.clues, word));
 }
 
-/** Whether a sentence has only a capital, letters and plain marks, and a full stop, so that nothing has to be explained. */
+/**
+ * Whether a sentence begins with a capital, has only letters and plain marks, and ends with `.`, `!` or `?`. Nothing in
+ * such a sentence has to be explained.
+ */
 function isPlain(sentence: string): boolean {
   // A question that names only a thing (A menu?) is no sentence.
   return (

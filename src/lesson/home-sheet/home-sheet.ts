@@ -12,7 +12,7 @@ import { homeTexts } from './home-texts.ts';
 const WORDS = 8;
 /** The number of earlier steps whose words are used where the step has too few words. */
 const STEPS_BACK = 8;
-/** Rows whose letters are no spelling to name. */
+/** Rows whose letters are not named as a spelling. */
 const NO_LETTERS = /^(?:syllable|rime|spelling change|contraction|possessive|compound|root)/;
 /** The most spellings that are named. These are the commonest. */
 const MOST_NAMED = 5;

@@ -8,7 +8,10 @@ import data from './clues.json' with { type: 'json' };
 /** A word that is pronounced like other words. */
 export interface Homophone {
   readonly word: string;
-  /** The end of `the one that means …`, for a young child; for a word without a plain meaning a sentence with a gap. */
+  /**
+   * The clue for a young child, which ends `the one that means …`. A word without a plain meaning has a sentence with a
+   * gap instead.
+   */
   readonly clue: string;
   readonly known: boolean;
   /** Whether the word may be asked for: children know it, or the passage has a word of its set. */
@@ -20,14 +23,14 @@ export interface HomophoneSet {
   readonly words: readonly Homophone[];
   /** The words of the set that are in the passage. */
   readonly inPassage: readonly string[];
-  /** Whether the words are not alike in every accent: which and witch, where wh has a breath of its own. */
+  /** Whether some accents pronounce the words differently: which and witch, where wh is pronounced with a breath. */
   readonly varies: boolean;
 }
 
 const CLUES: Readonly<Record<string, string>> = data.clues;
 /**
- * Words that are alike in Britain, or in the sense of the clue, although the word table says otherwise: quay like key,
- * lead like led.
+ * Words that are pronounced alike in Britain, or in the sense that the clue means, although the word table says
+ * otherwise: quay like key, lead like led.
  */
 const SAID_LIKE: Readonly<Record<string, string>> = data.saidLike;
 /** Words that the bank lacks or that are rare in films, but that children meet (flour, leek). */
@@ -50,7 +53,7 @@ export function findHomophones({ analyzer, bank, judge, known, passage }: Lesson
   const inText = wordsOf(passage?.text ?? '');
   const rank = ({ word }: Homophone): number =>
     bank.find(word)?.rank ?? (word.includes("'") ? CONTRACTION : RARE);
-  // The letters of lead do not say which word it is.
+  // The spelling of lead does not show which word is meant.
   const isMet = (word: string): boolean => {
     const { readings, homograph } = analyzer.analyze(word);
     return !homograph && (MET.has(word) || isPlain(word, readings[0]!.base, bank));
@@ -78,8 +81,8 @@ export function findHomophones({ analyzer, bank, judge, known, passage }: Lesson
 }
 
 /**
- * Returns the words of our list that are pronounced alike in an accent and spelt as its variety spells them. They are
- * found once for each analyser.
+ * Returns the sets of words of our list that are pronounced alike in an accent, in the spelling of its variety. The
+ * sets are found once for each analyser.
  */
 const listAlike = rememberFor(findAlike, ({ analyzer }) => analyzer);
 

@@ -34,7 +34,8 @@ export const homophones: PartMaker = {
         sets.filter((set) => isWhole(set) && !ofPassage.includes(set)),
         count,
       ),
-      // A single word leaves nothing to choose, but tells the adult which other word the pupils may meet.
+      // A set with a single known word leaves nothing to choose, but shows the adult which other word the pupils may
+      // meet.
       ...picker.pickEarly(
         ofPassage.filter((set) => !isWhole(set)),
         count,

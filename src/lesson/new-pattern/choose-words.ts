@@ -20,8 +20,8 @@ export interface WordsToSort {
 /** The fewest words on each side of a sort. */
 const FEWEST = 3;
 /**
- * The largest shares of the words without the pattern that may have the same letters for another sound (cat beside
- * city), or the sound in other letters.
+ * The largest share of the words without the pattern that may have the same letters for another sound (cat beside
+ * city), and the largest share that may have the sound in other letters.
  */
 const SAME_LETTERS = 0.4;
 const SAME_SOUND = 1 / 3;
@@ -32,7 +32,7 @@ const TYPES: Readonly<Record<string, SyllableType>> = {
   'type-team': 'team',
   'type-r': 'r-controlled',
 };
-/** Sounds that are pronounced weakly. Such a sound decides nothing by ear. */
+/** Sounds that are pronounced weakly. Such a sound does not count when words are compared by ear. */
 const WEAK = /^(?:AX|IX|-)/;
 /** Patterns that are a vowel before r. */
 const BEFORE_R = /^(?:a-air|u-oor)$/;
@@ -43,7 +43,7 @@ export function rowOf(id: PatternId): Pattern | undefined {
   return patterns.get(id);
 }
 
-/** How words show a row of a kind. */
+/** How words show the catalogue rows of one kind. */
 interface Showing {
   readonly isFor: (row: Pattern) => boolean;
   /** Whether a word clearly shows the row. */
@@ -55,7 +55,7 @@ const showsWhole: Showing['shows'] =
   (word) =>
     !word.built && word.requires.includes(id);
 
-/** The first that is for a row tells. */
+/** The first entry whose `isFor` accepts a row is used. */
 const SHOWINGS: readonly Showing[] = [
   {
     isFor: ({ id }) => TYPES[id] !== undefined,
@@ -75,7 +75,7 @@ const SHOWINGS: readonly Showing[] = [
     },
   },
   {
-    // A base and that ending alone show an ending: jumping, not unpacking.
+    // An ending or a beginning is shown by a base with that affix alone: jumping, not unpacking.
     isFor: ({ family }) => family === 'suffix' || family === 'prefix',
     shows:
       ({ id }, input) =>
@@ -92,7 +92,10 @@ const SHOWINGS: readonly Showing[] = [
   },
 ];
 
-/** Words that clearly show the pattern, short and common words first: rain for ai, not said or mountain; jumping for -ing. */
+/**
+ * Returns words that clearly show the pattern, short and common words first: rain for ai (not said or mountain),
+ * jumping for -ing.
+ */
 export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
   const fit = fitWords(input).filter(SHOWINGS.find(({ isFor }) => isFor(row))!.shows(row, input));
   const isOfSyllables = row.family === 'syllable count' || TYPES[row.id] !== undefined;
@@ -101,7 +104,7 @@ export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
   return words.sort((a, b) => a.syllables - b.syllables || a.order - b.order);
 }
 
-/** Whether a word needs a row, and means what the row's rule says: underwater for under-, not understand. */
+/** Whether a word requires a pattern and has the meaning that its rule gives: underwater for under-, not understand. */
 function hasInMeaning(word: ListedWord, id: PatternId, { bank }: LessonInput): boolean {
   return (
     word.requires.includes(id) && isMeaningTrueOf(id, { word: word.word, base: word.reading.base }, bank)
@@ -109,8 +112,8 @@ function hasInMeaning(word: ListedWord, id: PatternId, { bank }: LessonInput): b
 }
 
 /**
- * Returns whether a base word of two syllables has a syllable of a type, with its vowel as the type is taught: robot
- * for open syllables, not happy.
+ * Returns whether a base word of two syllables has a syllable of a type, with its vowel pronounced as the type is
+ * taught: robot for open syllables, not happy.
  */
 function showsType(word: ListedWord, type: SyllableType, input: LessonInput): boolean {
   const { syllables } = word.reading;
@@ -189,7 +192,7 @@ function wordsWithout(
   const isBuilt = family === 'suffix' || family === 'prefix' || family === 'spelling change';
   const type = TYPES[id];
   const endings = new Set(has.flatMap(({ reading }) => reading.affixes.map(({ text }) => text)));
-  // not is left out beside knot: words that sound the same are told apart by their meaning.
+  // The word not is left out beside knot, because words that sound the same are told apart by their meaning.
   const heard = new Set([...has, ...wordsWith(input, row)].map(({ pronunciation }) => pronunciation));
   const without = fitWords(input).filter((word) => {
     if (word.requires.includes(id) || families.has(word.family) || heard.has(word.pronunciation))
@@ -234,8 +237,8 @@ function wordsWithout(
     (word) =>
       !used.has(word.family) && (isSpelling || isBuilt || family === 'final syllable' ? !spelt(word) : true),
   );
-  // Words of about the same length with a letter of the spelling at its place are told apart from the others only by
-  // the pattern.
+  // Words of about the same length that have a letter of the spelling at its place look like the words with the
+  // pattern. Only the pattern tells the two apart.
   const isEnding = family === 'suffix' || family === 'prefix';
   // The -ing of king is no ending.
   const looksIt = isEnding
@@ -285,13 +288,16 @@ function wordsWithout(
   ]);
 }
 
-/** A base word of two syllables, none of a type: rabbit beside the open ones of robot. */
+/** Whether a base word has two syllables, neither of a type: rabbit for open syllables, beside robot. */
 function hasOtherTypes(word: ListedWord, type: SyllableType, input: LessonInput): boolean {
   if (word.built || word.syllables !== 2) return false;
   return word.reading.syllables.every((one) => one.type !== type) && isPlainlyMarked(word, input);
 }
 
-/** A base with one of some endings, whose spelling does not change: jumping beside hopping. */
+/**
+ * Whether a word is a base with one of the given endings, and the spelling of the base does not change: jumping, not
+ * hopping.
+ */
 function keepsBase({ reading: { affixes } }: ListedWord, endings: ReadonlySet<string>): boolean {
   return affixes.length === 1 && affixes.every(({ change, text }) => change === 'none' && endings.has(text));
 }
@@ -345,7 +351,10 @@ function hasLetters(word: string, letters: string): boolean {
   return at === -1 ? word.includes(letters) : new RegExp(`${letters.slice(0, at)}[^aeiou]e`).test(word);
 }
 
-/** Short o and the o of dog are one sound to many; so are o and au; a blend's letters may stand apart. */
+/**
+ * Whether a word without a pattern is too similar to words with it. To many people short o and the o of dog are one
+ * sound, and so are o and au. The letters of a blend may be apart in a word.
+ */
 function isTooNear({ reading }: ListedWord, { id, family }: Pattern, { known }: LessonInput): boolean {
   const near = NEAR.find((some) => some.includes(id)) ?? [];
   if (reading.units.some(({ pattern }) => near.includes(pattern))) return true;

@@ -118,7 +118,7 @@ function patternBlock(
   };
 }
 
-/** The sounds of the letters in the words shown: of -s in hands and gasps `z or s`. */
+/** Returns the sounds of the letters in the words shown: `z or s` for the -s of hands and gasps. */
 function soundsHeard(row: Pattern, readings: readonly Reading[], style: SoundStyle): string {
   const { id } = row;
   const sounds = soundsIn(row, style.accent);

@@ -36,7 +36,10 @@ function placeAt(at: number, units: Reading['units']): number {
   return at === 0 ? 0 : at === units.length - 1 ? 2 : 1;
 }
 
-/** The number of short words with which longer words are not counted: the ay of crayon is at the end of its syllable. */
+/**
+ * With at least this many short words, longer words are not counted, because a spelling may be at the end of a syllable
+ * in them: the ay of crayon.
+ */
 const ENOUGH_SHORT = 5;
 
 const placesIn = rememberFor(countPlaces);

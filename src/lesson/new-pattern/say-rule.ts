@@ -32,7 +32,10 @@ export function sayRule(row: Pattern, style: SoundStyle): string {
 /** Words whose beginning or ending does not mean what its rule says (cracker, understand). Chosen from the bank by hand. */
 const notSo: ReadonlySet<string> = new Set(opaque.words.split(' '));
 
-/** The form of a base to which the rule of an ending applies: of -es `box`, not `size`; of -en `light`, not `eat`; of -ed `walk`, not `skill`. */
+/**
+ * The kind of base to which the rule of an ending applies: `box` for -es, not `size`; `light` for -en, not `eat`;
+ * `walk` for -ed, not `skill`.
+ */
 const BASES: readonly {
   readonly endings: RegExp;
   readonly isFit: (base: string, parts: string) => boolean;
@@ -57,7 +60,10 @@ export function isMeaningTrueOf(
   return BASES.every(({ endings, isFit }) => !endings.test(id) || isFit(base ?? '', parts));
 }
 
-/** Whether the place given in the rule is true of a word: for `at the end of a short word` sky, not supply. */
+/**
+ * Whether the place given in the rule is true of a word. The place `at the end of a short word` is true of sky, but not
+ * of supply.
+ */
 export function isRuleTrueOf({ id, letters }: Pattern, { reading, syllables }: ListedWord): boolean {
   const rule = Object.hasOwn(byId, id) ? byId[id]! : '';
   const own = reading.units.filter(({ pattern }) => pattern === id);

@@ -79,8 +79,8 @@ function unreadWords({ passage, known }: LessonInput): { unread: string[]; perce
 }
 
 /**
- * Words correct a minute: words read without the errors, by the time taken. Common practice, no source. Null where the figures make
- * none: no time, or more errors than words.
+ * Returns the words read correctly in a minute: the words read, less the errors, by the time taken. Common practice, no
+ * source. Returns null where there is no such number: no time, or more errors than words.
  * @param seconds Time taken.
  */
 export function wordsCorrectAMinute(words: number, errors: number, seconds: number): number | null {

@@ -16,8 +16,9 @@ export function countWords(text: string): number {
 }
 
 /**
- * Sets a passage in lines short enough for large print, each with a running count of words at its end. A paragraph begins with a wide
- * space; headings and the marks of list entries are not counted.
+ * Sets a passage in lines short enough for large print, each with a running count of words at its end. A paragraph that
+ * follows another begins with a wide space. Headings have no count, and neither they nor the marks of list entries are
+ * counted.
  */
 export function setLines(text: string): SetLine[] {
   const lines: SetLine[] = [];

@@ -9,9 +9,9 @@ import type { TaughtDays } from './days-since-taught.ts';
 const TODAY = 1 / 3;
 
 /**
- * Chooses letters to review today: some letters of the lesson, and the rest by chance. A letter is likelier the more
- * recently it was taught. Its chance is one in its age, so a pattern returns at gaps that grow with its age: one day,
- * two, four, eight (expanding retrieval: T. K. Landauer and R. A. Bjork 1978, from memory).
+ * Chooses letters to review today: some letters of the lesson, and the rest by chance. The chance of a letter is 1
+ * divided by its age, so recently taught letters are likelier. A pattern returns at gaps that grow with its age: one
+ * day, two, four, eight (expanding retrieval: T. K. Landauer and R. A. Bjork 1978, from memory).
  */
 export function chooseReview(
   { focus, known }: Pick<LessonInput, 'focus' | 'known'>,

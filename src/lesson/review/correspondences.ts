@@ -19,8 +19,8 @@ const FAMILIES: ReadonlySet<string> = new Set([
 ]);
 
 /**
- * A consonant with a silent e behind a vowel team (the se of cheese, the pe of swoop): it has the letters of many
- * consonants, so it is no card and no way to spell one sound.
+ * The pattern of a consonant with a silent e behind a vowel team (the se of cheese, the pe of swoop). It has the
+ * letters of many consonants, so it is neither a card nor a way to spell one sound.
  */
 const SILENT_E = 'silent-e';
 

@@ -13,7 +13,7 @@ import { daysSinceTaught } from './days-since-taught.ts';
 import { waysToSpell } from './ways-to-spell.ts';
 
 const COUNTS = [6, 8, 10, 12, 16, 20];
-/** No sound has this name. */
+/** The choice to show no sound. No sound has this name. */
 const NOT_SHOWN = 'none';
 
 /** Letters whose sounds the pupils say, recent and older ones, and all the ways taught so far to spell one sound. */
@@ -80,8 +80,9 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
 }
 
 /**
- * The text of a card for a row: its first letters, its key word where the group can read it, else another word with them, and the sound they
- * have in that word (the al of half, not that of palm). Without a word, the row's first sound.
+ * Returns the text of a card for a row: its first letters, a word with these letters, and their sound in the word (the
+ * al of half, not the al of palm). The word is the row's key word if the group can read it. Without a word, the sound
+ * is the row's first sound.
  */
 function showRow(
   row: Pattern,
@@ -101,7 +102,10 @@ function showRow(
   return { letters: first, word: shown.word, sound: unitIn(shown)!.sound };
 }
 
-/** A word that shows a spelling plainly, one that begins with it where there is one: wh as in whip, ng as in ring. */
+/**
+ * Returns a word that shows a spelling plainly. A word that begins with the spelling is preferred: whip for wh. There
+ * is none for ng, so ring is chosen.
+ */
 function pickOne(
   words: readonly KnownWord[],
   letters: string,
@@ -113,12 +117,15 @@ function pickOne(
   return picker.pickEarly(showable(first.length > 0 ? first : fit, letters), 1)[0];
 }
 
-/** The commonest word with another sound of the row that is no form of another word: half for al, not palm. */
+/**
+ * Returns the commonest word that is no form of another word. It may have another sound of the row: half for al, not
+ * palm.
+ */
 function pickAny(words: readonly KnownWord[]): KnownWord | undefined {
   return words.find(({ reading }) => reading.affixes.length === 0);
 }
 
-/** The examples of the catalogue, which were chosen by hand, by their letters: cloud and mouth for ou. */
+/** The hand-chosen examples of the catalogue, by their letters: cloud and mouth for ou. */
 const chosenByHand = new Map<string, Set<string>>();
 for (const { letters, examples } of catalogue) {
   for (const spelt of letters.split(' ')) {

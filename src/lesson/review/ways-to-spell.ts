@@ -22,7 +22,7 @@ export interface WayToSpell {
 
 /** The percentage below which a spelling without a word that children know is listed only in a lesson on it. */
 const RARE = 1;
-/** A taught spelling of a consonant may be rarer: the kn and gn of n. */
+/** The percentage for a consonant, whose taught spellings may be rarer: the kn and gn of n. */
 const RARE_CONSONANT = 0.6;
 /** A spelling of only a word or two does not count (the al of salmon). */
 const RAREST = 0.1;
@@ -43,14 +43,15 @@ const WEAK = /^(AX|IX|IH)$/;
 /** Patterns that are a way to spell er only in a lesson on them: the ar of dollar, the or of doctor and the re of acre. */
 const WEAK_ER = /^(?:(?:ar|or)-weak|re-er)$/;
 /**
- * Spellings that are no way to spell their sound. The e of begin is weak, and no teacher gives it as a spelling of
- * short i. Only gone has o_e for aw.
+ * Spellings that are not taught for their sound. The e of begin is unstressed, and no teacher gives it as a spelling of
+ * short i. The spelling o_e stands for aw only in the word gone.
  */
 const NO_WAYS: ReadonlySet<string> = new Set(['IH e', 'AO o_e']);
 
 /**
- * The spellings of a sound that were taught so far, in the published order first, then by share. A spelling under 1% (of a consonant 0.6%)
- * counts only if children know a word for it, or if it is in `focus`, the subject of the lesson.
+ * Returns the spellings of a sound that were taught so far, ordered by the published share and then by our own share. A
+ * spelling under 1% (0.6% for a consonant) counts only if children know a word for it, or if it is in `focus`, the
+ * subject of the lesson.
  */
 export function waysToSpell(
   sound: string,
@@ -119,7 +120,10 @@ function sightExamples(known: KnownWords, id: PatternId): KnownWord[] {
   );
 }
 
-/** The words that show a spelling; where none is plain, the words of the catalogue: league for gue. */
+/**
+ * Returns the words that show a spelling. If none shows it plainly, words of the catalogue are preferred: league for
+ * gue.
+ */
 function shownBy(
   all: readonly KnownWord[],
   letters: string,

@@ -5,7 +5,7 @@ import { type Frame, readableFrames } from './frames.ts';
 import { makeSentence } from './make-sentence.ts';
 import { createVocabulary } from './vocabulary.ts';
 
-/** The wishes for sentences. */
+/** Options for the sentences to be composed. */
 export interface SentenceWish {
   /** The group's own names, which may be the subjects of sentences. */
   readonly names: readonly string[];
@@ -76,8 +76,8 @@ function usualLength(words: number): number {
 }
 
 /**
- * Returns a function that chooses frames. Frames about people, about having and being, and about all that swims and
- * rolls come in turn, regardless of their number.
+ * Returns a function that chooses frames. Three kinds of frames come in turn, regardless of their number: frames about
+ * people, frames about having and being, and frames about anything that swims or rolls.
  */
 function frameChooser(frames: readonly Frame[], picker: Picker): () => Frame {
   const sortOf = ({ group }: Frame): string => (/^(?:people|plain)$/.test(group) ? group : 'creatures');
@@ -96,7 +96,10 @@ function frameChooser(frames: readonly Frame[], picker: Picker): () => Frame {
 
 /** The share of the sentences that may contain the same word of the lesson. */
 const MOST_OF_A_SHEET = 0.15;
-/** The cost of each further sentence in which all words of the lesson have been used that often. Our own figure. */
+/**
+ * The cost of each further sentence whose words of the lesson have all been used as often as `MOST_OF_A_SHEET` allows.
+ * Our own figure.
+ */
 const OWN_AGAIN = 1.6;
 
 /** The cost of a sentence made by the grammar, because a written sentence makes more sense. Our own figure. */

@@ -124,7 +124,10 @@ export function startDraft(
     return article === 'a' ? 'a' : 'the';
   }
 
-  /** The my or his of an owner; undefined where it cannot be read, and null where a relation needs one: my aunt, not the aunt. */
+  /**
+   * Returns the possessive of an owner (my, his), or undefined where the group cannot read it. Returns null where a
+   * relation needs a possessive and none can be read: my aunt, not the aunt.
+   */
   function whoseBefore(owner: Subject | null, name: string): string | null | undefined {
     const whose = owner ? owner.whose : 'my';
     if (whose !== null && reads(whose)) return whose;

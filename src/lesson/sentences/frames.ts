@@ -11,8 +11,12 @@ export type Piece =
   | { readonly kind: 'agrees'; readonly forms: string };
 
 /**
- * `free`: any article. `one`: the, without a plural. `bare`: the, without a plural or an adjective. `as-is`: the words
- * as in the class. `the-as-is`: the words as in the class, with the before them.
+ * The article of the slot.
+ * - `free`: any article
+ * - `one`: `the`, without a plural
+ * - `bare`: `the`, without a plural or an adjective
+ * - `as-is`: the words as in the class
+ * - `the-as-is`: `the`, then the words as in the class
  */
 export interface Slot {
   readonly subject: boolean;

@@ -144,7 +144,7 @@ export const lateFrames: readonly string[] = [
   'The terrible storm is over.',
   'The smell was horrible.',
   'The ship was visible from the hill.',
-  // From French and Greek, and spellings of few words
+  // Words from French and Greek, and spellings that few words have
   'The machine stopped at noon.',
   'The brochure is about the island.',
   'The parachute opened in time.',

@@ -21,10 +21,10 @@ interface Manner {
   say(subject: Subject, verb: string, rest: string): string;
   /** The times that may follow. Left out where no time may follow. */
   readonly time?: 'past' | 'always' | 'ahead';
-  /** Whether a manner may not follow, as in `He can't fix it with a grin.` */
+  /** Whether no phrase of manner may follow, and no time either: not `He can't fix it with a grin.` */
   readonly bare?: boolean;
   readonly likely: number;
-  /** Whether the manner is only for people: only people are asked, want and must. */
+  /** Whether only people may be the subject: only people are asked, want and must. */
   readonly people?: boolean;
 }
 
@@ -159,7 +159,7 @@ export function makeSentence(frame: Frame, ingredients: Ingredients, picker: Pic
     function tailOf({ time }: Manner): string | null {
       const move = who !== 'people' || /^(?:to|up|along|past|into|in|across|under|over) /.test(rest!);
       const ways = tail === 'how' ? vocabulary.phrases(move ? 'howMove' : 'how') : [];
-      // fast may follow only the verb itself: he ran fast, but not he ran in the forest fast.
+      // The word `fast` may follow only the verb itself: `he ran fast`, but not `he ran in the forest fast`.
       const twice = (phrase: string): boolean =>
         rest!.includes(` ${phrase.split(' ').at(-1)}`) || (phrase === 'fast' && rest!.includes(' '));
       const times =
@@ -236,7 +236,7 @@ function agree(forms: string, subject: Subject | null, draft: Draft): string {
   return who.number === 'many' ? many : one;
 }
 
-/** Whether a sentence has a word with a meaning twice: `the wet vest is wet`. */
+/** Whether a sentence repeats a word other than the words that may repeat: `the wet vest is wet`. */
 function hasTwice(said: string): boolean {
   const words = said
     .toLowerCase()

@@ -1,8 +1,10 @@
 /**
- * The verbs of people, one a line: `base third past ing | rest ; rest`. In the rest a slot names a class of words: `{pet}` takes any article,
- * `{the seat}` and `{a job}` that one, `{one cup}` the and no plural, `{=foods}` the words as they are. `~` ends a rest that a time may follow
- * (`at ten`), `^` one that a manner may follow (`with care`). So that all makes sense, a verb goes only with things it can be done to: `dig {a
- * dug}` gives a pit, never a lamp.
+ * The verbs of people, one a line: `base third past ing | rest ; rest`.
+ * - A slot in the rest names a class of words. `{pet}` takes any article, `{the seat}` and `{a job}` take the article
+ * shown, `{one cup}` takes the and no plural, and `{=foods}` takes the words as they are.
+ * - `~` ends a rest that a time may follow (`at ten`), and `^` ends a rest that a manner may follow (`with care`).
+ * So that every sentence makes sense, a verb goes only with things it can be done to: `dig {a dug}` gives a pit, never
+ * a lamp.
  */
 export const peopleVerbs = `
     sit sits sat sitting | on {the seat}~ ; in {the restPlace} ; by {the walkGoal}~ ; with {my pet}~

@@ -13,8 +13,8 @@ const HIS = new Set('man king prince boy lad dad grandad brother uncle postman f
 const HER = new Set('woman lady queen princess girl lass mum gran granny sister aunt'.split(' '));
 
 /**
- * Chooses any person as a subject: a group's own name, a pronoun, `the vet`, `my gran`, `the kids`. A sentence such as
- * `You are glad.` is not suitable.
+ * Chooses any person as a subject: a group's own name, a pronoun, `the vet`, `my gran`, `the kids`. `mayBeYou` is false
+ * where `you` is not suitable, as in `You are glad.`
  */
 export function choosePerson(draft: Draft, mayBeYou: boolean): Subject {
   const ways: (() => Subject | null)[] = [

@@ -1,7 +1,7 @@
 /**
  * Sentences without an action: having, being, asking where. Slots are as in `verb-frames.ts`. `{S ...}` is the subject,
- * and `[has/have]` agrees with the subject. `[be]` is is, are, was or were. `{S people}` may be a name, a pronoun or
- * any person.
+ * and `[has/have]` agrees with the subject. `[be]` becomes `is`, `are`, `was` or `were`. `{S people}` may be a name, a
+ * pronoun or any person.
  */
 export const plainFrames: readonly string[] = [
   '{S people} had {own}.',

@@ -5,6 +5,6 @@ export interface Subject {
   readonly number: 'I' | 'one' | 'many';
   /** The possessive of the subject: `his hat`; null where nobody can tell, as for a name. */
   readonly whose: string | null;
-  /** The one pronoun that would mean the same person again: `me` for I. */
+  /** The pronouns that would mean the same person again, separated by spaces: `me` for I. */
   readonly self: string;
 }

@@ -1,6 +1,6 @@
 import { peopleVerbs } from './people-verbs.ts';
 
-/** The verbs of other doers, by who does it; written as `peopleVerbs` are. */
+/** The verbs by the class of their subject, in the format of `peopleVerbs`. */
 export const verbFrames: Readonly<Record<string, string>> = {
   people: peopleVerbs,
   runner: `

@@ -48,14 +48,14 @@ const kindOf = new Map(
   Object.values(nounKinds).flatMap((kind) => kind.nouns.split(' ').map((noun) => [noun, kind] as const)),
 );
 
-/** Words for people of whom one has only one, so that their plural is odd. */
+/** Words for people of whom everyone has only one, so that a plural would be odd. */
 const ONE_OF = new Set('mum dad gran grandad granny boss king queen'.split(' '));
-/** Nouns that do not go with old: never an old lamb. */
+/** Nouns that do not go with old or young: never an old lamb. */
 const YOUNG = new Set(
   'lamb pup puppy kitten calf foal chick duckling tadpole kid lad boy girl child lass'.split(' '),
 );
 
-/** The words of the grammar that a group can read; `focus` as the lesson has it. */
+/** Returns the words of the grammar that a group can read. `focus` has the patterns of the lesson. */
 export function createVocabulary(known: KnownWords, focus: readonly PatternId[]): Vocabulary {
   const practises = remember((phrase: string) => phrase.split(' ').some((word) => practisesWord(word)));
   const practisesWord = remember((word: string) => {
@@ -115,7 +115,7 @@ function findReadable(known: KnownWords): Readable {
     const found = (wordClasses[name] ?? subjectClasses[name] ?? name)
       .split(' ')
       .flatMap((word) => noun(word) ?? []);
-    // The British words lorry and truck are one word in America.
+    // The British words lorry and truck become one word in American English.
     return [...new Map(found.map((each) => [each.one ?? each.many, each])).values()];
   });
   let readableSentences: readonly string[] | undefined;

@@ -487,15 +487,15 @@ function isDescribed({ words, i }: BreakPlace): boolean {
 }
 
 /**
- * Returns whether a particle closes a verb and is not followed by a thing of its own: the on of put on; not the in of
- * in that pot.
+ * Returns whether a particle ends a verb and is not followed by a noun of its own: the on of `put on`, but not the in
+ * of `in that pot`.
  */
 function closesVerb({ words, i, before, here, next }: BreakPlace): boolean {
   const isThing = opensThing(here) || (here.word === 'that' && next !== undefined && !opensClause(next));
   return isParticle(before.word) && i > 1 && words[i - 2]!.is !== 'determiner' && !isThing;
 }
 
-/** Returns whether a single word ends its sentence or its part of a sentence: to sea. */
+/** Returns whether a word alone ends its sentence or its part of a sentence: the sea of `to sea.` */
 function opensBare(word: PhraseWord | undefined): boolean {
   return word?.is === 'other' && /\p{P}$/u.test(word.shown);
 }
@@ -508,8 +508,8 @@ function subjectOf({ words, i }: BreakPlace): readonly PhraseWord[] {
 }
 
 /**
- * Returns whether a subject begins here at the latest: after But at the start of a sentence. The and of Otto and Bram
- * is inside the subject.
+ * Returns whether a word starts a clause, so that the subject begins after it at the latest: But at the start of a
+ * sentence. The and of Otto and Bram is inside the subject.
  */
 function startsClause(words: readonly PhraseWord[], i: number): boolean {
   const { is } = words[i]!;

@@ -1,7 +1,7 @@
 import { type PhraseWord, weighBreak } from './break-rules.ts';
 import { type PhraseClass, phraseClass, takesTo } from './phrase-words.ts';
 
-/** The cost of a phrase of that many words: two to five are easily held in one breath (our own figure). */
+/** The cost of a phrase, by its number of words. Two to five words are easily held in one breath. Our own figures. */
 const COST = [0, 1.4, 0.2, 0, 0, 0.4, 1.2, 2.2, 3.4];
 
 /**
@@ -51,7 +51,7 @@ function readWords(sentence: string): PhraseWord[] {
   });
 }
 
-/** Returns whether a word is the only verb, after a thing and its place: the serves of The shop by the dock serves crab. */
+/** Returns whether a word is the only verb, after a thing and its place: `serves` in `The shop by the dock serves crab`. */
 function isOnlyVerb(words: readonly PhraseWord[], i: number): boolean {
   const shape = words.slice(i - 3, i + 1).map(({ is }) => is);
   return (
@@ -62,12 +62,15 @@ function isOnlyVerb(words: readonly PhraseWord[], i: number): boolean {
   );
 }
 
-/** Returns whether so gives a reason: We tiptoe so the baby can sleep; not so fast. */
+/** Returns whether `so` gives a reason: `We tiptoe so the baby can sleep`, but not `so fast`. */
 function isReason(words: readonly PhraseWord[], i: number): boolean {
   return words[i]!.word === 'so' && i > 1 && /^(?:determiner|subject|relative)$/.test(words[i + 1]?.is ?? '');
 }
 
-/** Returns whether you is the person who is told something: We will show you how; not the words you do not know. */
+/**
+ * Returns whether `you` is the person who is told something: `We will show you how`, but not `the words you do not
+ * know`.
+ */
 function isTold(words: readonly PhraseWord[], i: number): boolean {
   return (
     words[i]!.word === 'you' &&
@@ -76,7 +79,10 @@ function isTold(words: readonly PhraseWord[], i: number): boolean {
   );
 }
 
-/** Whether somebody is told to do something: stop in Just stop the music, tape in Find a tin and tape the lid. */
+/**
+ * Returns whether somebody is told to do something: `stop` in `Just stop the music`, `tape` in `Find a tin and tape the
+ * lid`.
+ */
 function isOrder(words: readonly PhraseWord[], i: number): boolean {
   if (words[i]!.is !== 'other' || words[i + 1]?.is !== 'determiner' || /[,.;:!?]/.test(words[i]!.shown))
     return false;
@@ -86,8 +92,8 @@ function isOrder(words: readonly PhraseWord[], i: number): boolean {
 }
 
 /**
- * Returns the class of a word after the words before it: it in saw it is no subject, and row in we row and want to row
- * is a verb.
+ * Returns the class of a word after the words before it: `it` in `saw it` is no subject, and `row` in `we row` and
+ * `want to row` is a verb.
  */
 function inPlace(word: string, is: PhraseClass, words: readonly PhraseWord[]): PhraseClass {
   const before = words.at(-1);

@@ -29,7 +29,7 @@ const PHRASAL = new RegExp(
     .map((row) => `(?:${row.verbs.join('|').replaceAll('*', '\\w*')}) (?:${row.with.join('|')})`)
     .join('|')})$`,
 );
-/** Verbs that may come before to and another verb: wanted to catch; not stopped | to look. */
+/** Verbs after which `to` and another verb may follow without a break: `wanted to catch`, but not `stopped | to look`. */
 const WITH_TO =
   /^(?:want|need|like|love|try|tri|tried|beg[aiu]n|start|have|has|had|going|hop(?:e|es|ed)|seem|able|used|learn|ought|got|planned)(?:s|ed|ted|ned)?$/;
 
@@ -45,7 +45,10 @@ export function takesTo(word: string): boolean {
   return WITH_TO.test(word);
 }
 
-/** Returns the class of a word as written, without its marks. `first` is true where a capital says nothing. */
+/**
+ * Returns the class of a word as written, without its marks. `first` is true for the first word of a sentence, where a
+ * capital does not mark a name.
+ */
 export function phraseClass(shown: string, first = false): PhraseClass {
   const word = shown.toLowerCase().replaceAll('’', "'");
   const known = classes.get(word) ?? classes.get(word.replace(/'(?:s|m|re|ve|ll|d)$/, ''));

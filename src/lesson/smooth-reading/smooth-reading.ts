@@ -8,7 +8,7 @@ import { composeSentences } from '../sentences/index.ts';
 import { cutPhrases } from './cut-phrases.ts';
 
 const COUNTS = [3, 4, 6, 8, 12];
-/** A sentence of fewer words has no phrases. */
+/** The fewest words of a sentence that is cut into phrases. */
 const FEWEST_WORDS = 4;
 const BREAKS: Readonly<Record<string, string>> = { bar: '  |  ', gap: '\u2003\u2003' };
 

@@ -4,7 +4,7 @@ import type { PatternId } from '../../analyze/types.ts';
 export interface EarlierSheet {
   /** `2026-11-25`. */
   readonly day: string;
-  /** The patterns of that lesson. */
+  /** The patterns of the day's lesson. */
   readonly patterns: readonly PatternId[];
   readonly words: readonly string[];
   readonly bySight: readonly string[];

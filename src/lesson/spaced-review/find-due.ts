@@ -15,9 +15,9 @@ export interface Due {
 }
 
 /**
- * Returns the items that are due again on a day, by how often and when last each was met. An item met once is due after
- * a day. An item met twice is due three days after the second time. The item that is latest for its interval comes
- * first.
+ * Returns the items that are due again on a day. The interval depends on how often an item was met, and starts when it
+ * was last met. An item met once is due after a day. An item met twice is due three days after the second time. The
+ * item that is latest for its interval comes first.
  */
 export function findDue(
   sheets: readonly { readonly day: string; readonly items: readonly string[] }[],
@@ -41,7 +41,7 @@ export function lastMet(
   const met = new Map<string, { times: number; days: number }>();
   for (const sheet of sheets) {
     const days = Math.round((Date.parse(day) - Date.parse(sheet.day)) / DAY);
-    // Nothing of today's sheets is due, and the sheets of another day may come later.
+    // Items on today's sheets are not due. A sheet may also be dated after the day.
     if (!(days > 0)) continue;
     for (const item of new Set(sheet.items)) {
       const before = met.get(item);

@@ -5,7 +5,7 @@ import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
 import { findDue, lastMet } from './find-due.ts';
 
-/** The number of days without a sheet after which an item counts as long away. */
+/** The number of days without a sheet after which a pattern counts as away for a long time. */
 const LONG = 30;
 const MOST_PATTERNS = 8;
 

@@ -5,9 +5,9 @@ import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
 
-/** So many in ten of the words to divide practise the lesson's patterns, where there are enough. */
+/** The number of words in ten that practise the lesson's patterns, where there are enough such words. */
 const FOCUS_IN_TEN = 7;
-/** So many in ten of the other words, at most, are made with an ending. */
+/** Of ten words, at most this many are words with an ending that do not practise the lesson's patterns. */
 const BUILT_IN_TEN = 3;
 const NAMES: Readonly<Record<SyllableType, string>> = {
   closed: 'closed',
@@ -20,9 +20,9 @@ const NAMES: Readonly<Record<SyllableType, string>> = {
 };
 
 /**
- * Chooses words of two or more syllables for pupils to divide. Children know the words. Their syllables spell the word,
- * and every syllable has a vowel letter and a named type. Most are base words (rabbit, lantern), and a few have an
- * ending.
+ * Chooses words of two or more syllables for pupils to divide. Pupils know the words. The syllables of each word
+ * together spell it, and every syllable has a vowel letter and a named type. Most are base words (rabbit, lantern), and
+ * a few have an ending.
  */
 export function chooseWordsToDivide(input: LessonInput, count: number, picker: Picker): ListedWord[] {
   const divisible = fitWords(input).filter((word) => isDivisible(word) && isPlainlyMarked(word, input));
@@ -62,7 +62,10 @@ export function isOnSyllables({ focus }: LessonInput): boolean {
   return focus.some((id) => /^(?:type-|syllables-)/.test(id));
 }
 
-/** Whether no syllable of a word is of a type that the sequence teaches later: not the be of begin before open syllables. */
+/**
+ * Whether every syllable of a word is of a type that is not taught later in the sequence. False for begin before open
+ * syllables, because of its be.
+ */
 export function areTypesTaught({ reading }: ListedWord, { group, sequence }: LessonInput): boolean {
   const later = sequence?.steps.slice(group.step).flatMap(({ teaches }) => teaches) ?? [];
   return reading.syllables.every(({ type }) => {
@@ -76,7 +79,7 @@ export function typesOf(syllables: readonly Syllable[]): string {
   return syllables.map(({ type }) => NAMES[type]).join(', ');
 }
 
-/** Macron and breve, as signs of their own. */
+/** Macron and breve, as combining characters. */
 const LONG_MARK = '\u0304';
 const SHORT_MARK = '\u0306';
 /** The most syllables that can be marked in a row of a table. */

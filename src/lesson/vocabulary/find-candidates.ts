@@ -58,7 +58,7 @@ function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string):
       .map((each) => bank.find(each))
       .find((each) => each !== undefined && isWorth(each));
     if (!word || isForeign(word.word, known.accent)) continue;
-    // The passage has the action: it barked, not the bark of a dog.
+    // The passage has a verb form (it barked), but the meaning is a thing (the bark of a dog).
     if (form !== word.word && isDoing(form) && isOfThing(word)) {
       wrong.add(word.word);
       continue;

@@ -9,8 +9,8 @@ const CHANGES: Readonly<Record<SpellingChange, string>> = {
 };
 
 /**
- * The parts of a built word, from the base outwards: `sail + or`, `un + happy`, `bake + er (e dropped)`; empty for a word that is not built
- * (quay).
+ * Returns the parts of a built word, from the base outwards: `sail + or`, `un + happy`, `bake + er (e dropped)`.
+ * Returns an empty text for a word that is not built (quay).
  */
 export function showParts({ base, affixes }: Pick<Reading, 'base' | 'affixes'>): string {
   if (base === null) return '';

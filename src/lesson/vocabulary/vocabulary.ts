@@ -10,7 +10,7 @@ import { showParts } from './show-parts.ts';
 
 /** The number of words offered to the teacher. */
 const OFFERED = 6;
-/** One of so many of the best words is picked, so that a new sheet has another word: of a passage, and of all words. */
+/** The number of best words from which one is picked, in a passage and in the bank. So a new sheet has another word. */
 const DRAWN_FROM = { passage: 6, bank: 24 };
 const SENTENCES = 2;
 const FAMILY = 4;

@@ -42,7 +42,10 @@ function build(word: KnownWord, known: KnownWords): TwoPartWord[] {
   ];
 }
 
-/** Whether the group can read both parts of a word, and they make it: not panicked, where no rule of these lessons adds the k. */
+/**
+ * Whether the group can read both parts of a word, and the parts make the word. False for panicked, because no rule of
+ * these lessons adds the k.
+ */
 function isOfTwoParts(word: string, base: string, { kind, text, change }: Affix, known: KnownWords): boolean {
   if (!/suffix|prefix|compound/.test(kind) || !known.reads(base)) return false;
   if (kind === 'compound') return known.reads(text);

@@ -62,8 +62,9 @@ export const wordBuilding: PartMaker = {
 };
 
 /**
- * The patterns that the group can build words with: this step's first, then the others from the last step back. Patterns that
- * only their letters make readable (-teen), and patterns taught early, come last.
+ * Returns the patterns with which the group can build words. The patterns of this step come first, then earlier
+ * patterns from the last step back. Patterns taught early come last, and so do patterns that only their letters make
+ * readable (-teen).
  */
 function listBuildable(input: LessonInput): PatternId[] {
   const { known, focus, judge, group, bank } = input;
@@ -205,7 +206,7 @@ function isNearMiss(
   return text === asked && /[aeiou][^aeiou]{2}$/.test(base);
 }
 
-/** Returns a block of words that change their spelling among words that do not, by the changes taught. */
+/** Returns a block that mixes words whose spelling changes, by the changes taught, with words whose spelling does not. */
 function changeBlock(
   what: PatternId,
   { known, focus, analyzer }: LessonInput,

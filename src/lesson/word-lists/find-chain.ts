@@ -7,9 +7,9 @@ export type StepKinds = ReadonlySet<OneStep['kind']>;
 
 const STARTS = 12;
 const TRIES_EACH = 600;
-/** So many common words are tried of all that may follow. */
+/** The number of common words to try, of all that may follow. */
 const NEXT = 6;
-/** One in so many words may lack the pattern, and two in all. */
+/** At most one in `OFF_ONE_IN` words, and at most `MOST_OFF` in all, may lack the pattern. */
 const OFF_ONE_IN = 3;
 const MOST_OFF = 2;
 

@@ -10,9 +10,12 @@ const CHOSEN_FROM = 4;
 const ENOUGH = 4;
 
 /**
- * The point of a pair, which decides the adult's question. `sound`: one sound for another (ship chip); `more`: a sound more (slip lip);
- * `added`: an ending or a beginning (jumped jump); `changed`: an ending that changes its base (ponies pony); `base`: two bases under one
- * ending (hopping hoping).
+ * The point of a pair, which decides the adult's question.
+ * - `sound`: one sound for another (ship chip)
+ * - `more`: one more sound (slip lip)
+ * - `added`: an ending or a beginning (jumped jump)
+ * - `changed`: an ending that changes its base (ponies pony)
+ * - `base`: two bases with the same ending (hopping hoping)
  */
 const KINDS = ['base', 'more', 'changed', 'added', 'sound'] as const;
 export type ContrastKind = (typeof KINDS)[number];
@@ -23,7 +26,10 @@ export interface Contrasts {
   readonly pairs: readonly (readonly [ListedWord, ListedWord])[];
 }
 
-/** The kinds that show a blend or a spelling change best. They are taken where there are enough pairs; else the kind with most pairs. */
+/**
+ * The kinds that show a blend or a spelling change best. They are taken where there are enough such pairs. Otherwise
+ * the kind with the most pairs is taken.
+ */
 const BEST: readonly ContrastKind[] = ['base', 'more'];
 
 /**
@@ -83,7 +89,7 @@ function whatShows(
   const families = lost.map((id) => familyOf.get(id)!);
   if (kind === 'drop') return shownByDropped(from, from.units[place]!, families);
   if (isAffixUnit(from.units[place]!) || !differInOneSound(from.units[place]!, to.units[place]!)) return null;
-  // An ending alone does not tell two bases apart. hopping and hoping do, by the spelling change.
+  // An ending alone does not tell two bases apart, but the spelling change in hopping and hoping does.
   if (from.built || to.built) {
     const showsBase = from.built && to.built && families.includes('spelling change') && isOtherChange(to);
     return showsBase ? 'base' : null;
@@ -107,7 +113,7 @@ const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
 /** Families of patterns that are not one unit of a word, so that a pair cannot show them. */
 const WHOLE = new Set(['syllable type', 'syllable count', 'final syllable', 'consonant-le', 'schwa']);
 
-/** The families of patterns that show beside the word without its ending or beginning. */
+/** Returns whether patterns of a family show when a word is compared with the same word without its ending or beginning. */
 function isEnded(family: string): boolean {
   return /^(suffix|prefix|spelling change|word kind)$/.test(family);
 }
@@ -131,8 +137,8 @@ function unlikeness(from: ListedWord, { to, place, kind }: OneStep): number {
 }
 
 /**
- * Consonants that are easily heard for one another. They are made in one place, or one has voice and the other has none
- * (common practice, no source).
+ * Consonants that are easily mistaken for one another. They are made in one place, or one has voice and the other has
+ * none (common practice, no source).
  */
 const NEAR = [
   'S SH Z TH',

@@ -22,16 +22,16 @@ export const ILLEGAL: readonly (readonly [spelling: RegExp, out: string, leaves:
   [/^[^aeiouy]*[aeiouy]ch$/, 'quich', 'quitch'],
   [/([^aeiouy]|[aeiou]{2})(tch|dge)$/, 'meetch', 'metch'],
   [/q[ouy]/, 'quog', 'quib'],
-  // a after w and qu is pronounced o: swan, squash. It is not before k, g and ng: wag, quack.
+  // After w and qu the letter a is pronounced o (swan, squash), but not before k, g and ng (wag, quack).
   [/(w|wh|q)a(?![kgxyiw]|ck|ng|nk|[^aeiouy]e$)/, 'wab', 'wag'],
-  // or after w is pronounced er: worm.
+  // After w the letters or are pronounced er: worm.
   [/wh?or/, 'worb', 'wirb'],
-  // two at the beginning is read as the number.
+  // The letters two at the beginning are read as the number.
   [/^two/, 'twoal', 'twail'],
   // g before e, i and y is hard in get and soft in gem.
   [/^g[eiy]/, 'gend', 'gand'],
-  // Only after these letters is an e after two consonants silent and the vowel before it short: not in paste, bathe,
-  // change.
+  // After two consonants an e is silent, and the vowel before them is short, only if the letters are among these. In
+  // paste, bathe and change they are not.
   [/(?<!.n[cs]|r[cgsv]|dg|ls|[iu]ng)(?<=[^aeiouy]{2})e$/, 'plaste', 'blence'],
   // Hard to pronounce, or rare: the same consonant before and after the vowel, r before er, w and y before u.
   [/([^aeiouy]+)[aeiouy]+\1/, 'blill', 'blim'],

@@ -66,7 +66,10 @@ function waysHeard(pronunciation: string): string[] {
   ];
 }
 
-/** Returns the ways in which a coarse word is heard too: with d as t or t as d, and with one vowel before r as another. */
+/**
+ * Returns a pronunciation with the variants in which a coarse word may also be heard: with d for t or t for d, and with
+ * another vowel before r.
+ */
 function coarseWays(pronunciation: string): string[] {
   const vowels = /\bER\b|\bA[AO] R\b/.test(pronunciation)
     ? ['ER', 'AA R', 'AO R'].map((vowel) => pronunciation.replace(/\bER\b|\bA[AO] R\b/, vowel))
@@ -78,7 +81,7 @@ function coarseWays(pronunciation: string): string[] {
   return [pronunciation, ...vowels, ...vowels.flatMap(swaps)];
 }
 
-/** The consonants of a pronunciation: `S L * M` for S L AH M. */
+/** Returns a pronunciation with `*` for each vowel: `S L * M` for `S L AH M`. */
 export function frameOf(pronunciation: string): string {
   return pronunciation.replace(/\b[AEIOU][A-Z]\b/g, '*');
 }

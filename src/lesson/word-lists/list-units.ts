@@ -1,9 +1,9 @@
 import type { PatternId, Reading } from '../../analyze/types.ts';
 
 /**
- * The units of a word in order, as pattern and sound: `sh:SH`, `short-i:IH`, `p:P`; an ending or a beginning as the pattern alone, because -s
- * says s or z by the sound before it and is one ending still. The p of hop, hops and hopping is the same; the c of cat and the k of kite are
- * not.
+ * Returns the units of a word in order, each as pattern and sound: `sh:SH`, `short-i:IH`, `p:P`. An ending or a
+ * beginning has its pattern alone, because -s is one ending although it is pronounced s or z after different sounds.
+ * The p of hop, hops and hopping is the same unit. The c of cat and the k of kite are two units.
  */
 export function listUnits({ units }: Reading): string[] {
   return units.map(({ pattern, sound, affix }) =>

@@ -27,7 +27,7 @@ export interface ListedWord {
   readonly order: number;
   readonly reading: Reading;
   readonly requires: readonly PatternId[];
-  /** Its units (`listUnits`). */
+  /** The units of the word (`listUnits`). */
   readonly units: readonly string[];
   readonly syllables: number;
   readonly pronunciation: string;

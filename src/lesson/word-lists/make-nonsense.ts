@@ -71,7 +71,8 @@ export function makeNonsense(
       reading.pronunciation === sound &&
       reading.requires.some((id) => focus.has(id)) &&
       known.reads(word) &&
-      // A doctor has stitches, so that britch is met in britches.
+      // A word plus an ending must not be a real word: britch is left out because of britches, which is read like
+      // stitches.
       FORMS.every((end) => analyzer.analyze(word + end).usage === null)
     );
   }
@@ -89,7 +90,7 @@ interface Halves {
   readonly heard: ReadonlySet<string>;
 }
 
-/** The beginnings and ends of the words that a group knows; found once for it. */
+/** The beginnings and ends of the words that a group knows, found once for each group. */
 const halvesOf = rememberFor(findHalves, ({ known }) => known);
 
 function findHalves(input: LessonInput): Halves {

@@ -20,8 +20,8 @@ export interface Half {
 }
 
 /**
- * Cuts ship into sh and ip. Returns null for words of more syllables, words with endings, and words that cannot be cut
- * plainly (said).
+ * Cuts a word of one syllable before its vowel: ship into sh and ip. Returns null for words of more syllables, words
+ * with endings, and words that cannot be cut plainly (said).
  */
 export function cutInHalves(word: string, reading: Reading): Halves | null {
   const { units, syllables, affixes, requires } = reading;

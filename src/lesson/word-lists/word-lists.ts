@@ -188,7 +188,7 @@ function listByLength(
   });
 }
 
-/** The question about a pair, by its point. */
+/** The question about a pair, by the kind of contrast. */
 const PAIR_NOTES: Readonly<Record<ContrastKind, string>> = {
   sound: 'Say both words. Which sound is not the same, and which letters spell it?',
   more: 'Say both words. Which sound does only the first word have, and which letter spells it?',
@@ -236,8 +236,8 @@ function chainBlock(
 }
 
 /**
- * Finds the steps to words that children know, by one sound that is plainly heard. Six to sit is two sounds. The steps
- * of each word are computed once.
+ * Finds the steps to words that children know and that differ in one sound that is plainly heard. Six to sit is two
+ * sounds. The steps of each word are computed once.
  */
 function plainSteps(findSteps: FindSteps, isAlone: (word: ListedWord) => boolean): FindSteps {
   const stepsFrom = rememberFor((from: ListedWord) =>
@@ -249,8 +249,8 @@ function plainSteps(findSteps: FindSteps, isAlone: (word: ListedWord) => boolean
 }
 
 /**
- * Whether no other word of the list is pronounced like a word. Such a word can be written in only one way when it is
- * heard. Mail is excluded where male is known.
+ * Returns a test for words that no other word of the list sounds like. Such a word can be written in only one way when
+ * it is heard. Mail is excluded where male is known.
  */
 const aloneBySound = rememberFor((words: readonly ListedWord[]): ((word: ListedWord) => boolean) => {
   const times = new Map<string, number>();

@@ -6,7 +6,7 @@ import type { Picker } from '../picker.ts';
 import { correspondenceOf, correspondences, heardAs } from '../review/correspondences.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
 
-/** The words under one spelling of the sound. */
+/** A column of a word sort: the words with one spelling of the sound. */
 export interface SortColumn {
   readonly letters: string;
   readonly words: readonly string[];
@@ -30,7 +30,7 @@ const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
 
 /**
  * Returns the sounds a sort can be made of. The sounds of the lesson come first, then the sounds of the steps before,
- * the latest first. A sound comes last if its other spelling is the doubled letter.
+ * the latest first. A sound comes last if its only two spellings are a letter and the same letter doubled.
  */
 export function sortableSounds(input: LessonInput): string[] {
   const { known, focus, sequence, group } = input;
@@ -48,9 +48,9 @@ export function sortableSounds(input: LessonInput): string[] {
 }
 
 /**
- * Returns all sounds with their spellings and the words that show each. The words are base words that children know.
- * They have the sound once and in no other spelling, and the letters have no other sound in them. Examples for ā are
- * `ai` rain, `ay` play, `a_e` cake, but not daybreak or they. The spelling with most words comes first.
+ * Returns all sounds with their spellings and the words that show each spelling. The words are base words that children
+ * know. Each word has the sound only once, and the letters have no other sound in the word. Examples for ā are `ai`
+ * rain, `ay` play and `a_e` cake, but not daybreak or they. The spelling with most words comes first.
  */
 const soundsOf = rememberFor(findSounds, ({ known }) => known);
 
@@ -114,17 +114,21 @@ function isPlainly(unit: Unit, { word, reading: { units } }: ListedWord): boolea
   );
 }
 
-/** Whether a unit is a whole spelling with a sound that is fully said: not a weak one, nor an affix. */
+/** Whether a unit is a whole spelling with a fully pronounced sound. Weak sounds and affixes do not count. */
 function isOwnSpelling(unit: Unit, units: readonly Unit[]): boolean {
   const { letters, sound, affix, pattern } = unit;
   if (affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters) || pattern.endsWith('-weak'))
     return false;
   const isLast = units.at(-1) === unit;
-  // The e of ve and se is silent only at the end of a word: solve, not evening. The gu at the end of vague belongs to the spelling gue.
+  // The e of ve and se is silent only at the end of a word (solve, but not evening). The gu at the end of vague belongs
+  // to the spelling gue.
   return letters === 'gu' ? !isLast : isLast || !/^[csvz]e$/.test(letters);
 }
 
-/** The o of dog is short o to many, and a vowel before r is said in several ways (worry). */
+/**
+ * Whether a unit is pronounced in several ways. Many people say the o of dog as a short o. A vowel before r also varies
+ * (worry).
+ */
 function isSaidInTwoWays(unit: Unit, units: readonly Unit[]): boolean {
   const next = units[units.indexOf(unit) + 1]?.sound ?? '';
   const isBeforeR = /^[AEIOU]/.test(unit.sound) && next.startsWith('R');
@@ -136,7 +140,10 @@ export function lettersOf(input: LessonInput, sound: string): string[] {
   return [...(soundsOf(input).get(sound)?.keys() ?? [])];
 }
 
-/** Keeps only words that fit under no other column. For example, author is not kept under au beside or. */
+/**
+ * Keeps only words that fit under no other column. For example, author is removed from the column au if there is a
+ * column or.
+ */
 function withoutOthers(
   columns: readonly (readonly [string, readonly ListedWord[]])[],
 ): (readonly [string, readonly ListedWord[]])[] {
@@ -149,7 +156,10 @@ function withoutOthers(
   });
 }
 
-/** Whether a word also contains the letters of another column: the or of author, the ck of back beside c. */
+/**
+ * Whether a word also contains the letters of another column. For example, author also contains or, and back contains
+ * ck beside c.
+ */
 function isAlsoIn(word: string, letters: string, other: string): boolean {
   const spelt = (some: string): RegExp => new RegExp(some.replace('_', '([^aeiou])'));
   const rest = other.includes(letters)
@@ -158,7 +168,7 @@ function isAlsoIn(word: string, letters: string, other: string): boolean {
   return spelt(other).test(rest);
 }
 
-/** Returns up to `most` spellings, the lesson's first. Returns null if there are fewer than two. */
+/** Chooses up to `most` spellings as columns, the lesson's spellings first. Returns null if there are fewer than two. */
 export function chooseSort(
   input: LessonInput,
   sound: string,
@@ -174,7 +184,7 @@ export function chooseSort(
     ...all.filter(([letters]) => !ours.has(letters)),
   ]) {
     if (columns.length >= most) break;
-    // A spelling gets no column if too few of its words remain beside the other columns.
+    // A spelling gets no column if it would leave too few words in any column.
     const next = withoutOthers([...columns, column]);
     if (next.every(([, words]) => words.length >= FEWEST_WORDS)) columns = next;
   }

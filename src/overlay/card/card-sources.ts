@@ -23,7 +23,7 @@ export interface CardSources {
    */
   next(from: CardWord | null, direction: 1 | -1): CardWord | null;
   explain(key: WordKey): Promise<WordExplanation>;
-  /** Rejects with an Error whose message is one clear sentence. */
+  /** Carries out an action. Rejects with an Error whose message is one clear sentence. */
   act(action: WordAction): Promise<void>;
   /** Returns substitutes for a word. Absent where there is no source of substitutes. */
   swaps?(word: CardWord): Promise<readonly WordSwap[]>;

@@ -5,9 +5,9 @@ import tokens from '../../ui/tokens.css?inline';
 import card from './card.css?inline';
 
 /**
- * The plain card's rules for its shadow root. The shared sheets have rules for a whole page, which apply to the card
- * here. A rem would be the letter size of the web page; here it is the reader's own size (`--rem`, set where the card
- * is shown).
+ * The plain card's rules for its shadow root. The shared sheets have rules for a whole page; these rules are changed to
+ * apply to the card. The rem unit would be the letter size of the web page, so it is replaced by the reader's own size
+ * (`--rem`, set where the card is shown).
  */
 export const cardStyle = [tokens, readingView, countsAs, markLegend, card]
   .join('\n')

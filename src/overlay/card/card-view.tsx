@@ -28,7 +28,7 @@ interface CardViewProps {
 interface Said {
   readonly text: string;
   readonly fault: boolean;
-  /** The action that takes it back. */
+  /** The action that undoes the action this message reports. */
   readonly undo?: WordAction;
 }
 

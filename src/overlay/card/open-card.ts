@@ -22,11 +22,11 @@ export interface OpenCardOptions {
   readonly focus: boolean;
   readonly back: Element | null;
   readonly onClosed: () => void;
-  /** Called when the card was clicked in and therefore stays. */
+  /** Called when the user has clicked in the card, which therefore stays. */
   readonly onKept: () => void;
   /** Called when the pointer enters or leaves the card. */
   readonly onPointer: (isOver: boolean) => void;
-  /** Called when the card cannot be shown in this way and has closed. */
+  /** Called when this kind of card cannot be shown on the page. The card has then closed. */
   readonly onFailed: () => void;
 }
 

@@ -8,8 +8,8 @@ import { watchFromOutside } from './watch-from-outside.ts';
 
 export interface FramedCardOptions {
   /**
-   * Opens the card's page in a frame of the page, and resolves with the line to the card's page. The promise may never
-   * resolve when the page admits no frame.
+   * Opens the extension's card page in the frame, and resolves with the line to that page. The promise may never
+   * resolve when the web page admits no frame.
    */
   readonly openLine: (frame: HTMLIFrameElement) => Promise<CardLine<ToCard, FromCard>>;
   /** The time in milliseconds that a card must have been in its place before it does anything. */
@@ -41,7 +41,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
     let isPlaced = false;
     let natural = { width: 0, height: 0 };
     let fit = { width: 0, height: 0 };
-    /** The card's height where it had to be made narrower. */
+    /** The height of a card that had to be made narrower, otherwise null. */
     let grown: number | null = null;
 
     function tellHindrance(): void {
@@ -71,14 +71,14 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
           line?.tell({ tell: 'fit', ...fit });
         }
         const height = isNarrower ? (grown ?? at.most) : natural.height;
-        // Only styles that the page cannot hold back or undo: inline styles of an element in a closed root.
+        // Only inline styles of an element in a closed root are used. The page cannot hold them back or undo them.
         Object.assign(frame.style, {
           left: `${at.left}px`,
           top: `${at.top}px`,
           width: `${at.width}px`,
           height: `${Math.min(height, at.most)}px`,
-          // The frame is made visible once. A later change by the page is not repaired here but reported
-          // (watchFromOutside).
+          // The frame is made visible once. If the page hides the frame later, `watchFromOutside` reports that, and
+          // nothing is repaired.
           ...(!isPlaced && { opacity: '', pointerEvents: '' }),
         });
         isPlaced = true;
@@ -122,9 +122,9 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
       if (!isAnswered) {
         isAnswered = true;
         clearTimeout(limit);
-        // A page that removes the card and puts it back makes the card load anew. Before the first answer, Firefox
-        // reports loads that mean nothing. On a sealed-off page, Firefox also reports the load of the empty document,
-        // which cannot be told from the card there.
+        // When a page removes the card and puts it back, the frame loads again and the card closes. The listener is
+        // added after the first answer, since Firefox reports meaningless loads before that. On a sealed-off page,
+        // Firefox also reports the load of the empty document, which looks like a load of the card.
         frame.addEventListener('load', () => close(), { signal });
       }
       if (told.tell === 'size') {

@@ -6,7 +6,7 @@ export interface CardHost {
   readonly root: ShadowRoot;
   /** Whether an event fell on the card. */
   holds(event: Event): boolean;
-  /** Whether the keyboard is in the card. */
+  /** Whether the keyboard focus is in the card. */
   hasFocus(): boolean;
   /** Removes the element from the page. If the keyboard focus was in the card, the focus moves to `next`. */
   remove(next: Element | null): void;
@@ -18,7 +18,10 @@ interface HostOptions {
   readonly style?: string;
 }
 
-/** Events that are hidden from the page. They are not meant for the page’s own shortcuts and “click outside” handlers. */
+/**
+ * Events that do not leave the card: they are stopped before they reach the page's own shortcuts and “click outside”
+ * handlers. Only listeners for the capture phase get them.
+ */
 const KEPT = [
   'pointerdown pointerup mousedown mouseup click dblclick auxclick contextmenu wheel touchstart touchend',
   'pointerover pointerout mouseover mouseout keydown keypress keyup focusin focusout copy selectstart',

@@ -8,7 +8,10 @@ export type { CardSources, CardWord } from './card-sources.ts';
 
 /** The word cards of one document. */
 export interface Cards {
-  /** Opens the card of the next (1) or previous (-1) word not yet decodable, and puts the keyboard into it. */
+  /**
+   * Opens the card of the next (1) or previous (-1) word that is not yet decodable, and moves the keyboard focus into
+   * the card.
+   */
   step(direction: 1 | -1): void;
   /** Opens the card of a word that the reader asked for. */
   pick(word: CardWord): void;
@@ -17,7 +20,10 @@ export interface Cards {
   close(): void;
 }
 
-/** The standings whose words open a card on hover. A pointer that rests on any other word is only reading. */
+/**
+ * The standings whose words open a card on hover. A pointer on a word of any other standing is taken to belong to a
+ * reader, and opens no card.
+ */
 const HOVERED: ReadonlySet<Standing> = new Set(['beyond', 'unsure', 'fresh']);
 
 export interface CardsOptions {

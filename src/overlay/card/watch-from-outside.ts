@@ -1,6 +1,6 @@
 import type { Hindrance } from '../../contract/card-contract.ts';
 
-/** The view of a card's place from the content script. */
+/** The content script's checks of a card's place. */
 export interface OutsideWatch {
   /** Checks the current place of the card and whether anything covers it. */
   look(now?: { readonly closely: boolean }): void;
@@ -47,7 +47,7 @@ export function watchFromOutside(
   function look({ closely } = { closely: false }): void {
     if (signal.aborted) return;
     const now = performance.now();
-    // Only the card can detect that something covers a frame of the page.
+    // If the page itself is in a frame, only the card can detect that something covers that frame.
     const at = cardSees || view === view.parent ? placeOf(frame) : null;
     if (at !== where) since = now;
     where = at;
@@ -79,7 +79,7 @@ export function watchFromOutside(
   }
 
   let picture = 0;
-  /** Checks with every frame, because a page may hide the card only between two checks. */
+  /** Checks with every frame that the browser draws, because a page could otherwise hide the card between two checks. */
   function follow(isOver: boolean): void {
     cancelAnimationFrame(picture);
     if (cardSees || !isOver || signal.aborted) return;
@@ -116,7 +116,7 @@ export function watchFromOutside(
   };
 }
 
-/** Styles that could hide an element, or let another be seen in its place. */
+/** Styles that could hide an element, or show another element in its place. */
 const HIDING = [
   'display opacity visibility content-visibility filter clip-path mask-image mix-blend-mode',
   'transform translate rotate scale zoom perspective offset-path z-index pointer-events',
@@ -155,7 +155,7 @@ function hasOthersInTopLayer(root: Document | ShadowRoot, host: Element): boolea
   for (const element of root.querySelectorAll(TOP_LAYER))
     if (element !== host && !element.contains(host)) return true;
   for (const element of root.querySelectorAll('*')) {
-    // Exists in Firefox 63 and later.
+    // `openOrClosedShadowRoot` exists in Firefox 63 and later.
     const shadow = (element as { openOrClosedShadowRoot?: ShadowRoot | null }).openOrClosedShadowRoot;
     if (shadow && element !== host && hasOthersInTopLayer(shadow, host)) return true;
   }

@@ -3,8 +3,8 @@ import type { CardWord } from './card-sources.ts';
 /** The time in milliseconds that the pointer rests on a word before the card opens. */
 export const REST_MS = 500;
 /**
- * The time in milliseconds that the pointer may be away from the word and the card. The pointer needs it to move from
- * one to the other.
+ * The time in milliseconds that the pointer may be away from the word and the card. The pointer needs this time to move
+ * between word and card.
  */
 export const LEAVE_MS = 300;
 

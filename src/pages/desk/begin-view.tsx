@@ -10,11 +10,14 @@ import { say } from '../../wording/say.ts';
 interface BeginViewProps {
   readonly groups: Groups;
   readonly sequences: Sequences;
-  /** Called when a draft was written. `says` tells the teacher what to know about the draft. */
+  /** Called when a draft was written. `says` is the message about the draft for the teacher. */
   readonly onBegun: (draft: FoundText, says: string) => Promise<void>;
 }
 
-/** The number of versions to draw from, so large that each press gives another draft. */
+/**
+ * The number of versions from which one is chosen at random. The number is so large that each press gives another
+ * draft.
+ */
 const VERSIONS = 1_000_000;
 
 /** Writes a draft for the chosen group from the sentence frames of the lesson. */

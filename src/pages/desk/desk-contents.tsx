@@ -35,7 +35,7 @@ export function DeskContents({ passages, opened }: { passages: readonly Passage[
   );
 }
 
-/** Saves all passages in a file, with edits that could not be stored of late, and adds the passages of such a file. */
+/** Saves all passages in a file, including recent edits that could not be stored. Adds the passages of such a file. */
 function AllPassages({ passages }: { passages: readonly Passage[] }) {
   const [isOpen, setOpen] = useState(false);
   const save = (): void => {

@@ -18,7 +18,8 @@ export function DeskPage() {
   const desk = useDesk();
   const [note, setNote] = useState<{ readonly id: string; readonly says: string } | null>(null);
   const { groups, sequences, passages, opened, taking, swap } = desk;
-  // The same as long as nothing of it changes: the list of passages does whenever one is saved, while somebody writes.
+  // The element is created again only when one of its inputs changes. The list of passages is not an input, because the
+  // list changes at every save while somebody is writing.
   const passage = useMemo(
     () =>
       opened !== null &&

@@ -4,7 +4,7 @@ import type { Passage } from '../../passage/kept/passage.ts';
 
 const PREFIX = 'draft ';
 
-/** Saves a draft of a passage at once, for the case that its window closes. Fails silently when there is no room. */
+/** Saves a draft of a passage at once, in case its window closes. Fails silently when there is no room. */
 export function keepDraft(passage: Passage): void {
   try {
     localStorage.setItem(PREFIX + passage.id, JSON.stringify(passage));

@@ -1,6 +1,9 @@
 import { say } from '../../wording/say.ts';
 
-/** The phrases of the editing library, by its own English; it puts a number in place of `$`. */
+/**
+ * Returns the phrases of the editing library, keyed by the library's own English. The library replaces `$` with a
+ * number.
+ */
 export function editorPhrases(): Readonly<Record<string, string>> {
   return {
     Find: say('desk.find'),

@@ -1,8 +1,8 @@
 import type { Swap } from '../../swap/types.ts';
 
 /**
- * The lowest score of a sure swap, on the swapper's scale of 0 to 1. Less sure swaps would explain a word by the wrong
- * other word.
+ * The lowest score of a sure swap, on the swapper's scale of 0 to 1. A less sure swap would explain a word with the
+ * wrong word.
  */
 const SURE = 0.4;
 

@@ -19,9 +19,15 @@ export interface Keeper {
 }
 
 export interface KeeperEvents {
-  /** The passage was stored as given; `isParted` when another window had changed it too, so that both are kept. */
+  /**
+   * Called when the passage was stored as given. `isParted` is true when another window had changed the passage too, so
+   * that both versions are kept.
+   */
   onSaved(passage: Passage, isParted: boolean): void;
-  /** The passage could not be stored. It is kept as a draft, and saved as soon as that works. */
+  /**
+   * Called when the passage could not be stored. The passage is kept as a draft, and saved as soon as saving works
+   * again.
+   */
   onFault(error: unknown): void;
 }
 

@@ -41,7 +41,7 @@ test.each([
   ['as-found', false, true],
   ['', true, false],
 ] as const)(
-  'for the Herons, “%s” beside and an open table (%s) decide about the pair and the needed figures',
+  'a pair is shown and figures are needed as expected for the Herons with “%s” beside (table open: %s)',
   (beside, isCounting, isPair) => {
     const state = { ...openFor('herons'), beside, isCounting };
     expect(isBeside(state)).toBe(isPair);

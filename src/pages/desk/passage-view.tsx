@@ -52,7 +52,7 @@ interface PassageViewProps {
   readonly id: string;
   readonly groups: Groups;
   readonly sequences: Sequences;
-  /** The swap to make once the passage is open, so that it can be undone there. */
+  /** The swap to make once the passage is open, so that the swap can be undone in the passage. */
   readonly swap: WantedSwap | null;
   /** Called when another window has changed the passage too. The version of this window is kept under the given title. */
   readonly onParted: (title: string) => void;

@@ -1,11 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../../wording/say.ts';
 
-/** Whether all of a passage is stored. It changes with every few keys, so that only what shows it follows it. */
+/**
+ * Whether all of a passage is stored. The state changes after every few keys, so only the parts of the page that show
+ * the state watch it.
+ */
 export interface SavedState {
   isSaved(): boolean;
   set(isSaved: boolean): void;
-  /** Calls back after each change; gives how to end that. */
+  /** Calls `onChange` after each change of the state. Returns a function that ends the calls. */
   watch(onChange: (isSaved: boolean) => void): () => void;
 }
 

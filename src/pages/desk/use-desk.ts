@@ -32,7 +32,7 @@ export function noteSaved(): void {
 
 /** Shows a passage; null shows the view for putting a text on the desk. */
 export function openPassage(id: string | null, swap: WantedSwap | null = null): void {
-  // A text is taken once: going back does not take it again.
+  // The history entry is replaced, so that going back does not take the text a second time.
   if (readAddressed(readAddress()).taking !== null) history.replaceState(null, '', '#new');
   location.hash = id === null ? '#new' : writeAddress('passage', id, ...(swap ? [swap.word, swap.text] : []));
 }

@@ -6,7 +6,10 @@ import { withinSequence } from '../../host/store/move-group.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 
-/** The judge of words for a group; null until the word table is there. `fault` says why where it cannot be had. */
+/**
+ * Returns the judge of words for a group; null until the word table is loaded. `fault` is the reason why the word table
+ * could not be loaded.
+ */
 export function useJudge(
   group: Group | null,
   sequences: Sequences | null,

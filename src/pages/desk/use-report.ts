@@ -5,7 +5,7 @@ import { countWords } from '../../passage/count-words.ts';
 import type { ShadedLine } from '../../passage/shade-line.ts';
 import { judgeWithStoryWords } from '../../passage/with-story-words.ts';
 
-/** The judge of words for a group, and the shading of a line for it. */
+/** The judge of words for a group, and the function that shades a line for the group. */
 export interface Judging {
   readonly judge: Judge;
   readonly shade: (line: string) => ShadedLine;

@@ -12,8 +12,8 @@ interface VarietyNoteProps {
 }
 
 /**
- * Offers the group's own spelling and words where a text has spellings and words of the other English. Each press makes
- * a single change.
+ * Offers the group's own spelling and words where a text has spellings and words of the other English. Each press
+ * changes all the spellings, or all the words, as a single undo step.
  */
 export function VarietyNote({ text, accent, onEdit }: VarietyNoteProps) {
   const found = useMemo(() => findForeign(text, accent), [text, accent]);

@@ -143,7 +143,10 @@ interface FittedSwap {
   readonly reads: boolean;
   /** The article 'a' or 'an' before the word, by its place in the passage, when the article has to change too. */
   readonly article: TextEdit | undefined;
-  /** The text that it replaces, by its place in the passage and in words, when that is more than the word. */
+  /**
+   * The text that the swap replaces, if that is more than the word. `span` is the place of the text in the passage, and
+   * `replaced` is the text in words.
+   */
   readonly span: { readonly from: number; readonly to: number } | undefined;
   readonly replaced: string | null;
 }

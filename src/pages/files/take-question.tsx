@@ -14,8 +14,8 @@ interface TakeQuestionProps {
 }
 
 /**
- * Asks how to take a file. The question appears when the file holds everything, or when some of its content exists here
- * in another form. The focus starts on the answer that leaves the file.
+ * Asks how to take a file. The question appears when the file holds everything, or when this browser has some of the
+ * content in another form. The focus starts on the answer that does not take the file.
  */
 export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep }: TakeQuestionProps) {
   const keep = useRef<HTMLButtonElement>(null);
@@ -69,7 +69,10 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
   );
 }
 
-/** The differing things, with step and day here and in the file, so that the teacher can tell which is newer. */
+/**
+ * Lists the items that differ, with step and day in this browser and in the file, so that the teacher can tell which
+ * version is newer.
+ */
 function Clashes({ clashes }: { clashes: readonly Clash[] }) {
   const more = clashes.length - NAMED;
   return (

@@ -4,13 +4,14 @@ import type { Group, PatternId, Sequence } from '../../analyze/types.ts';
 /** A pattern that a sequence never teaches, with the common words that need it. */
 export interface CostOfGap {
   readonly pattern: PatternId;
-  /** In list order. */
+  /** The words in the order of the list. */
   readonly words: readonly string[];
 }
 
 /**
- * The patterns that a sequence leaves untaught, by the words of a list that a group cannot read for it after the last step; those with most
- * words come first. A word that lacks two patterns counts for both; by-sight words cost nothing.
+ * Returns the patterns that a sequence never teaches, with the words of a list that a group cannot read after the last
+ * step for lack of the pattern. The pattern with the most words comes first. A word that lacks two patterns counts for
+ * both patterns. By-sight words cost nothing.
  */
 export function costOfGaps(
   words: readonly string[],

@@ -69,7 +69,7 @@ async function editNow(id: string, says: string, change: SequenceChange): Promis
   });
 }
 
-/** Adds a sequence, shows it and returns its id. */
+/** Adds a sequence and returns its id. The addition can be undone. */
 export async function addSequence(says: string, sequence: Omit<Sequence, 'id'>): Promise<string> {
   const id = freeSequenceId(sequence.name, await loadSequences());
   await changeSequences((own) => ({ ...own, [id]: { ...sequence, id } }));
@@ -90,7 +90,7 @@ export async function deleteSequence(sequence: Sequence): Promise<void> {
 export function copyOf(sequence: Sequence, id: string): Sequence {
   const { note: _, ...rest } = sequence;
   const name = ownName(sequence);
-  // The source of a copy already says this.
+  // If the sequence is itself a copy, its source already says where it comes from.
   const source = name === rest.name ? rest.source : say('sequences.adaptedFrom', rest);
   return { ...rest, id, name, source };
 }

@@ -20,8 +20,13 @@ export interface Oddity {
 const rows = new Map<PatternId, Pattern>(catalogue.map((row) => [row.id, row]));
 
 /**
- * The oddities of the order: a step without content, a by-sight word twice, a blend before its letters, a spelling change before an ending it
- * happens at; with the engine also a by-sight word that can be decoded by then. Advice only: common practice, no source.
+ * Returns the oddities in the order of a sequence:
+ * - a step without content
+ * - a by-sight word that an earlier step already teaches
+ * - a blend before its letters
+ * - a spelling change before an ending at which it happens
+ * - with the engine, a by-sight word that can be decoded by then
+ * The oddities are advice only: common practice, no source.
  */
 export function findOddities(
   { id, accent = 'american', steps }: Sequence,

@@ -54,7 +54,10 @@ export function fromPasted(imported: ImportedSequence, name: string): Omit<Seque
     : { ...sequence, note: say('sequences.pastedNote', { pieces: left.join('; ') }) };
 }
 
-/** The title of a pasted step; an empty title, or a bare number, becomes `Step 3`. `place` counts from 0. */
+/**
+ * Returns the title of a pasted step. An empty title or a bare number becomes a title such as `Step 3`. `place` counts
+ * from 0.
+ */
 export function pastedTitle({ title }: ImportedStep, place: number): string {
   if (title.trim() === '') return say('sequences.numberedStep', { step: place + 1 });
   return title

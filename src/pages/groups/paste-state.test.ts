@@ -114,7 +114,7 @@ describe('the step that is proposed for a group', () => {
     expect([at(0), at(2), at(3)]).toEqual([1, 2, 4]);
   });
 
-  test('counts patterns taught early, and none that are not secure', () => {
+  test('takes account of patterns taught early, but only of secure ones', () => {
     expect(at(2, { alsoTaught: ['ch'] })).toBe(3);
     expect(at(3, { notYet: ['ai'] })).toBe(3);
   });

@@ -13,12 +13,15 @@ import { say } from '../../wording/say.ts';
 import { type ItemToSettle, itemsToSettle } from './from-pasted.ts';
 
 /**
- * The longest text that is read, in UTF-16 units. It is longer than any scope and sequence: that of a whole school has
- * some 20,000.
+ * The longest text that is read, in UTF-16 units. The limit is above the length of any scope and sequence. The scope
+ * and sequence of a whole school has some 20,000 units.
  */
 const LONGEST = 200_000;
 
-/** The teacher's kinds for the columns of a table. They hold as long as the head of the table stays. */
+/**
+ * The kinds that the teacher chose for the columns of a table. The choices are kept as long as the column heads of the
+ * table stay the same.
+ */
 export interface SaidColumns {
   readonly heads: string;
   readonly kinds: readonly CellKind[];
@@ -74,7 +77,7 @@ export function choiceOf(choices: ImportChoices, key: string): ItemChoice | unde
   return Object.hasOwn(choices, key) ? choices[key] : undefined;
 }
 
-/** The sentence about a text that gives no steps; null where it gives some, or nothing is pasted. */
+/** Returns the reason why a pasted text gives no steps; null if the text gives steps or nothing is pasted. */
 export function findTrouble(
   pasted: string,
   { isTooLong, unaided }: PastedText,
@@ -83,7 +86,7 @@ export function findTrouble(
   return pasted.trim() !== '' && unaided.steps.length === 0 ? 'noSteps' : null;
 }
 
-/** The name of the sequence: as the teacher typed it, else as the text has it. */
+/** Returns the name of the sequence: the name that the teacher typed, or else the title of the text. */
 export function nameOf({ title }: ImportedSequence, typed: string | null): string {
   return typed ?? (title.trim() || say('sequences.ourSequence'));
 }

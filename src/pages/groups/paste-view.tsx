@@ -36,7 +36,7 @@ import { go } from './use-route.ts';
  * used again.
  */
 const DRAFT = 'pasted-sequence';
-/** In English, like the text to be pasted. */
+/** The example is in English, like the text to be pasted. */
 const EXAMPLE = 'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, short i';
 
 interface PasteViewProps {

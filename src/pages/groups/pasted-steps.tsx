@@ -21,8 +21,8 @@ interface PastedStepsProps {
 }
 
 /**
- * Lists every pasted piece, step by step, with what it was understood as. Each piece can be opened and settled
- * differently. Pieces that are not used are hidden at first.
+ * Lists every pasted piece, step by step, with its interpretation. Each piece can be opened and given another
+ * interpretation. Pieces that are not used are hidden at first.
  */
 export function PastedSteps({ imported, unaided, choiceOf, onChoose }: PastedStepsProps) {
   const [opened, setOpened] = useState<string | null>(null);

@@ -12,7 +12,10 @@ interface PatternPickerProps {
   /** The purpose of the list, in a sentence. */
   readonly hint?: string;
   readonly chosen: readonly PatternId[];
-  /** Says where a pattern is already taught (`now in step 3`). Empty if nowhere. */
+  /**
+   * Returns a phrase that says where a pattern is already taught (`now in step 3`), or an empty text if no step teaches
+   * the pattern.
+   */
   readonly placeOf?: (id: PatternId) => string;
   readonly onAdd: (id: PatternId) => void;
   readonly onRemove: (id: PatternId) => void;

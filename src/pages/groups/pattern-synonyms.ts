@@ -22,8 +22,9 @@ const LONG: Readonly<Record<string, readonly string[]>> = {
 const SHORT: Readonly<Record<string, string>> = { a: 'AE', e: 'EH', i: 'IH', o: 'AA', u: 'AH' };
 
 /**
- * Other names that teachers have for patterns, as whole searches (common practice, no source): silent e is vowel-consonant-e and the e of
- * house; r blends are br, cr, dr, not rope.
+ * Other names that teachers use for patterns (common practice, no source). The name must be the whole search. Examples:
+ * - silent e: vowel-consonant-e and the e of house
+ * - r blends: br, cr and dr, but not rope
  */
 const SYNONYMS: readonly (readonly [name: RegExp, test: (found: RegExpMatchArray) => Test])[] = [
   [
@@ -80,7 +81,7 @@ const SYNONYMS: readonly (readonly [name: RegExp, test: (found: RegExpMatchArray
   ],
 ];
 
-/** Returns a test for the patterns that a teachers’ name means. Null if the search is no such name. */
+/** Returns a test for the patterns that a teachers’ name means; null if the search is not such a name. */
 export function findFamilies(typed: string): Test | null {
   for (const [name, test] of SYNONYMS) {
     const found = typed.match(name);

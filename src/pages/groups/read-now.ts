@@ -54,7 +54,7 @@ export function readNow(
 
 /**
  * Returns the patterns that the group learnt outside its steps, then the steps it has been taught, the latest first.
- * Each step comes with the patterns of it that the group knows.
+ * Each step comes with its patterns that the group knows.
  */
 export function taughtBySteps(
   group: Group,

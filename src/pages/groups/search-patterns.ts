@@ -4,8 +4,8 @@ import { soundName } from '../../marks/sound-names.ts';
 import { findFamilies } from './pattern-synonyms.ts';
 
 /**
- * The rows of the catalogue that can be taught. `irregular` is not one of them: it names everything that no pattern
- * covers.
+ * The patterns of the catalogue that can be taught. `irregular` is left out, because it names everything that no
+ * pattern covers.
  */
 export const teachable: readonly Pattern[] = catalogue.filter(({ id }) => id !== 'irregular');
 
@@ -17,8 +17,8 @@ export const teachable: readonly Pattern[] = catalogue.filter(({ id }) => id !==
  * - a key word or an example (`rain`)
  * - words of the label or family (`digraph`)
  *
- * A search of several words must fit with every word. Of patterns that fit equally well, the more common one comes
- * first: for ss, dress before tissue; for u, mud before circus. An empty search returns all patterns in catalogue
+ * A pattern must fit every word of the search. Of patterns that fit equally well, the more common pattern comes first.
+ * For ss, dress comes before tissue. For u, mud comes before circus. An empty search returns all patterns in catalogue
  * order.
  */
 export function searchPatterns(typed: string): readonly Pattern[] {
@@ -36,7 +36,7 @@ export function searchPatterns(typed: string): readonly Pattern[] {
     .map(({ pattern }) => pattern);
 }
 
-/** A trade name of a pattern counts for more than letters or words of a label. */
+/** The rank of a pattern that a teachers’ name means. Such a name counts for more than letters or words of a label. */
 const NAMED = 50;
 
 /**
@@ -95,7 +95,10 @@ function rank({ id, family, label, letters, sounds, keyWord, examples }: Pattern
   return word.length > 2 && text.includes(word) ? 1 : 0;
 }
 
-/** `ā` and `k` by the dictionary's sign; by letters only sounds that are told apart by them. */
+/**
+ * Returns whether one of the sounds has the wanted name. A name is the dictionary’s sign (`ā`, `k`). Plain letters find
+ * only sounds that these letters tell apart.
+ */
 function hasSound(sounds: readonly string[], wanted: string): boolean {
   return sounds.some((sound) => soundName(sound) === wanted.normalize('NFC'));
 }

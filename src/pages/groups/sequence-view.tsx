@@ -43,8 +43,8 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
     () => findOddities(sequence, engine.kind === 'ready' ? engine.engine : null),
     [sequence, engine],
   );
-  // A starter opens in the short view, since the titles of its steps say what they teach. A copy made here keeps the
-  // view that is shown.
+  // A starter opens in the short view, since the titles of its steps say what they teach. A copy made on this page
+  // keeps the view that is shown.
   const [isFull, setFull] = useState(own);
   const copying = useRef(false);
   useEffect(() => {

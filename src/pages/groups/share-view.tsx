@@ -104,7 +104,7 @@ interface Thing {
   readonly key: string;
   readonly name: string;
   readonly isKept: boolean;
-  /** The sequence goes with a group that is kept. */
+  /** Whether a ticked group follows this sequence. The sequence is then saved with the group. */
   readonly isBound?: boolean;
 }
 

@@ -18,7 +18,7 @@ interface StepRowProps {
   readonly onToggle: () => void;
   /** `on` names the button that was pressed. */
   readonly onMove: (by: -1 | 1, on: 'up' | 'down') => void;
-  /** The events that its handle hears. */
+  /** The event handlers of the step’s drag handle. */
   readonly drag: ReturnType<RowDrag['handleEvents']>;
 }
 

@@ -1,6 +1,6 @@
 import { useAddress, writeAddress } from '../../ui/address.ts';
 
-/** The view that the address names behind the #. */
+/** The view that the address names after the #. */
 export type Route =
   | { readonly view: 'group'; readonly id: string | null }
   | { readonly view: 'sequence'; readonly id: string }

@@ -35,7 +35,7 @@ interface LessonViewProps {
   readonly passage: Passage | null;
 }
 
-/** The words and patterns on the sheet, so that they can come back. */
+/** Returns the words and patterns on the sheet, so that later sheets can bring them back. */
 function sheetOf(made: ReturnType<typeof makeSheet>, { day, focus, judge }: LessonInput): EarlierSheet {
   const words = wordsOnSheet(made.map(({ part }) => part).filter(({ plan }) => !plan.out));
   const isBySight = (word: string): boolean => judge(word).standing === 'by-sight';
@@ -53,7 +53,8 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
   const input = useLessonInput(tools, stored, groupId, passage);
   const plan = kept?.plan;
   const made = useMemo(() => (plan && input ? makeSheet(parts, plan, input) : []), [plan, input]);
-  // The choices depend on the group alone, and finding them takes as long as making a lesson.
+  // The choices depend on the group and the passage, not on the plan, and finding them takes as long as making a
+  // lesson.
   const choices = useMemo(() => {
     const found = new Map<string, readonly PartChoice[]>();
     return (maker: PartMaker): readonly PartChoice[] => {

@@ -15,8 +15,8 @@ interface PresetsBarProps {
 }
 
 /**
- * Lets the teacher choose a lesson preset, either one that comes with Wordreach or one of the teacher’s own. The
- * teacher’s own presets are saved and deleted here.
+ * Lets the teacher choose a lesson preset, either one that comes with Wordreach or one of the teacher’s own. The bar
+ * also saves and deletes the teacher’s own presets.
  */
 export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
   const own = useWatched(loadPresets, watchPresets);

@@ -6,8 +6,8 @@ import { lessonTexts } from './lesson-texts.ts';
 const patterns = new Map(patternNames.map(({ id, label }) => [label, id]));
 
 /**
- * A label of a lesson in the reader's language: of a part, a choice, an option of one, or why a part is empty. Words and numbers among them
- * stay as they are.
+ * Returns a label of a lesson in the reader’s language. The label names a part, a choice or an option of a choice, or
+ * says why a part is empty. Words and numbers in the label stay as they are.
  */
 export function sayLabel(label: string): string {
   const text = lessonTexts.get(label);

@@ -3,7 +3,7 @@ import { say } from '../../wording/say.ts';
 
 interface FaultDetailsProps {
   readonly says: string;
-  /** The details for a person who mends it. */
+  /** The details for a person who fixes the fault. */
   readonly details: string;
   readonly onRetry: () => void;
 }

@@ -21,7 +21,10 @@ export function FigureNote({ limit, page }: { limit: LimitName; page: PageWords 
 
 const WHYS = { pdf: 'panel.framePdf', sealed: 'panel.frameSealed', site: 'panel.foreign' } as const;
 
-/** One reason with all its frames; only a frame with an address of the web can be opened. */
+/**
+ * Shows one reason why frames are not read, with links to all frames for which the reason holds. Only a frame with a
+ * web address can be opened.
+ */
 function FrameNote({ frames, isFull }: { frames: readonly UnreadFrame[]; isFull: boolean }) {
   const { why } = frames.find(({ fills }) => fills || !isFull)!;
   const links = frames

@@ -10,7 +10,7 @@ export type PageState =
   | { readonly kind: 'closed'; readonly why: string; readonly isPdf?: boolean }
   /** `allowed` is true if the button was pressed on this page before, so that the panel may shade the page too. */
   | { readonly kind: 'unshaded'; readonly allowed: boolean }
-  /** The fault in a sentence, and the details for a person who mends it. */
+  /** The fault in a sentence, and the details for a person who fixes the fault. */
   | { readonly kind: 'failed'; readonly why: string; readonly details: string }
   | { readonly kind: 'shaded'; readonly tab: number; readonly page: PageWords; readonly report: PageReport };
 
@@ -53,7 +53,7 @@ export function followFront(onState: (state: PageState) => void, signal: AbortSi
   return () => void look();
 }
 
-/** The state of a page; with `wholeOnly` only after its frames have answered too. */
+/** Yields the state of a page. With `wholeOnly`, the state comes only after the frames of the page have answered too. */
 async function* readPage(tab: Tab, wholeOnly: boolean): AsyncGenerator<PageState> {
   try {
     if (!tab) return yield { kind: 'closed', why: say('panel.noTab') };

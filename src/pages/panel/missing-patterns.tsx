@@ -13,7 +13,10 @@ interface MissingPatternsProps {
   readonly step: number;
 }
 
-/** The patterns that the page needs and the group lacks: the next steps in sight, the rest folded. */
+/**
+ * Shows the patterns that the page needs and the group lacks. Patterns of the next steps are visible, and all others
+ * are folded.
+ */
 export function MissingPatterns({ gaps, links, onTaught, stepOf, step }: MissingPatternsProps) {
   const { next, later, never } = foldPatterns(gaps, stepOf, step);
   const inSequence = next.length + later.length > 0;

@@ -19,7 +19,7 @@ import type { PageState } from './follow-front.ts';
 import { TrialNote } from './trial-note.tsx';
 import { usePage } from './use-page.ts';
 
-/** Loads the view of a shaded page while the page is asked for its words and the background for the report. */
+/** Loads the view of a shaded page. Meanwhile the page is asked for its words, and the background for the report. */
 const loadShadedPage = () => import('./shaded-page.tsx').then(({ ShadedPage }) => ShadedPage);
 
 /** The side panel: the group, the figures of the page in front, and the missing patterns. */
@@ -58,7 +58,7 @@ interface PageViewProps {
   readonly retry: () => void;
   readonly groups: Groups | null;
   readonly sequences: Sequences | null;
-  /** The line of the group. */
+  /** The line that shows the group. */
   readonly children: ComponentChildren;
 }
 

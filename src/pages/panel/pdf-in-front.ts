@@ -6,7 +6,7 @@ import { say } from '../../wording/say.ts';
 
 type Found = PageWords | { readonly why: string };
 
-/** The last PDF that was read. It is kept because each change of the group asks for its words again. */
+/** The last PDF that was read. The PDF is kept because its words are needed again at each change of the group. */
 let last: { readonly of: string; readonly found: Promise<Found> } | null = null;
 
 /**

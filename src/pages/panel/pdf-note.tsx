@@ -2,7 +2,7 @@ import type { PdfFacts } from '../../contract/page-contract.ts';
 import { say } from '../../wording/say.ts';
 import { PdfLink } from './pdf-link.tsx';
 
-/** The facts about the PDF in front, and the way to its pages, shaded. */
+/** Shows the facts about the PDF in front, with a link to its shaded pages. */
 export function PdfNote({ tab, pdf }: { tab: number; pdf: PdfFacts }) {
   const { pages, pictures, isForm, isOpen } = pdf;
   return (

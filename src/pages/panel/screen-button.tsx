@@ -3,8 +3,8 @@ import { askBackground } from '../../host/page-talk/client.ts';
 import { say } from '../../wording/say.ts';
 
 /**
- * Reads the text that a page draws from a picture of it. The button can be pressed again after each scroll. The text
- * goes to a page of our own, which also receives the new lines.
+ * Reads text that a page draws, from a picture of the page. The button can be pressed again after each scroll. The text
+ * goes to a page of Wordreach, which also receives the new lines.
  */
 export function ScreenButton({ tab }: { tab: number }) {
   const [isWorking, setIsWorking] = useState(false);

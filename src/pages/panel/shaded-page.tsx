@@ -252,14 +252,14 @@ function DrawnPart({ tab }: { tab: number }) {
   );
 }
 
-/** The words of a screen reader when a word is opened, before its card is read. */
+/** Returns the sentence that a screen reader speaks when a word is opened, before the word's card is read. */
 function describeInShort({ analysis, verdict }: WordExplanation): string {
   const needed = patternNames(verdict.missing);
   const short = `${analysis.word}: ${standingSentence(verdict)}`;
   return needed ? `${short} ${say('panel.neededInShort', { patterns: needed })}` : short;
 }
 
-/** Links to the report on a shaded tab, which has its climb and all other details. */
+/** Links to the report on a shaded tab. The report has the climb of the text and all other details. */
 function ReportLink({ tab }: { tab: number }) {
   return (
     <a class="tool" href={`/report.html#tab/${tab}`} target="_blank" rel="noopener">

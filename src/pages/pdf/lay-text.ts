@@ -11,7 +11,7 @@ interface Run {
   readonly isUnsure: boolean;
 }
 
-/** The measure of how far below the top of a line its letters are. */
+/** The canvas context that measures how far below the top of a line the letters are. */
 const ruler = new OffscreenCanvas(1, 1).getContext('2d')!;
 
 /** The drawn position of each run of text that was laid. An entry is dropped together with its element. */

@@ -9,7 +9,7 @@ import '../../ui/wide-page.css';
 import './pdf.css';
 import { type PdfState, usePdf } from './use-pdf.ts';
 
-/** The shading of pages and its libraries are not needed before there is a PDF. */
+/** Loaded on demand, because the shading of pages and its libraries are needed only when there is a PDF. */
 const loadPages = () => import('./pdf-pages.tsx').then(({ PdfPages }) => PdfPages);
 
 /** Shows a PDF from a tab or a file, with its words shaded as on a web page. */

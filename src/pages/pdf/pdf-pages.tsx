@@ -14,7 +14,7 @@ interface Read extends Pick<ShownPdf['pdf'], 'pages' | 'paragraphs'> {
   readonly shown: ReadonlySet<number>;
 }
 
-/** Shows the pages of a PDF, the choice of pages to check, and what can be done with them. */
+/** Shows the pages of a PDF, the choice of pages to check, and the actions on the pages. */
 export function PdfPages({ shown: { pdf, url, name } }: { shown: ShownPdf }) {
   const holder = useRef<HTMLDivElement>(null);
   const read = useRef<Read>({ pages: pdf.pages, paragraphs: pdf.paragraphs, shown: allOf(pdf.pages.length) });

@@ -6,7 +6,10 @@ import { drawOn } from './draw-pages.ts';
 /** Pixels per point: 250 per inch, as in a good scan. */
 const SCALE = 250 / 72;
 
-/** A page that is about to be read; later the same page with the text of its picture. */
+/**
+ * A picture page of a PDF. `read` is missing when the page is about to be read, and later has the page with the text of
+ * its picture.
+ */
 export interface PicturePage {
   readonly page: number;
   readonly read?: PdfPage;

@@ -68,7 +68,10 @@ export function listPicturePages(pages: readonly PdfPage[]): number[] {
   return pages.flatMap(({ lines }, n) => (hasLetters(lines) ? [] : [n + 1]));
 }
 
-/** The text of the paragraphs on some pages, from 1. A paragraph that runs over a page gives the part that is there. */
+/**
+ * Returns the paragraphs on the given pages, numbered from 1. If a paragraph continues on other pages, only its part on
+ * the given pages is returned.
+ */
 export function takeFromPages(
   paragraphs: readonly PdfParagraph[],
   pages: ReadonlySet<number>,

@@ -28,7 +28,7 @@ describe('matching the words of a picture with its corrected text', () => {
       'now',
     ]);
   });
-  test('gives no word where the teacher removed one, and gives added words to no word of the picture', () => {
+  test('gives no word for a removed word, and matches an added word with no word of the picture', () => {
     expect(match('a big red ferry', 'a ferry')).toEqual(['a', null, null, 'ferry']);
     expect(match('a ferry', 'a big red ferry')).toEqual(['a', 'ferry']);
   });

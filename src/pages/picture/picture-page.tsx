@@ -18,8 +18,8 @@ import { PictureView } from './picture-view.tsx';
 import type { GivenPicture } from './use-pictures.ts';
 
 /**
- * The page on which pictures of text are read. A picture is either a file or was taken in a tab, followed by more
- * screens of that tab.
+ * The page on which pictures of text are read. A picture is a file, or it was taken in a tab and more screens of that
+ * tab follow.
  */
 export function PicturePage() {
   const groups = useWatched(loadGroups, watchGroups);

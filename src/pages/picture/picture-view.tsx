@@ -17,11 +17,14 @@ import { TakeButtons } from './take-buttons.tsx';
 import { type GivenPicture, usePictures } from './use-pictures.ts';
 import { WordsToCheck } from './words-to-check.tsx';
 
-/** Files that may be pictures of text; whether the browser reads one (HEIC) it says itself. */
+/**
+ * The types of files that may be pictures of text. If the browser cannot read a type (HEIC), the browser itself reports
+ * this.
+ */
 const PICTURE_KINDS = 'image/png,image/jpeg,image/webp,image/avif,image/bmp,.heic,.heif';
 
 interface PictureViewProps {
-  /** The pictures that are there from the start; more may come. */
+  /** The pictures that are given at the start. More pictures may be added. */
   readonly given: readonly GivenPicture[];
   readonly groups: Groups;
   readonly sequences: Sequences;
@@ -150,8 +153,8 @@ function nameOf(file: File): string {
 }
 
 /**
- * Makes the browser ask before the page is left while corrections exist only here. Returns a function to call when the
- * current text was made a passage or saved.
+ * Makes the browser ask before the page is left while corrections exist only on this page. Returns a function to call
+ * when the current text was made a passage or saved.
  */
 function useWarning(text: string | null): () => void {
   const kept = useRef<string | null>(null);

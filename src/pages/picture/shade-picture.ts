@@ -26,14 +26,18 @@ export interface ShadedPictures {
   readonly tally: Tally;
 }
 
-/** The standing that is shown where several words are in one place (well-known): the first of these. */
+/**
+ * The order in which standings take precedence. If one place has several words, as in well-known, the first of their
+ * standings in this list is shown.
+ */
 const ORDER: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'by-sight', 'reads', 'name', 'skipped'];
 /** The key for all words with an unsure reading that would be beyond the group. */
 const OPEN = '?';
 
 /**
- * The standings of the words of pictures, by the corrected text. A word whose reading is not sure is never beyond the group, neither in the
- * picture nor in the figures. `checked`: places in the text that the teacher says are right.
+ * Returns the standings of the words of pictures, based on the corrected text. A word with an unsure reading is never
+ * beyond the group, neither in the picture nor in the figures. `checked` has the names (`markName`) of the words that
+ * the teacher confirmed.
  */
 export function shadePictures(
   lines: readonly ScreenLine[],

@@ -17,7 +17,7 @@ export interface GivenPicture {
 export interface ShownPicture {
   /** An object URL of the picture, valid within the page. */
   readonly address: string;
-  /** In pixels; 0 until the picture has been read. */
+  /** The width and height in pixels; 0 until the picture has been read. */
   readonly width: number;
   readonly height: number;
 }
@@ -44,8 +44,8 @@ export type Outcome =
   | { readonly kind: 'fault'; readonly why: string };
 
 /**
- * Reads pictures into one text, one after the other and each once. The reader is loaded only while it reads. All of it
- * ends when the view is closed.
+ * Reads pictures into one text, one after the other and each once. The reader is loaded only during the reading.
+ * Closing the view ends the reading.
  */
 export function usePictures(given: readonly GivenPicture[]): Pictures {
   const [shown, setShown] = useState<readonly ShownPicture[]>([]);

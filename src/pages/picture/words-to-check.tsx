@@ -43,7 +43,7 @@ export function WordsToCheck({ marks, shown, onWord, onRight }: WordsToCheckProp
   );
 }
 
-/** Shows a word as the picture has it. */
+/** Shows the part of a picture that contains a word. */
 function Piece({ mark, picture }: { mark: PictureMark; picture: ShownPicture | undefined }) {
   if (!picture || picture.width === 0) return null;
   const { left, top, right, bottom } = mark.box;

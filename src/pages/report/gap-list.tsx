@@ -10,7 +10,10 @@ interface GapListProps {
   readonly most?: number;
 }
 
-/** The patterns that the group lacks for this text: when its sequence teaches them, how many words they open, and in which words they are. */
+/**
+ * Lists the patterns that the group lacks for this text. Each entry says when the group's sequence teaches the pattern,
+ * how many words the pattern makes readable, and which words contain the pattern.
+ */
 export function GapList({ gaps, group, most = Number.POSITIVE_INFINITY }: GapListProps) {
   if (gaps.length === 0) return <p>{say('report.noGaps')}</p>;
   return (

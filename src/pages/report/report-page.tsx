@@ -28,7 +28,7 @@ export function ReportPage() {
   const [isRefused, setRefused] = useState(false);
   const article = useRef<HTMLElement>(null);
   const title = text !== null && 'title' in text ? text.title : null;
-  // The browser gives this title to the paper and the PDF too.
+  // The browser also uses this title for the printed page and the PDF.
   useEffect(() => {
     if (title !== null) document.title = say('report.documentTitle', { title });
   }, [title]);

@@ -30,8 +30,8 @@ const GAP_WORDS = 6;
 const WORDS = 64;
 
 /**
- * Shows the report on one text for one group, to be read, printed or given to a colleague. It is one page, and the rest
- * is folded.
+ * Shows the report on one text for one group, to be read, printed or given to a colleague. The visible part fits on one
+ * page, and the rest is folded.
  */
 export function ReportView({ text, engine, groups, sequences, groupId, article }: ReportViewProps) {
   const stored = groups.groups[groupId]!;

@@ -10,7 +10,7 @@ import {
 /** A text that has been counted and can be put on the shelf. */
 export type VettedText = Omit<WholeShelfText, 'id' | 'shelved' | 'tags' | 'notes'>;
 
-/** The outcome: put there, or found there already. */
+/** The result of putting a text on the shelf: the text was added, or was already there. */
 export interface Shelving {
   readonly id: string;
   readonly outcome: 'shelved' | 'there';
@@ -20,7 +20,7 @@ export interface Shelving {
 
 /**
  * Puts a text on the shelf with these tags. If the shelf already has a text with the same title, address and words,
- * that text gets the tags, and also the full text if this is to be kept now. Rejects with `StorageFault`.
+ * that text gets the tags, and also the full text if the full text is to be kept now. Rejects with `StorageFault`.
  */
 export async function addToShelf(text: VettedText, tags: readonly string[] = []): Promise<Shelving> {
   const alike = (await findAlike(text)).find((other) => hasSameWords(other, text));

@@ -41,7 +41,7 @@ const rows = [
   [text('shelved after the move', '2026-11-26'), now(12)],
 ] as const;
 
-test('news are the texts that became readable since the last seen step, highest reach first', () => {
+test('the news lists the texts that became readable since the last seen step, highest reach first', () => {
   expect(newsOf(rows, at12, seenAt(10))).toEqual([
     ['herons', ['came at 12, reaches higher', 'came at 11', 'shelved the day of the move']],
   ]);

@@ -5,7 +5,7 @@ import { newsSince, type SeenSteps } from '../../host/store/shelf-seen.ts';
 import type { IndexedText } from './shelf-index.ts';
 import type { Ranker } from './use-ranks.ts';
 
-/** The texts that a group can read by moving on since the teacher last looked. */
+/** The texts that a group has become able to read by moving on since the teacher last looked. */
 export interface GroupNews {
   readonly id: string;
   readonly group: Group;

@@ -5,8 +5,8 @@ import { addFirstShelf, isFirstText } from './first-shelf.ts';
 import type { IndexedText } from './shelf-index.ts';
 
 /**
- * Says that texts came with the extension. One click removes them, and this can be undone. On an empty shelf it offers
- * to add them.
+ * Says that texts came with the extension, with a button that removes these texts. The removal can be undone. On an
+ * empty shelf, a button adds the texts.
  */
 export function FirstShelfPart({ texts }: { texts: readonly IndexedText[] }) {
   const ids = texts.filter(isFirstText).map(({ id }) => id);

@@ -20,7 +20,7 @@ interface FitTableProps {
   readonly caption: string;
   readonly texts: readonly IndexedText[];
   readonly columns: readonly FitColumn[];
-  /** Whether the titles link to the texts. False for texts that are only looked at. */
+  /** Whether the titles link to the texts. False for texts that were not added to the shelf. */
   readonly links?: boolean;
   /** Whether all rows are shown at once, for printing. */
   readonly whole?: boolean;

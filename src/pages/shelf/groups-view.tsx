@@ -20,7 +20,7 @@ interface GroupsViewProps {
   readonly onWanted: (wanted: Wanted) => void;
 }
 
-/** The number of groups in the table until the teacher ticks others. */
+/** The number of groups in the table until the teacher ticks other groups. */
 const AT_FIRST = 6;
 
 /** Shows which text suits which group: the texts of the shelf by groups. */

@@ -35,7 +35,7 @@ function held(name: string): IntakeSource<string> & { end: () => void; reads: ()
 const good = (name: string): IntakeSource<string> => ({ name, read: async () => name });
 const bad: IntakeSource<string> = { name: 'bad', read: () => Promise.reject(new Error('torn')) };
 
-test('texts are read one after the other, and a text that fails gives its reason and stops no other', async () => {
+test('texts are read one after the other, and a failed text gives its reason without stopping the others', async () => {
   const { queue, states, view } = start();
   queue.add([good('a'), bad, good('b')]);
   expect(view().running).toBe(true);

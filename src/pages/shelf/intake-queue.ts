@@ -1,4 +1,4 @@
-/** One thing to be read, and its outcome. */
+/** A text to be read, and its outcome. */
 export interface IntakeItem<T> {
   readonly id: number;
   /** The name by which the teacher knows the text: the name of a file or the title of a page. */

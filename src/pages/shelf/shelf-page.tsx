@@ -158,7 +158,10 @@ function ShownPart({ shelf, groups, sequences, mark, route, intake }: ShownPartP
   }
 }
 
-/** The texts that groups came to read since the news was last dismissed; moves that brought nothing are noted as seen. */
+/**
+ * Returns the texts that groups have become able to read since the news was last dismissed. Moves that made no text
+ * readable are noted as seen.
+ */
 function useNews(
   shelf: ReadyShelf,
   groups: Groups,

@@ -37,7 +37,7 @@ const rows = [
 ];
 const titles = (sorted: readonly RankedText[]) => sorted.map(({ text }) => text.title);
 
-test('texts that practise the step come first, then other readable texts, then the rest by how soon they read', () => {
+test('texts that practise the step come first, then other readable texts, then those that are readable soonest', () => {
   expect(titles(sortTexts(rows, 'fit'))).toEqual([
     'now',
     'now best, newer',
@@ -63,7 +63,7 @@ test('texts are grouped into ready now, soon and later', () => {
   expect(band({ step: null }, 10)).toBe('later');
 });
 
-test('a search requires each of its words somewhere in the text’s details, and a tag in any case', () => {
+test('a search finds texts whose details contain each of its words, and ignores the case of tags', () => {
   const text = textOf({ tags: ['Harbour'], searched: 'the ferry is late\nharbour\nfor week 12' });
   expect(isWanted(text, { search: ' Ferry  week', tag: null })).toBe(true);
   expect(isWanted(text, { search: 'ferry gull', tag: null })).toBe(false);

@@ -69,7 +69,7 @@ const letters = new Intl.Collator('en', { numeric: true });
 function byFit({ fit: a }: RankedText, { fit: b }: RankedText): number {
   if (a.now !== b.now) return a.now ? -1 : 1;
   if (a.now && a.opened > 0 !== b.opened > 0) return a.opened > 0 ? -1 : 1;
-  // For texts that are ready now, the step since when does not matter.
+  // For texts that are ready now, the step at which they became ready does not matter.
   const ahead = a.now ? 0 : (a.step ?? Infinity) - (b.step ?? Infinity);
   return (Number.isNaN(ahead) ? 0 : ahead) || b.reach - a.reach;
 }

@@ -68,7 +68,7 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
               disabled={chosen.length === 0}
               onClick={() => {
                 onTake(chosen);
-                // The tabs that are still missing stay.
+                // The pasted addresses are kept while some of them have no open tab.
                 if (missing.length === 0) done();
               }}
             >

@@ -10,7 +10,7 @@ interface TextRowProps {
   readonly fit: Fit;
   /** The group's step. */
   readonly step: number;
-  /** Whether the row is under a heading that says that it is ready now. */
+  /** Whether the row is under a heading that says that the text is ready now. */
   readonly isUnderNow: boolean;
   /** Whether the row shows the day the text was saved. */
   readonly isDated: boolean;

@@ -14,9 +14,9 @@ import { readTab } from './read-tab.ts';
 /** The outcome of one file or page. */
 export interface IntakeResult {
   readonly shelved: number;
-  /** The texts that were on the shelf already. */
+  /** The number of texts that were already on the shelf. */
   readonly there: number;
-  /** The texts that are only looked at. */
+  /** The texts that were not added to the shelf and are only shown in a table. */
   readonly looked: readonly VettedText[];
 }
 
@@ -72,7 +72,7 @@ export function useIntake(): Intake {
   };
 }
 
-/** Handles the texts as chosen when they were dropped. */
+/** Handles the texts by the choices that were made when the files or pages were added. */
 async function settle(
   texts: readonly VettedText[],
   { goesTo, tags, lookUp }: IntakeChoices,

@@ -17,7 +17,7 @@ const KEPT = 40;
 
 /**
  * Creates a ranker over a shelf. The steps of all words are found once for a group, until something other than the
- * group's step changes. A move to another step needs nothing new about a word.
+ * group's step changes. After a move to another step, the steps of the words that were found earlier are used again.
  */
 export function createRanker({ index, weigher }: ReadyShelf, sequences: Sequences): Ranker {
   const known = new Map<string, WordSteps>();

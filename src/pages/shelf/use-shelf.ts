@@ -46,7 +46,7 @@ export function useShelf(): Shelf {
 
 async function followShelf(show: (shelf: Shelf) => void, signal: AbortSignal): Promise<void> {
   const index = createShelfIndex();
-  // Changes during the loading are looked at afterwards.
+  // Changes during the loading are applied afterwards.
   let news: ShelfNews[] = [];
   let follow = (given: ShelfNews): void => void news.push(given);
   watchShelf((given) => follow(given), signal);

@@ -22,8 +22,8 @@ interface GroupStepProps {
 }
 
 /**
- * The second step: the name of the group, and how far it was taught. The teacher gives this by words the group can read
- * or by a step.
+ * The second step: the name of the group, and how far the group was taught. The teacher gives the latter by choosing
+ * words that the group can read, or a step.
  */
 export function GroupStep({ sequence, step, name, accent, onName, onStep, onAccent }: GroupStepProps) {
   const makeRows = useLoaded(loadRows);

@@ -12,7 +12,7 @@ interface SequenceStepProps {
 
 /**
  * The first step: the choice of the sequence that is taught. The teacher's own sequences come first. A sequence that is
- * pasted beside this page joins them.
+ * pasted while this page is open is added to the list.
  */
 export function SequenceStep({ sequences, chosen, onChoose }: SequenceStepProps) {
   const { own, school } = sequences;

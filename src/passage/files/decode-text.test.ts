@@ -8,7 +8,7 @@ test.each<[string, number[]]>([
   ['UTF-8 with a mark', [0xef, 0xbb, 0xbf, ...new TextEncoder().encode(says)]],
   ['UTF-16, low byte first', [0xff, 0xfe, ...Buffer.from(says, 'utf16le')]],
   ['UTF-16, high byte first', [0xfe, 0xff, ...Buffer.from(says, 'utf16le').swap16()]],
-])('finds how a file writes its letters: %s', (_, bytes) => {
+])('detects the encoding of a file: %s', (_, bytes) => {
   expect(decodeText(Uint8Array.from(bytes))).toBe(says);
 });
 

@@ -1,4 +1,4 @@
-/** The first bytes of a file that says how its letters are written. */
+/** The first bytes by which a file states its encoding (byte order marks). */
 const MARKS: readonly (readonly [encoding: string, bytes: readonly number[]])[] = [
   ['utf-8', [0xef, 0xbb, 0xbf]],
   ['utf-16le', [0xff, 0xfe]],
@@ -28,7 +28,7 @@ function decodeAs(encoding: string, bytes: Uint8Array): string | null {
   }
 }
 
-/** Tells whether decoded bytes are a text. Other bytes give characters that nobody writes. */
+/** Tells whether decoded bytes are a text. Bytes that are not text give characters that nobody writes. */
 export function isText(text: string): boolean {
   let most = text.length / 1000;
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are looked for

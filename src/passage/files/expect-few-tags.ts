@@ -18,5 +18,5 @@ export function expectFewTags(parts: Iterable<Uint8Array>, fault = say('files.un
       if (++tags > MOST) throw new FileFault(fault);
 }
 
-/** The sign `<`. */
+/** The code of the character `<`. */
 const TAG = 0x3c;

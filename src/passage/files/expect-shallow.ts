@@ -19,13 +19,13 @@ const NOT_COUNTED = new Set(
 );
 /** Elements within which `/>` ends an element. In the page itself, `/>` does not. */
 const FOREIGN = new Set(['svg', 'math']);
-/** Elements that cannot be within those, and end them (WHATWG HTML, 13.2.6.5). */
+/** Elements that cannot be within `svg` or `math`, and therefore end these elements (WHATWG HTML, 13.2.6.5). */
 const BREAKS_OUT = new Set(
   'b big blockquote center code div dl em font h1 h2 h3 h4 h5 h6 i menu nobr ol pre ruby s small span strong strike sub sup table tt u ul var'.split(
     ' ',
   ),
 );
-/** Elements that hold no others, whatever is in them. */
+/** Elements whose content is text only, even if the content looks like tags. */
 const TEXT = new Set(['script', 'style', 'textarea', 'title', 'xmp', 'iframe', 'noembed', 'noframes']);
 
 /**
@@ -66,9 +66,9 @@ function countOpened(): (tag: Tag) => number {
 }
 
 /**
- * Checks that the elements of a page are not nested deeper than in real pages, and that the page does not become much
- * more than was written. With `isXml`, each element has its end, and `/>` is an end. Takes a step for each tag. Throws
- * `FileFault`.
+ * Checks that the elements of a page are not nested deeper than in real pages, and that a browser does not create many
+ * more elements than were written. With `isXml`, each element has its end, and `/>` is an end. Yields once for each
+ * tag. Throws `FileFault`.
  */
 export function* lookForDepth(html: string, isXml = false): Generator<void, void> {
   let depth = 0;

@@ -12,7 +12,7 @@ const LARGEST = 64_000_000;
  * smaller.
  */
 const LARGEST_IN_ALL = 10 * LARGEST;
-/** The most times that a stream may be packed over. Nobody needs more. */
+/** The most layers of packing that a stream may have. Nobody needs more. */
 const MOST_LAYERS = 8;
 /**
  * The size of the pieces that are unpacked, in bytes. Pieces are small because a piece may unpack to a thousand times
@@ -23,9 +23,10 @@ const PIECE = 16_384;
 const DICTIONARY = 400;
 
 /**
- * Lets a PDF through in which no stream unpacks to more than there is memory for, nor all of them together (ISO 32000-1, 7.4). A stream's own
- * bytes say whether it is packed by Flate, also several times over, since its dictionary may say so in many ways. A
- * broken stream is left to the reader of the file. Throws `FileFault`.
+ * Checks that no stream of a PDF unpacks to more than there is memory for, and that all streams together do not either
+ * (ISO 32000-1, 7.4). A stream's own bytes tell whether the stream is packed by Flate, even several times over. The
+ * stream's dictionary is not asked, since it may state the packing in many ways. A broken stream is left to the reader
+ * of the file. Throws `FileFault`.
  */
 export function expectSmallStreams(pdf: Uint8Array): void {
   const text = new TextDecoder('latin1').decode(pdf);
@@ -37,7 +38,7 @@ export function expectSmallStreams(pdf: Uint8Array): void {
     const size = sizeUnpacked(pdf.subarray(start, end === -1 ? pdf.length : end));
     const before = text.slice(Math.max(0, at - DICTIONARY), at);
     const dictionary = before.slice(Math.max(before.lastIndexOf(' obj'), before.lastIndexOf('endobj'), 0));
-    // Each two bytes may unpack to 128 bytes.
+    // With run-length coding, each two bytes may unpack to 128 bytes.
     const grown = /\/(?:RunLengthDecode|RL)\b/.test(dictionary) ? size * 64 : size;
     total += grown;
     if (grown > LARGEST || total > LARGEST_IN_ALL) throw new FileFault(say('files.unpacksTooLarge'));

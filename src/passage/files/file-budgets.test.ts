@@ -40,7 +40,7 @@ describe('the check of how deep a page is', () => {
       `<div>${left}<table><td>${'</b>'.repeat(500)}</table></div>${'<p>a'.repeat(20_000)}`,
     ],
     ['each other', `<table>${left.repeat(4)}`],
-  ])('a page whose marks are left open and opened again in %s is refused', (_what, html) => {
+  ])('a page whose formatting elements are left open and opened again in %s is refused', (_what, html) => {
     expect(() => expectShallow(html)).toThrow(/million tags|levels deep/);
   });
 

@@ -4,7 +4,7 @@ import { FileFault } from './file-fault.ts';
 
 /** The longest time that a file may take, in milliseconds of work. A file that takes longer was made to do so. */
 export const LONGEST = 10_000;
-/** How long the page may be kept busy at a time, in milliseconds. */
+/** The longest time that the page may be kept busy at once, in milliseconds. */
 const SLICE = 16;
 
 /**

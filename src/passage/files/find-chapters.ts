@@ -10,7 +10,7 @@ export interface BookDocument {
   readonly labels: readonly string[];
 }
 
-/** The fewest words of a chapter of the book's own text. Shorter chapters are title pages and the like. */
+/** The fewest words of a chapter that counts as the book's own text. Shorter chapters are title pages and the like. */
 const ENOUGH = 100;
 
 const AROUND =
@@ -46,7 +46,10 @@ export async function findChapters(documents: readonly BookDocument[], time: Fil
   return chapters.filter(({ words }) => words > 0);
 }
 
-/** A chapter that lines are still added to. It has fields that change, since a book may have thousands of documents. */
+/**
+ * A chapter that lines are still added to. Its fields are changed in place, since a book may have thousands of
+ * documents.
+ */
 interface ChapterInTheMaking extends Chapter {
   readonly lines: FoundLine[];
   words: number;

@@ -17,7 +17,7 @@ interface Blank {
   readonly left: number;
   readonly right: number;
   readonly letters: number;
-  /** How many of the two sides begin with a small letter. */
+  /** The number of sides of the gap (0 to 2) that begin with a small letter. */
   readonly goOn: number;
 }
 
@@ -46,7 +46,10 @@ export function findGutters(pieces: readonly PdfPiece[]): number[] {
   return gutters.sort((one, other) => one - other);
 }
 
-/** Gaps between neighbouring pieces that are drawn one after the other in a row, each with the number of letters of its shorter neighbour. */
+/**
+ * Returns the gaps between neighbouring pieces that are drawn one after the other in a row. Each gap has the number of
+ * letters of its shorter neighbour.
+ */
 function findBlanks(pieces: readonly PdfPiece[]): Blank[] {
   const parts: { left: number; right: number; letters: number; y: number; size: number; goesOn: number }[] =
     [];

@@ -16,8 +16,8 @@ export function findPdfText(pages: readonly PdfPage[], isWord: (word: string) =>
 }
 
 /**
- * A line whose words are whole where a file cuts them between two pieces: Chromium prints a place where a word might have been divided as
- * a blank without width. `fri` and ` end` are friend; `the` and ` end` stay two words.
+ * Joins the words of a line that a file cuts between two pieces. Chromium prints a place where a word might have been
+ * divided as a blank without width. `fri` and ` end` become friend; `the` and ` end` stay two words.
  */
 export function mendSeams(line: PdfLine, isWord: (word: string) => boolean): PdfLine {
   const spans = line.spans.map((span) => ({ ...span }));

@@ -46,8 +46,8 @@ function joinBlock(lines: readonly string[], width: number): readonly string[] {
 }
 
 /**
- * Tells whether the first word of the next line would have run over. For “of the” | “harbour” at column 72, harbour
- * would have.
+ * Tells whether the first word of the next line had no room on this line. Example: “harbour” has no room after “of the”
+ * at column 72.
  */
 function hadNoRoom(line: string, next: string, width: number): boolean {
   const word = /^\s*(\S+)/.exec(next)?.[1] ?? '';

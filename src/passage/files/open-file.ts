@@ -7,7 +7,7 @@ import { readPlainText } from './read-plain-text.ts';
 
 /**
  * Opens a file that the teacher chose. The first bytes of the file decide its kind, or else its file extension. The
- * code for each kind is loaded with the first file of that kind. Rejects with `FileFault`.
+ * code for each kind but plain text is loaded with the first file of that kind. Rejects with `FileFault`.
  */
 export async function openFile(file: File): Promise<OpenedText | OpenedBook> {
   if (file.size === 0) throw new FileFault(say('files.empty'));

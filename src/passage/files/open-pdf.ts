@@ -26,7 +26,7 @@ export interface OpenPdf {
   /** Returns the paragraphs of pages such as the pages of this PDF. */
   readonly findParagraphs: (pages: readonly PdfPage[]) => readonly PdfParagraph[];
   readonly paragraphs: readonly PdfParagraph[];
-  /** The title that the file gives itself, and its author; empty where it does not say. */
+  /** The title and the author that the file states. Empty if the file states none. */
   readonly title: string;
   readonly author: string;
   /** The language that the file states (`en-GB`), or an empty string if the file states none. */
@@ -93,7 +93,7 @@ async function readWith(
   if (numPages > MOST_PAGES) throw new FileFault(say('files.longPdf', { pages: numPages }));
   const { info } = await document.getMetadata();
   const said = info as Readonly<Record<string, unknown>>;
-  // An XFA form has one page that asks for another program.
+  // An XFA form has only one page, which asks for another program.
   if (said.IsXFAPresent === true && numPages === 1) throw new FileFault(say('files.formPdf'));
   const pages: PdfPage[] = [];
   for (let n = 0; n < numPages; n++) {

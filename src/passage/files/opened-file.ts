@@ -33,7 +33,10 @@ export interface OpenedBook {
   readonly first: number;
 }
 
-/** A note for the teacher after opening: “3 pictures were left out.”; null when all is there. */
+/**
+ * Returns a note for the teacher after opening, such as “3 pictures were left out.” Returns null when nothing was left
+ * out.
+ */
 export function sayLeftOut({ pictures, footnotes }: LeftOut): string | null {
   if (pictures > 0 && footnotes > 0)
     return say('files.bothLeftOut', {

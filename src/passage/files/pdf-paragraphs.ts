@@ -11,7 +11,7 @@ const LONGEST_HEADING = 150;
 const COLUMN = 5;
 
 const ITEM = /^[•▪◦‣·●○■*–—-]\s+(?=\S)/;
-/** A line that ends within a word. */
+/** Matches a line that ends within a word. */
 const DIVIDED = /\p{L}[-‐\u00ad]$/u;
 const NUMBERED = /^\(?\d{1,2}[.)]\s+\S/;
 

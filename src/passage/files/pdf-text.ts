@@ -34,7 +34,7 @@ export interface PdfLine {
   readonly spans: readonly PdfSpan[];
 }
 
-/** The content of a page. Its size and `turn` say where its lines are on it. */
+/** The content of a page. The page's size and `turn` tell where the lines are on the page. */
 export interface PdfPage {
   /** As it is shown, in points. */
   readonly width: number;
@@ -57,7 +57,7 @@ export interface PdfParagraph {
   readonly kind: 'heading' | 'item' | 'paragraph';
   readonly level: number;
   readonly text: string;
-  /** The lines of the paragraph on the pages; the joint of the last one does not count. */
+  /** The lines of the paragraph on the pages. The joint of the last line does not count. */
   readonly parts: readonly { readonly line: PdfLine; readonly joint: PdfJoint }[];
 }
 

@@ -61,7 +61,7 @@ export async function readEpub(bytes: Uint8Array, name: string, time: FileTime):
   };
 }
 
-/** The names of each document in the table of contents; more than one where it has several chapters. */
+/** Returns the names of each document in the table of contents. A document with several chapters has several names. */
 async function readContents(
   items: readonly { readonly path: string; readonly properties: string }[],
   parts: ReadonlyMap<string, Uint8Array>,

@@ -13,7 +13,7 @@ const LEFT_OUT = new Set(
 );
 
 /**
- * Finds the lines of a parsed page or of a part of it. Every block with words of its own is a line. Takes a step for
+ * Finds the lines of a parsed page or of a part of it. Every block with words of its own is a line. Yields once for
  * each node.
  */
 export function* findHtmlLines(root: Element): Generator<void, FoundLine[]> {

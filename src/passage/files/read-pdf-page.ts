@@ -11,8 +11,8 @@ export const PDF_OPTIONS = {
 } as const;
 
 /**
- * Text that is turned by more than 20 degrees from a quarter turn is a stamp across the page. This is the tangent of
- * that angle.
+ * The tangent of 20 degrees. Text that is turned by more than this angle from a quarter turn is a stamp across the
+ * page.
  */
 const ASLANT = Math.tan((20 * Math.PI) / 180);
 

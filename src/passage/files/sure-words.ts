@@ -3,9 +3,10 @@ import { loadEngine } from '../../host/data/load-engine.ts';
 import type { PictureLine, PictureWord } from '../../picture/picture-reading.ts';
 
 /**
- * The sureness from which a word counts as sure. A dictionary word needs less than a piece such as “lcft” or “Iam”. Measured on rendered pages
- * (`tests/accuracy/measure-pictures.ts`): the teacher has to check one right word in a hundred. Seven in eight of the wrong pieces
- * that are no words are marked. Wrong words of the dictionary are hardly ever marked, since the reader is as sure of them as of right ones.
+ * The sureness from which a word counts as sure. A dictionary word needs less than a piece such as “lcft” or “Iam”.
+ * Measured on rendered pages (`tests/accuracy/measure-pictures.ts`): the teacher has to check one right word in a
+ * hundred. Seven in eight of the wrong pieces that are not words are marked. A wrong reading that is a dictionary word
+ * is hardly ever marked, since the reader is as sure of such words as of right ones.
  */
 const SURE = { known: 0.7, other: 0.9 } as const;
 

@@ -1,8 +1,8 @@
-/** Where a text comes from; the line stays with every copy that leaves the desk. */
+/** The source of a text. The line with the source stays with every copy that leaves the desk. */
 export interface PassageSource {
   readonly url: string | null;
   readonly byline: string | null;
-  /** As the page or the teacher writes it. */
+  /** The date as the page or the teacher writes it. */
   readonly date: string | null;
 }
 
@@ -18,20 +18,23 @@ export interface PassageVersion {
   readonly storyWords: readonly StoryWord[];
 }
 
-/** A text on the desk: as it was found, and as it was adapted for groups, by the id of the group. */
+/** A text on the desk: the original as it was found, and the versions adapted for groups, by group id. */
 export interface Passage {
   readonly id: string;
   readonly title: string;
   readonly source: PassageSource;
   readonly original: string;
   readonly versions: Readonly<Record<string, PassageVersion>>;
-  /** Counts the times it was saved; two windows that changed the same one are told apart by it. */
+  /**
+   * The number of times that the passage was saved. A change of the same passage in two windows is detected by this
+   * number.
+   */
   readonly rev: number;
-  /** When it was last saved, in milliseconds since 1970. */
+  /** The time when the passage was last saved, in milliseconds since 1970. */
   readonly saved: number;
 }
 
-/** An id that no other passage has. */
+/** Returns an id that no other passage has. */
 export function freePassageId(): string {
   return crypto.randomUUID();
 }

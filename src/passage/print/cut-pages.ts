@@ -1,6 +1,6 @@
 /**
- * A piece of a sheet that no page break splits: a line of text, a heading or a story word. All lengths are in one unit
- * and point downwards.
+ * A piece of a sheet that no page break splits: a line of text, a heading or a story word. All positions use the same
+ * unit and increase downwards.
  */
 export interface PageRow {
   /** The top of a page that begins with this row. */
@@ -11,9 +11,9 @@ export interface PageRow {
 }
 
 /**
- * Returns the indexes of the rows that begin a page with this much room, from the first row. Returns an empty list if
- * there are no rows. A row that is higher than a page gets its own page. Rows that hold each other over more than a
- * page are broken where the room ends.
+ * Returns the index of the first row of each page. `room` is the height of a page. Returns an empty list if there are
+ * no rows. A row that is higher than a page gets its own page. If rows that must stay together are higher than a page,
+ * the page break falls where the page is full.
  */
 export function cutPages(rows: readonly PageRow[], room: number): number[] {
   const starts: number[] = [];

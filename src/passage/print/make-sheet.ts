@@ -27,7 +27,7 @@ export interface Sheet {
   readonly nameLine: boolean;
 }
 
-/** The shading of words, once it is there. */
+/** The functions that shade and analyze words, available once the word table is loaded. */
 export interface SheetWords {
   readonly shade: (line: string) => ShadedLine;
   readonly engine: Pick<Analyzer, 'analyze'>;

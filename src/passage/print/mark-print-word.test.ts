@@ -38,7 +38,7 @@ test('a word with accents of its own stays unchanged, and so does a word without
   expect(markPrintWord('running', [], both)).toBe('running');
 });
 
-test('the word a is weak in a sentence and stays plain, but the word I is marked', () => {
+test('the word “a” is weak in a sentence and stays unmarked, but the word “I” is marked', () => {
   const named = (letters: string, sound: string): Reading => ({
     ...running,
     units: [{ letters, sound, pattern: letters }],

@@ -3,9 +3,9 @@ import { markWord } from '../../marks/mark-word.ts';
 import type { SheetChoices } from './sheet-choices.ts';
 
 /**
- * Writes a word with the chosen marks: hop·ing, hōping, hōp·ing. If a word can be read in several ways (lead), letters
- * stay plain where the readings differ. A word with marks of its own (Māori) stays plain. The word a stays plain too:
- * it is weak in a sentence, though the dictionary lists the name of the letter. The word I is not weak.
+ * Writes a word with the chosen marks: hop·ing, hōping, hōp·ing. If a word has several readings (lead), the letters
+ * stay plain where the readings differ. A word with its own marks (Māori) stays plain. The word “a” stays plain too: it
+ * is weak in a sentence, although the dictionary lists the name of the letter. The word “I” is not weak.
  */
 export function markPrintWord(
   shown: string,

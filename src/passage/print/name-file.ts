@@ -3,7 +3,9 @@ import { cleanText } from './clean-text.ts';
 const LONGEST = 80;
 
 /**
- * The name of a passage's file: its title and the group's name, without signs that file systems or readers stumble over (`Who? Me!` is `Who Me!`; names that Windows keeps for itself, such as CON, get a line before them).
+ * Returns the name of a passage's file: the title and the group's name. Characters that cause trouble for file systems
+ * or readers are removed: `Who? Me!` becomes `Who Me!`. A name that Windows reserves, such as CON, gets an underscore
+ * in front.
  * @param extension Without its dot.
  */
 export function nameFile(title: string, group: string | null, extension: string): string {

@@ -17,13 +17,13 @@ interface PrintSheetProps {
 export function PrintSheet(props: PrintSheetProps) {
   const [isLoaded, setLoaded] = useState(isSheetFontLoaded);
   useEffect(() => void loadSheetFont().then(() => setLoaded(true)), []);
-  // The sheet is measured again once the font of the package is loaded.
+  // The sheet is measured again once the bundled font is loaded.
   return <MeasuredSheet key={JSON.stringify([props.sheet, props.choices, isLoaded])} {...props} />;
 }
 
 /**
- * Lays out a sheet twice. The first layout has one page without end and shows where the browser breaks the lines. The
- * second layout has those lines, page by page. The component measures once.
+ * Lays out a sheet twice. The first layout is one endless page, which shows where the browser breaks the lines. The
+ * second layout has the same lines, page by page. The component measures only once.
  */
 function MeasuredSheet({ sheet, choices, onPages }: PrintSheetProps) {
   const { paper, font, gaps, size, lineSpacing, margin } = choices;

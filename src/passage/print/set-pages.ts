@@ -5,7 +5,10 @@ import { numberLines } from './number-lines.ts';
 import { PAPERS, type SheetChoices } from './sheet-choices.ts';
 import type { SetLine, SheetPart, SheetPiece } from './sheet-parts.ts';
 
-/** The height that the margins of print.css take of a page, and a hair more, since lines are a little higher on paper than on the screen. */
+/**
+ * The height in millimetres that the margins of print.css take from a page. A small allowance is included, because
+ * lines are slightly higher on paper than on the screen.
+ */
 const MARGINS = 39;
 const PIXELS = 96 / 25.4;
 
@@ -15,9 +18,9 @@ interface Row extends PageRow {
 }
 
 /**
- * Returns the pages of a sheet. `paper` contains all parts of the sheet on one page without end, laid out at the final
- * width. Each part has the attribute `data-part`. Lines stay broken where the browser breaks them, so that the pages
- * are the same on paper.
+ * Returns the pages of a sheet. `paper` contains all parts of the sheet on one endless page, laid out at the final
+ * width. Each part has the attribute `data-part`. The line breaks of the browser are kept, so that the pages are the
+ * same on paper.
  */
 export function setPages(
   paper: Element,
@@ -51,7 +54,7 @@ function measureRows(paper: Element, parts: readonly SheetPart[], margin: SheetC
     const { top, bottom } = block.getBoundingClientRect();
     if (part.kind !== 'text' || part.line.kind === 'heading') {
       const box = block.closest('.sheet-box');
-      // Each page draws a box of its own around its words.
+      // Each page draws its own box around its story words.
       const [above, below] = box ? edgesOf(box) : [0, 0];
       const isFirst = box?.querySelector('[data-part]') === block;
       return [

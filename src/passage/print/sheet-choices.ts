@@ -26,7 +26,8 @@ export interface SheetChoices {
  * handwriting, and distinguishes I, l and 1.
  * - `wide` distinguishes I, l and 1.
  * - `round` has the a and g of handwriting.
- * Style guides for readers with dyslexia name fonts like `wide` and `round`, and gaps like these (from memory).
+ * Style guides for readers with dyslexia name fonts like `wide` and `round`, and gaps like those in `GAPS` (from
+ * memory).
  */
 export const FONTS = {
   beginner: {
@@ -86,8 +87,8 @@ export const usualChoices: SheetChoices = {
 const LETTER = new Set('BZ CA CL CO CR GT MX NI PA PH PR SV US VE'.split(' '));
 
 /**
- * Returns the paper size for a language as browsers name languages. For a language without a region (`es`), the region
- * with most of its readers decides. Returns A4 for any text that is not a language.
+ * Returns the paper size for a browser's language tag. If the tag has no region (`es`), the region where most readers
+ * of the language live decides. Returns A4 for any text that is not a language tag.
  */
 export function paperOf(language: string): SheetChoices['paper'] {
   try {

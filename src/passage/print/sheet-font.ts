@@ -9,8 +9,8 @@ import marked from '@fontsource/andika/files/andika-latin-ext-400-normal.woff2?u
 const FACES = [
   { url: regular, weight: '400', range: 'U+0000-00FF, U+0131, U+0152-0153, U+2000-206F, U+20AC' },
   { url: bold, weight: '700', range: 'U+0000-00FF, U+0131, U+0152-0153, U+2000-206F, U+20AC' },
-  // This face has a single weight. With a range of weights, a browser takes this face for all letters and finds none in
-  // it.
+  // This face declares a single weight. With a range of weights, a browser would use this face for all letters and find
+  // none in it.
   { url: marked, weight: '400', range: 'U+0100-0130, U+0132-0151, U+0154-02BA, U+1E00-1E9F' },
 ] as const;
 const MARKED = /[\u0100-\u0130\u0132-\u0151\u0154-\u02ba\u1e00-\u1e9f]/;
@@ -23,7 +23,10 @@ export function isSheetFontLoaded(): boolean {
   return isLoaded;
 }
 
-/** Loads the font for this page, once. Never rejects: without this font, sheets are set in a font of the machine. */
+/**
+ * Loads the font for this page, once. Never rejects: if the font cannot be loaded, sheets are set in a font of the
+ * machine.
+ */
 export function loadSheetFont(): Promise<void> {
   loading ??= Promise.all(
     FACES.map(async ({ url, weight, range }) => {
@@ -40,8 +43,8 @@ export function loadSheetFont(): Promise<void> {
 }
 
 /**
- * Adds the font to a page that is set in it, so that the page looks the same on any machine. Rejects if the font file
- * in the package cannot be read.
+ * Embeds the font in the markup of a page that uses the font, so that the page looks the same on any machine. Rejects
+ * if the font file in the package cannot be read.
  */
 export async function withSheetFont(markup: string): Promise<string> {
   if (!markup.includes('Andika')) return markup;

@@ -28,7 +28,10 @@ function loadChoices(): SheetChoices {
   }
 }
 
-/** Saves the choices for the next sheet. Where the browser cannot save them there is no message, since this sheet is right all the same. */
+/**
+ * Saves the choices for the next sheet. Shows no message if the browser cannot save the choices, because the current
+ * sheet is still right.
+ */
 function keepChoices(choices: SheetChoices): void {
   try {
     localStorage.setItem(KEY, JSON.stringify(choices));

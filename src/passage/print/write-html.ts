@@ -25,7 +25,10 @@ export function writeHtmlBody({ title, storyWords, lines, source, nameLine }: Sh
     .join('\n');
 }
 
-/** Writes a sheet as one file that needs no other file. It is set as chosen, for reading on a screen or printing. */
+/**
+ * Writes a sheet as a single file that needs no other file. The page has the chosen font, gaps, size, line spacing and
+ * paper, and is made for reading on a screen or printing.
+ */
 export function writeHtml(sheet: Sheet, { font, gaps, size, lineSpacing, paper }: SheetChoices): string {
   const { letters, words } = GAPS[gaps];
   return `<!doctype html>

@@ -190,7 +190,8 @@ export const desk = {
   tooLittleKnown: '{group} can read too few words for a passage yet. Try again some steps later.',
   draftFailed: 'The draft could not be written because of a fault in Wordreach: {why} Reload this page.',
 
-  // The texts that the editor field shows itself, in the wording of its library (`desk/editor-phrases.ts`).
+  // The texts that the editing library shows in the editor field, in the wording of the library
+  // (`desk/editor-phrases.ts`).
   find: 'Find',
   replaceWith: 'Replace',
   findNext: 'next',

@@ -1,4 +1,4 @@
-/** The texts that the browser shows of the extension before any page of it is open. */
+/** The texts about the extension that the browser shows before any page of the extension is open. */
 export const manifest = {
   description:
     'Checks any web text against what a reading group has been taught: which words are decodable, which patterns are missing.',

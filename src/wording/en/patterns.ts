@@ -1,4 +1,4 @@
-/** The names of patterns; `names.json` has the same in English, and a test holds the two together. */
+/** The names of patterns. `names.json` contains the same names in English, and a test checks that both agree. */
 export const patterns = {
   asIn: '{spelling} as in {word}',
   silentAsIn: 'silent {spelling} as in {word}',

@@ -25,7 +25,7 @@ export const sequences = {
   newStep: 'New step',
   firstStep: 'First step',
 
-  // The texts that a sequence gets about itself when it is made.
+  // The texts about a sequence that are saved in the sequence when it is created.
   nameOfCopy: '{name}, ours',
   adaptedFrom: 'Adapted from “{name}”. {source}',
   madeByTeacher: 'Made in Wordreach by a teacher.',

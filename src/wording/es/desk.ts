@@ -203,7 +203,8 @@ export const desk: Translated<typeof english> = {
     '{group} puede leer aún muy pocas palabras para un pasaje. Inténtelo de nuevo unos pasos después.',
   draftFailed: 'No se pudo escribir el borrador por un fallo de Wordreach: {why} Recargue esta página.',
 
-  // The texts that the editor field shows itself, in the wording of its library (`desk/editor-phrases.ts`).
+  // The texts that the editing library shows in the editor field, in the wording of the library
+  // (`desk/editor-phrases.ts`).
   find: 'Buscar',
   replaceWith: 'Reemplazar por',
   findNext: 'siguiente',

@@ -1,7 +1,7 @@
 import type { manifest as english } from '../en/manifest.ts';
 import type { Translated } from '../translation.ts';
 
-/** The texts that the browser shows of the extension before any page of it is open. */
+/** The texts about the extension that the browser shows before any page of the extension is open. */
 export const manifest: Translated<typeof english> = {
   description:
     'Compara cualquier texto web con lo enseñado a un grupo de lectura: qué palabras son decodificables y qué patrones faltan.',

@@ -1,7 +1,7 @@
 import type { patterns as english } from '../en/patterns.ts';
 import type { Translated } from '../translation.ts';
 
-/** The names of patterns; `names.json` has the same in English, and a test holds the two together. */
+/** The names of patterns. `names.json` contains the same names in English, and a test checks that both agree. */
 export const patterns: Translated<typeof english> = {
   asIn: '{spelling} como en {word}',
   silentAsIn: '{spelling} muda como en {word}',

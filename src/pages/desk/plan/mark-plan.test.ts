@@ -54,7 +54,7 @@ test('the text after the plan is the text before with only the ticked changes ma
   expect(markAfter(planOf([parted], [parted])).filter(({ isNew }) => isNew).length).toBeGreaterThan(0);
 });
 
-test('pieces make up the whole text, and the larger of two meeting changes owns a piece while it is ticked', () => {
+test('pieces make up the whole text, and overlapping text belongs to the larger change if that is ticked', () => {
   for (const ticked of [[shorter], [swap], []]) {
     const pieces = markBefore(planOf(ticked, [shorter, swap, parted]));
     expect(pieces.map(({ text }) => text).join('')).toBe(text);

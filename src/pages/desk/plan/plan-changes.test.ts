@@ -74,13 +74,13 @@ describe('a rewritten sentence', () => {
     expect(step).toEqual({ change: rewrite, before: 75, after: 100 });
   });
 
-  test('is used at most once per sentence, and never where the sentence is left out', () => {
+  test('is planned at most once, and not at all when its sentence is left out', () => {
     const other = { ...rewrite, text: 'a a', comes: { words: 0, unread: 0 } };
     const drop: Change = { kind: 'drop', sentence: 0 };
     expect(planChanges(words, [drop, rewrite, other], { ...options, target: 100 })).toHaveLength(1);
   });
 
-  test('is used where its sentence is too long, even if the text is readable enough', () => {
+  test('is planned where its sentence is too long, even if the text is readable enough', () => {
     expect(planChanges(words, [rewrite], { target: 60, storyWords: 0 })).toEqual([]);
     expect(planChanges(words, [rewrite], { target: 60, storyWords: 0, longest: 3 })).toHaveLength(1);
     expect(planChanges(words, [rewrite], { target: 60, storyWords: 0, longest: 4 })).toEqual([]);

@@ -16,7 +16,7 @@ export type Change =
   | {
       readonly kind: 'story-word';
       readonly word: string;
-      /** A first explanation of it. */
+      /** A first explanation of the story word. */
       readonly meaning: string;
       readonly places: readonly number[];
     }
@@ -24,7 +24,10 @@ export type Change =
   | {
       readonly kind: 'drop';
       readonly sentence: number;
-      /** The sentence begins a paragraph, or later sentences speak of it. It is left out only where more is asked for. */
+      /**
+       * Whether the sentence begins a paragraph or later sentences refer to it. Such a sentence is left out only if the
+       * teacher allows any number of sentences to be left out.
+       */
       readonly isNeeded?: boolean;
     };
 
@@ -33,19 +36,19 @@ export interface RewriteChange {
   readonly kind: 'rewrite';
   readonly sentence: number;
   readonly text: string;
-  /** Its description for the teacher. */
+  /** The description of the change for the teacher. */
   readonly what: string;
   readonly isSafe: boolean;
   /**
-   * Whether the teacher asked for the change. Such a change is planned before all others. Of several for one sentence,
-   * the first is planned.
+   * Whether the teacher asked for the change. Such a change is planned before all others. If the teacher asked for
+   * several changes to one sentence, the first change is planned.
    */
   readonly isAskedFor?: boolean;
   /** The removed words of the sentence. */
   readonly gone: readonly number[];
   /** The number of added words, and how many of these words the group cannot read. */
   readonly comes: { readonly words: number; readonly unread: number };
-  /** The texts that it takes out and puts in, by places in the whole text. */
+  /** The texts that the change removes and inserts, by places in the whole text. */
   readonly edits: readonly { readonly from: number; readonly to: number; readonly text: string }[];
   /** The number of words in the longest sentence before and after the change. */
   readonly longest: { readonly before: number; readonly after: number };
@@ -72,19 +75,22 @@ export interface PlanOptions {
   readonly longest?: number | null;
 }
 
-/** If two changes do as much, the one that leaves more of the text comes first. */
+/**
+ * The kinds of change in order of preference. If two changes have the same effect, the change that leaves more of the
+ * text comes first.
+ */
 const GENTLE: readonly Change['kind'][] = ['swap', 'story-word', 'rewrite', 'drop'];
 
 type Outcome = { readonly change: Change; readonly running: number; readonly reads: number };
 
 /**
- * Plans the fewest changes found that bring a passage to a reach. Changes are tried in this order, the most effective
- * first within each kind:
+ * Plans few changes that bring a passage to the wanted reach. Changes are tried in this order. Within each kind, the
+ * most effective change is tried first:
  * - swaps and story words that recur
  * - shorter sentences
  * - story words that occur once
  * - sentences left out, only when nothing else helps
- * The search is greedy, so it may miss the smallest number of changes. It stops at the target, or when nothing helps.
+ * The search is greedy, so it may miss the smallest number of changes. It stops at the target, or when no change helps.
  * Then sentences that are too long are split.
  */
 export function planChanges(
@@ -170,7 +176,7 @@ export function planChanges(
     return best;
   }
 
-  /** Whether a change parts a sentence that is too long, and makes no less of the text readable. */
+  /** Returns whether a change splits a sentence that is too long without lowering the readable share of the text. */
   function partsLong(change: Change, longest: number): boolean {
     if (change.kind !== 'rewrite') return false;
     if (rewritten.has(change.sentence) || dropped.has(change.sentence)) return false;
@@ -223,12 +229,9 @@ export type Distance = 'near' | 'some-way' | 'too-far';
  */
 export interface HowFar {
   readonly distance: Distance;
-  /** The number of words that stay beyond the group. */
+  /** The number of words that the group cannot read after the planned changes. */
   readonly left: number;
-  /**
-   * The numbers of sentences with words: all sentences, unchanged sentences, rewritten sentences, and sentences left
-   * out.
-   */
+  /** Counts of the sentences with words: all, unchanged, rewritten, and left out. */
   readonly sentences: number;
   readonly same: number;
   readonly shortened: number;

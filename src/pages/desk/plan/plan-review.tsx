@@ -174,7 +174,7 @@ function sayDistance({ distance, sentences, same, shortened }: HowFar, count: nu
   return `${say('desk.textIsSomeWay', { count })} ${say('desk.sentencesShortened', { count: shortened, all: sentences })}`;
 }
 
-/** Other ways to use a text that is too far. */
+/** Shows other ways to use a text that is too far from its target. */
 function WaysOut({ planner, findStep, report, onRewrite }: PlanReviewProps) {
   const { target } = planner.plan;
   const step = useMemo(() => findStep(target), [findStep, target]);
@@ -263,7 +263,7 @@ function PlanFigures({
   );
 }
 
-/** A change in words. */
+/** Returns a text that describes a change. */
 function labelOf(change: Change, { possible, text }: Proposal): string {
   if (change.kind === 'story-word') return say('desk.teachAsStoryWord', { word: change.word });
   if (change.kind === 'rewrite') return change.what;

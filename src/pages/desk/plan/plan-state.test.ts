@@ -47,7 +47,7 @@ describe('a proposal', () => {
     expect(again.fault).toBeNull();
   });
 
-  test('deletes a needed sentence only when more was asked for', () => {
+  test('deletes a needed sentence only when more deletions were asked for', () => {
     const needed: Change = { kind: 'drop', sentence: 1, isNeeded: true };
     const only = { ...possible, changes: [needed] };
     expect(propose({ ...asked, target: 90 }, text, only).proposal!.planned).toEqual([]);
@@ -66,7 +66,7 @@ describe('a proposal', () => {
     expect(isOutdated(NO_PLAN, text)).toBe(false);
   });
 
-  test('deletes at most a fifth of the sentences, or any number when more was asked for', () => {
+  test('deletes at most a fifth of the sentences, or any number when more deletions were asked for', () => {
     const drops = [0, 1, 2].map((sentence): Change => ({ kind: 'drop', sentence }));
     const unread = {
       ...possible,
@@ -85,14 +85,14 @@ describe('the ticked changes', () => {
     expect(back.ticked).toEqual(new Set([bay]));
   });
 
-  test('swap words in their case, correct the article before them, and teach story words', () => {
+  test('keep the case of swapped words, correct the article before them, and teach story words', () => {
     const ticked = [bent, bay, quay].reduce((plan, change) => tick(plan, change, true), proposed);
     const { edits, storyWords } = makeTicked(ticked);
     expect(edited(edits)).toBe('Bent roads go down. The quay is a bay. Fog came.');
     expect(storyWords).toEqual([{ word: 'quay', meaning: 'where ships land' }]);
   });
 
-  test('remove a sentence with the blank after it, and swap no word in it', () => {
+  test('remove a sentence and the blank after it without swapping a word in that sentence', () => {
     const first: Change = { kind: 'drop', sentence: 0 };
     const planned = [first, bent].map((change) => ({ change, before: 0, after: 0 }));
     const plan = tickAll({ ...proposed, proposal: { possible, planned, text } });

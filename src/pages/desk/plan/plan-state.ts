@@ -12,7 +12,7 @@ export interface PlanState {
   readonly mostStoryWords: number;
   /** The most words a sentence should have; null for any number. */
   readonly longest: number | null;
-  /** Whether any number of sentences may be left out; otherwise at most a fifth of the sentences. */
+  /** Whether any number of sentences may be left out. Otherwise at most a fifth of the sentences may be left out. */
   readonly dropsMore: boolean;
   readonly proposal: Proposal | null;
   readonly ticked: ReadonlySet<Change>;
@@ -78,7 +78,7 @@ export function othersFor(change: Change, { possible }: Proposal): readonly Chan
   );
 }
 
-/** Puts one of several ways to write a sentence before the others and ticks it. Other ticks stay. */
+/** Makes a change the first choice among the ways to write its sentence, and ticks the change. Other ticks stay. */
 export function choose(plan: PlanState, change: Change): PlanState {
   const { proposal, ticked } = plan;
   if (!proposal) return plan;

@@ -15,7 +15,7 @@ export interface PossibleChanges {
   readonly changes: readonly Change[];
   /** The article 'a' or 'an' that has to change with the swap at a place, by the number of the place. */
   readonly articles: ReadonlyMap<number, TextEdit>;
-  /** The text that the swap of a place replaces, where it is more than the word, by the number of the place. */
+  /** The text that a swap replaces if the text is more than the word, by the number of the swap's place. */
   readonly spans?: ReadonlyMap<number, { readonly from: number; readonly to: number }>;
   /** The place of each sentence in the whole text. */
   readonly sentences: readonly { readonly from: number; readonly to: number }[];
@@ -30,7 +30,7 @@ export interface SentenceProposal {
   readonly sentence: number;
   /** The text that replaces the sentence. Several sentences are separated by a blank. */
   readonly text: string;
-  /** Its description for the teacher. */
+  /** The description of the proposal for the teacher. */
   readonly what: string;
   /** Whether the proposal is ticked at once. Otherwise the teacher ticks it. */
   readonly isSafe?: boolean;

@@ -19,7 +19,7 @@ export interface Planner {
   readonly isAsking: boolean;
   readonly change: (change: (plan: PlanState) => PlanState) => void;
   readonly ask: () => Promise<void>;
-  /** Adds other ways to write sentences, best first, to the plan, and asks for the plan. */
+  /** Adds rewritings of sentences to the plan and asks for the plan. The best rewriting of a sentence comes first. */
   readonly offer: (rewritings: readonly Rewriting[]) => Promise<void>;
   /** Makes the ticked changes and closes the plan. */
   readonly make: () => void;
@@ -44,7 +44,7 @@ export function usePlan(
   const asked = useRef(0);
   const rewritings = useRef<readonly Rewriting[]>([]);
   const judge = judging?.judge;
-  // The changes were judged for that group.
+  // The rewritings were judged for the previous group.
   useEffect(() => {
     rewritings.current = [];
   }, [judge]);
@@ -114,7 +114,10 @@ function withRewritings(
   return addProposals(possible, text, proposals, count);
 }
 
-/** Creates a function that returns a promise to wait for whenever the page has had no turn for a while. */
+/**
+ * Creates a function that returns a promise when the page has had no turn for `SLICE`. Waiting for the promise gives
+ * the page a turn.
+ */
 function createRest(): () => Promise<void> | undefined {
   let began = performance.now();
   return () => {

@@ -20,7 +20,7 @@ export interface Rewriting {
   readonly working: { readonly number: number; readonly all: number } | null;
   readonly download: Download | null;
   readonly found: readonly Rewritten[];
-  /** The rewriting was asked for and has ended. */
+  /** Whether a requested rewriting has ended. */
   readonly isDone: boolean;
   /** The number of sentences to rewrite. */
   readonly asked: number;
