@@ -2,6 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { importSequence } from '../src/analyze/index.ts';
+import { LONGEST_TITLE } from '../src/analyze/sequence-import/layout.ts';
+import { readStepHeading } from '../src/analyze/sequence-import/step-heading.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 import { layOuts, type PlannedStep } from './sequences/lay-out.ts';
 import { relays } from './sequences/relay.ts';
@@ -88,6 +90,41 @@ test.each(Object.entries(relays))('texts laid out again with %s are read as befo
       .map(({ text: own, read, verdict }) => `${own} = ${read}, ${verdict}`);
   });
   expect(lost).toEqual([]);
+});
+
+/** Ways to number the lines of a list. Common practice, no source. */
+const numberings: Readonly<Record<string, (place: number) => string>> = {
+  '1.': (place) => `${place}.`,
+  '1)': (place) => `${place})`,
+  '(1)': (place) => `(${place})`,
+  '1:': (place) => `${place}:`,
+  '#1': (place) => `#${place}`,
+  'Step 1': (place) => `Step ${place}:`,
+  'Lesson 1.': (place) => `Lesson ${place}.`,
+};
+
+/** What authors of the texts below wrote as the content of a step, no longer than a title and without a number of its own. */
+const contents = ['steps', 'more-steps', 'other-steps', 'rough-steps']
+  .flatMap((name) => {
+    const inFolder = new URL(`sequences/${name}/`, import.meta.url);
+    return readdirSync(inFolder).flatMap((file) =>
+      [...readFileSync(new URL(file, inFolder), 'utf8').matchAll(/⟦¶?([^⟧\n]+?) => [^⟧]+⟧/gu)].map(
+        ([, text]) => text!.trim(),
+      ),
+    );
+  })
+  .filter((text) => text.length <= LONGEST_TITLE && readStepHeading(text) === null);
+
+test.each(Object.entries(numberings))('each line after %s gives the title of its step', (_, number) => {
+  const lettersOf = (text: string) => text.match(/[\p{L}\p{N}]+/gu)?.join(' ');
+  fc.assert(
+    fc.property(fc.array(fc.constantFrom(...contents), { minLength: 3, maxLength: 12 }), (lines) => {
+      const pasted = lines.map((line, i) => `${number(i + 1)} ${line}`).join('\n');
+      const titles = importSequence(pasted).steps.map(({ title }) => title.split(' · ').slice(1).join(' '));
+      expect(titles.map(lettersOf)).toEqual(lines.map(lettersOf));
+    }),
+    { seed: 20_261_130, numRuns: 200 },
+  );
 });
 
 function readTexts(path: string) {
