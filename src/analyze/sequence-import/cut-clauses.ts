@@ -2,7 +2,7 @@ import { type CellKind, findColumnKind, sightListStart } from './column-kinds.ts
 import { commonWords } from './common-words.ts';
 import { type Clause, cutSentence, isSentence } from './read-prose.ts';
 import { readWords } from './read-words.ts';
-import { isPreparation, mayPrepare } from './rest-weeks.ts';
+import { goesOver, isPreparation, mayPrepare } from './rest-weeks.ts';
 
 /**
  * Cuts the text of a cell or line into clauses. It cuts at line ends, semicolons, bars and bullets outside brackets,
@@ -72,6 +72,8 @@ function cutProse(text: string): readonly Clause[] {
   // "Blends. Bl, cl" is a name with its letters, not two sentences.
   const runs =
     sentences.some((one) => isSentence(one) || isPreparation(one) || mayPrepare(one)) ||
+    // "Review blends. Closed syllables" teaches closed syllables.
+    goesOver(sentences[0]!) ||
     sentences.every((one) => (one.match(/\p{L}+/gu) ?? []).length > 2);
   return (runs ? sentences : [text])
     .flatMap((sentence) => cutSentence(sentence.trim()))
@@ -124,6 +126,8 @@ function dividers(text: string): readonly number[] {
     }
     if (char === '(') depth += 1;
     if (char === ')') depth = Math.max(0, depth - 1);
+    // A full stop after brackets ends a sentence, whatever follows: "soft c (city). -dge as in bridge".
+    if (depth === 0 && /^\)\.\s+[-\p{L}]/u.test(text.slice(i, i + 6))) cuts.push(i + 2);
     if (char === '\n') depth = 0;
     // "VC|CV" is one word.
     if (char === '|' && /[VC]/.test(text[i - 1] ?? '') && /[VC]/.test(text[i + 1] ?? '')) continue;
