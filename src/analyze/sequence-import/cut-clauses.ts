@@ -99,6 +99,15 @@ function itemBehind(text: string, i: number): number | null {
   return /\p{L}{3,}\s+review\s*$/iu.test(text.slice(Math.max(0, i - 40), i)) ? i : null;
 }
 
+/** Whether letters with their sound follow the examples of another item: "open: me, go and y as long i". */
+function isSoundBehind(text: string, i: number): boolean {
+  return (
+    /^\sand\s[a-z]{1,4}\s(?:as|for|saying|says)\s(?:a\s)?(?:long|short)\s[aeiou](?!\p{L})/u.test(
+      text.slice(i, i + 40),
+    ) && /:\s*[a-z]{2,}(?:,\s*[a-z]{2,}){1,9}$/.test(text.slice(Math.max(0, i - LONGEST_WORDS), i))
+  );
+}
+
 /** The number of characters before a semicolon that are searched for a list of words. */
 const LONGEST_WORDS = 200;
 const wordsBefore = new RegExp(
@@ -138,6 +147,7 @@ function dividers(text: string): readonly number[] {
       cuts.push(i + 1);
     const item = depth === 0 ? itemBehind(text, i) : null;
     if (item !== null) cuts.push(item);
+    if (char === ' ' && depth === 0 && isSoundBehind(text, i)) cuts.push(i);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0 && !isInWords(text, i)))
       cuts.push(i + 1);
   }
