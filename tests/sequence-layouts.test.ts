@@ -165,13 +165,14 @@ test('the steps of looser texts are found, and no fewer clauses than before are 
  * most of them; sure and wrong 1.9, 1.6, 1.3 and 0 %. Four more, each read before any rule was mended by one of them: 97.3 %
  * (112, 113), 95.3 % (114, 115), 97.7 % (116, 117) and 98.6 % (118, 119), together 97.2 %; sure and wrong 1.1, 1.9, 0.6 and 0.5 %. A
  * fifth, read with most of these rules: 87.7 % (120, 121: a column "Also this week" was passed over; the other document 99.0 %), none
- * sure and wrong.
+ * sure and wrong. Two more, read before any rule was mended by one of them: 98.3 % (122, 123) and 96.3 % (124, 125), together 97.3 %;
+ * sure and wrong 0 and 2.5 %, half of the latter names whose step taught all they say.
  */
 test('no fewer clauses of other authors than before are read right, and wrong readings are seldom sure', () => {
   const { clauses, steps, count } = readTexts('sequences/other-steps/');
-  expect(clauses).toHaveLength(5718);
-  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(2472);
-  expect(count('right')).toBeGreaterThanOrEqual(5644);
+  expect(clauses).toHaveLength(6054);
+  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(2621);
+  expect(count('right')).toBeGreaterThanOrEqual(5979);
   expect(count('wrong but sure')).toBeLessThanOrEqual(11);
 }, 240_000);
 
