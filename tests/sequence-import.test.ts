@@ -316,8 +316,8 @@ describe('conversion to a sequence', () => {
       about,
     );
     expect(sequence.steps).toEqual([
-      { title: 'Week 1', teaches: ['sh', 'ch'], bySight: ['the'] },
-      { title: 'Week 2', teaches: [], bySight: ['of'] },
+      { title: 'Week 1 · sh, ch', teaches: ['sh', 'ch'], bySight: ['the'] },
+      { title: 'Week 2 · sh', teaches: [], bySight: ['of'] },
     ]);
   });
 

@@ -75,9 +75,11 @@ export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText
       names && items.length > 0 && read.split(' ').every((id) => listed.has(id) && (title || !own.has(id)));
     const found = [...foundIn].map((place) => imported[place]!.title).join(' & ');
     // A name that was left out is right if the rest of its step teaches everything that the name may mean: "Soft c"
-    // above `ce, ci`.
+    // above `ce, ci`. The same holds for part of a name: "Short vowels + digraphs" beside `sh, ch`.
     const named =
-      items.length > 0 && read === '-' && [...foundIn].some((place) => teaches(imported[place]!, meaning));
+      items.length > 0 &&
+      (read === '-' || title) &&
+      [...foundIn].some((place) => teaches(imported[place]!, meaning, read));
     return [
       { step: found, text, meaning, read, verdict: again || named ? 'right' : verdictOf(items, meaning) },
     ];
@@ -85,13 +87,18 @@ export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText
   return { steps: scoreTitles(pieces, imported), clauses, strays, askedBesides };
 }
 
-/** Returns whether a step teaches everything that a clause may mean. */
-function teaches({ items }: { readonly items: readonly ImportedItem[] }, meaning: string): boolean {
+/** Returns whether a step teaches everything that a clause may mean, and the clause nothing else. */
+function teaches(
+  { items }: { readonly items: readonly ImportedItem[] },
+  meaning: string,
+  read: string,
+): boolean {
   const taught = new Set(items.flatMap(({ patterns }) => patterns));
+  const own = read === '-' ? [] : read.split(' ');
   return meaning
     .split('||')
     .map((one) => spellOut(one.trim()).split(/\s+/))
-    .some((ids) => ids.every((id) => taught.has(id)));
+    .some((ids) => ids.every((id) => taught.has(id)) && own.every((id) => ids.includes(id)));
 }
 
 function scoreTitles(pieces: readonly Piece[], imported: readonly { title: string }[]): ScoredStep[] {

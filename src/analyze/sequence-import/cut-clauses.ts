@@ -2,7 +2,7 @@ import { type CellKind, findColumnKind, sightListStart } from './column-kinds.ts
 import { commonWords } from './common-words.ts';
 import { type Clause, cutSentence, isSentence } from './read-prose.ts';
 import { readWords } from './read-words.ts';
-import { isPreparation, mayPrepare } from './rest-weeks.ts';
+import { goesOver, isPreparation, mayPrepare } from './rest-weeks.ts';
 
 /**
  * Cuts the text of a cell or line into clauses. It cuts at line ends, semicolons, bars and bullets outside brackets,
@@ -75,6 +75,8 @@ function cutProse(text: string): readonly Clause[] {
   // "Blends. Bl, cl" is a name with its letters, not two sentences.
   const runs =
     sentences.some((one) => isSentence(one) || isPreparation(one) || mayPrepare(one)) ||
+    // "Review blends. Closed syllables" teaches closed syllables.
+    goesOver(sentences[0]!) ||
     sentences.every((one) => (one.match(/\p{L}+/gu) ?? []).length > 2);
   return (runs ? sentences : [text])
     .flatMap((sentence) => cutSentence(sentence.trim()))
@@ -98,6 +100,15 @@ function itemBehind(text: string, i: number): number | null {
   if (/^, then (?!add|or)\p{L}{1,3}(?!\p{L})|^,\s[\p{L}/]{1,14} [Ss]orts?\s*$/u.test(behind)) return i + 1;
   // A plus after "review" separates items: "digraphs review + tch".
   return /\p{L}{3,}\s+review\s*$/iu.test(text.slice(Math.max(0, i - 40), i)) ? i : null;
+}
+
+/** Whether letters with their sound follow the examples of another item: "open: me, go and y as long i". */
+function isSoundBehind(text: string, i: number): boolean {
+  return (
+    /^\sand\s[a-z]{1,4}\s(?:as|for|saying|says)\s(?:a\s)?(?:long|short)\s[aeiou](?!\p{L})/u.test(
+      text.slice(i, i + 40),
+    ) && /:\s*[a-z]{2,}(?:,\s*[a-z]{2,}){1,9}$/.test(text.slice(Math.max(0, i - LONGEST_WORDS), i))
+  );
 }
 
 /** The number of characters before a semicolon that are searched for a list of words. */
@@ -127,6 +138,8 @@ function dividers(text: string): readonly number[] {
     }
     if (char === '(') depth += 1;
     if (char === ')') depth = Math.max(0, depth - 1);
+    // A full stop after brackets ends a sentence, whatever follows: "soft c (city). -dge as in bridge".
+    if (depth === 0 && /^\)\.\s+[-\p{L}]/u.test(text.slice(i, i + 6))) cuts.push(i + 2);
     if (char === '\n') depth = 0;
     // "VC|CV" is one word.
     if (char === '|' && /[VC]/.test(text[i - 1] ?? '') && /[VC]/.test(text[i + 1] ?? '')) continue;
@@ -137,6 +150,7 @@ function dividers(text: string): readonly number[] {
       cuts.push(i + 1);
     const item = depth === 0 ? itemBehind(text, i) : null;
     if (item !== null) cuts.push(item);
+    if (char === ' ' && depth === 0 && isSoundBehind(text, i)) cuts.push(i);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0 && !isInWords(text, i)))
       cuts.push(i + 1);
   }

@@ -32,6 +32,9 @@ interface Doubt {
   readonly doubted: (reading: ClauseReading) => readonly number[];
 }
 
+/** A name with this many patterns or fewer says by itself what is taught. */
+const FEW = 2;
+
 const rowOf = new Map(catalogue.map((row) => [row.id, row]));
 
 const all = ({ items }: ClauseReading) => items.map((_, i) => i);
@@ -110,6 +113,28 @@ export const doubts: readonly Doubt[] = [
         const apart = named.some(({ within }) => !ids.some((id) => within!.has(id)));
         return ids.length > 0 && apart ? [placeOf(chunks, spelled)] : [];
       }),
+  },
+  {
+    name: 'a name that says what is taught, beside letters that are something else',
+    example: 'soft c and soft g - dge',
+    counterExample: 'soft c and soft g - ce, ge',
+    doubted: ({ chunks, items }) => {
+      const taught = new Set(items.flatMap(({ patterns }) => patterns));
+      const isLost = ({ phrases, spelled }: Chunk, patterns: readonly PatternId[]) =>
+        spelled.length > 0 &&
+        phrases.some(
+          ({ sure, sound, ids, within }) =>
+            sure &&
+            sound !== true &&
+            within !== null &&
+            ids.length > 0 &&
+            ids.length <= FEW &&
+            !ids.some((id) => taught.has(id)) &&
+            // "short e spelled ea" is one of the spellings of a single sound.
+            (ids.length > 1 || !patterns.some((id) => within.has(id))),
+        );
+      return chunks.flatMap((chunk, i) => (isLost(chunk, items[i]!.patterns) ? [i] : []));
+    },
   },
   {
     name: 'letters of another family than the list around them',

@@ -60,7 +60,7 @@ test.each(columnRules)('the rule “$name” applies to $example, not to $counte
 
 /** Names that teachers give to a second column of taught content (common practice, no source). */
 const seconds =
-  "Also This Week|Word Study|Word Parts|Spelling Focus|New Concept|Second Skill|Syllables|Morphology|Other|Plus|Endings|New Patterns|Encoding|Spelling Rule|What's New|Secondary focus|Mini Lesson|Small group|Weekly focus|Lesson focus|Unit focus|Rule of the Week|Introduced|New this week|Affixes|Word Analysis|Long words|Multisyllabic|Skill 2|Part 2|Also|Syllables / Longer Words|Mid-week|Day 3-5|Sub-skill|Reading and Spelling|Additional Skill|Details|Step 2|Unit skill|Week's new sounds|Taught Wed".split(
+  "Also This Week|Word Study|Word Parts|Spelling Focus|New Concept|Second Skill|Syllables|Morphology|Other|Plus|Endings|New Patterns|Encoding|Spelling Rule|What's New|Secondary focus|Mini Lesson|Small group|Weekly focus|Lesson focus|Unit focus|Rule of the Week|Introduced|New this week|Affixes|Word Analysis|Long words|Multisyllabic|Skill 2|Part 2|Also|Syllables / Longer Words|Mid-week|Day 3-5|Sub-skill|Reading and Spelling|Additional Skill|Details|Step 2|Unit skill|Week's new sounds|Taught Wed|Extra|Extras|Teacher Focus|Teacher-led|Review and New|Resources|Activity|Links|Interventionist".split(
     '|',
   );
 
@@ -77,4 +77,17 @@ test.each([
     return kind !== 'patterns' && kind !== 'title';
   });
   expect(others).toEqual([]);
+});
+
+/** What teachers call columns of what was taught before, of words and of remarks. Common practice, no source. */
+const asides =
+  'Review|Review (from K)|Spiral review|Notes|Teacher notes|Comments|Dictation|Homework|Assessment|Quiz|Decodable text|Grammar|Handwriting'.split(
+    '|',
+  );
+
+test.each(asides)('a column named %s teaches nothing, whatever its cells name', (name) => {
+  const rows = ['Short a', 'Digraph sh', 'Silent e', 'Soft c'].map(
+    (skill, i) => `${i + 1}\t${skill}\t${['Plural -s', 'ai, ay', 'Closed syllables', 'y'][i]}`,
+  );
+  expect(kindsOf([`Wk\tSkill\t${name}`, ...rows].join('\n'))[2]).toBe('notes');
 });

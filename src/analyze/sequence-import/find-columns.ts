@@ -74,6 +74,10 @@ interface ColumnRule {
 
 const teaching = (kind: CellKind | null) => kind === 'patterns' || kind === 'title';
 
+/** Names of columns that teach nothing, whatever their cells name. "Review and new" does. */
+const aside =
+  /\b(?:notes?|comments?|remarks?|reminder|words?|reviews?|reviewed|revision|revise|assessments?|tests?|tested|quiz(?:zes)?|checked|dictation|homework|grammar|handwriting|standards?|books?|texts?|reading|readers?|stor(?:y|ies)|fluency|vocabulary)\b/i;
+
 /** The first rule that applies determines the kind of a column. */
 export const columnRules: readonly ColumnRule[] = [
   {
@@ -108,6 +112,15 @@ export const columnRules: readonly ColumnRule[] = [
     kind: 'patterns',
     applies: ({ name, named, cells }) =>
       named === 'examples' && findColumnKind(name) === null && share(cells, teaches) > 0.8,
+  },
+  {
+    name: 'a name of something else over what is taught',
+    example: ['Teacher focus', 'Initial blends'],
+    counterExample: ['Review', 'Initial blends'],
+    beside: 'Sounds',
+    kind: 'patterns',
+    applies: ({ name, named, cells }) =>
+      named === 'notes' && !(aside.test(name) && !/\bnew\b/i.test(name)) && share(cells, teaches) > 0.6,
   },
   {
     name: 'a second name of words over commoner words',

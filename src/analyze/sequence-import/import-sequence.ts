@@ -45,7 +45,7 @@ export function importSequence(
   return {
     title,
     steps: steps.map((step, i) => ({
-      title: step.title,
+      title: [step.title, step.focus ?? ''].filter((part) => part !== '').join(' · '),
       items: readStep(step, needs, { first: i <= opening, apart, ...(mark === null ? {} : { mark }) }).map(
         (item) => applyChoice(item, choices),
       ),

@@ -13,6 +13,8 @@ export interface LaidCell {
 
 export interface LaidStep {
   readonly title: string;
+  /** What the heading's line says after its number or name. It completes the title: "3" and "Short i" on "3. Short i". */
+  readonly focus?: string;
   readonly cells: readonly LaidCell[];
 }
 
@@ -21,3 +23,6 @@ export interface Layout {
   readonly title: string;
   readonly steps: readonly LaidStep[];
 }
+
+/** The most characters of a step's title that a line or a cell gives. A longer text is left to the items. */
+export const LONGEST_TITLE = 80;

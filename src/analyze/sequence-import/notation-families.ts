@@ -92,10 +92,11 @@ const typeIds: readonly (readonly [RegExp, PatternId])[] = [
   [/^(?:consonant le|c le)$/, 'consonant-le'],
 ];
 
-/** Reads words of two syllables of the named types: "closed + open". */
+/** Reads words of two syllables of the named types: "closed + open". "Vowel team + r-controlled syllables" are only types. */
 export function typesTogether(lexemes: readonly Lexeme[], i: number): Notation | null {
   const ids: PatternId[] = [];
   let end = i;
+  let plural = false;
   for (;;) {
     let length = 3;
     let id: PatternId | undefined;
@@ -106,13 +107,17 @@ export function typesTogether(lexemes: readonly Lexeme[], i: number): Notation |
     if (id === undefined) return null;
     ids.push(id);
     end += length + 1;
+    plural = wordAt(lexemes, end) === 'syllables';
     if (/^syllables?$/.test(wordAt(lexemes, end))) end += 1;
     if (lexemes[end]?.text !== '+') break;
     end += 1;
   }
   if (ids.length < 2) return null;
   const whole = { ...lexemes[i]!, end: lexemes[end - 1]!.end };
-  return { taken: end - i, given: [{ ...whole, kind: 'meant', ids: ['syllables-2', ...new Set(ids)] }] };
+  return {
+    taken: end - i,
+    given: [{ ...whole, kind: 'meant', ids: [...(plural ? [] : ['syllables-2']), ...new Set(ids)] }],
+  };
 }
 
 /** The most words of a syllable type. `LONGEST_LIST` is the most lexemes of a list of types, including its dividers. */

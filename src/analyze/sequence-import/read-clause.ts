@@ -4,6 +4,7 @@ import { commonWords } from './common-words.ts';
 import { fits } from './fits.ts';
 import { applyNotations } from './notation-rules.ts';
 import { phraseAt } from './phrase-at.ts';
+import { beginsPhrase } from './phrases.ts';
 import { readSign } from './read-sign.ts';
 import { settleAnnouncement } from './settle-announcement.ts';
 import { findSpelling, looseEnding, type Spelling } from './spellings.ts';
@@ -21,7 +22,7 @@ export function readClause(
   written: readonly Lexeme[],
   used: Used = () => {},
 ): { readonly chunks: readonly Chunk[]; readonly lexemes: readonly Lexeme[] } {
-  const lexemes = applyNotations(markExamples(written), used);
+  const lexemes = applyNotations(markBracketed(markExamples(written)), used);
   const reader = new ClauseReader(lexemes, used);
   for (let i = 0; i < lexemes.length; ) {
     const lexeme = lexemes[i]!;
@@ -62,6 +63,33 @@ function markExamples(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const alsoLetters = words.filter(({ text, mark }) => findSpelling(text, mark) !== null);
   if (shown.length * 2 < words.length || alsoLetters.length * 2 > words.length) return lexemes;
   return lexemes.map((one, i) => (i > sign && one.kind === 'word' ? { ...one, cut: true } : one));
+}
+
+/**
+ * Marks words in brackets as examples where most of them have no other meaning: team in "(feet, seed, team, leaf)". In
+ * "(blends, digraphs)" both have one.
+ */
+function markBracketed(lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const examples = new Set<Lexeme>();
+  let open = -1;
+  lexemes.forEach(({ kind }, i) => {
+    if (kind === 'open') open = i;
+    if (kind !== 'close' || open < 0) return;
+    const inside = lexemes.slice(open + 1, i);
+    open = -1;
+    const words = inside.filter((one) => one.kind === 'word');
+    const plain = inside.every((one, n) =>
+      n % 2 === 0
+        ? one.kind === 'word' && one.mark === 'none' && /^(?=.*[aeiouy])[a-z]{3,}$/.test(one.text)
+        : one.kind === 'break',
+    );
+    const named = words.filter(({ text }) => beginsPhrase(text));
+    if (plain && named.length > 0 && named.length * 2 < words.length)
+      for (const one of words) examples.add(one);
+  });
+  return examples.size === 0
+    ? lexemes
+    : lexemes.map((one) => (examples.has(one) ? { ...one, cut: true } : one));
 }
 
 /** Merges unknown words with the letters they name, if nothing separates the two: "Puffin letters ff, ll, ss". */

@@ -1,6 +1,6 @@
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import { findLabels, type LabelKinds, readLabelled } from './labelled-lines.ts';
-import type { LaidCell, LaidStep, Layout } from './layout.ts';
+import { type LaidCell, type LaidStep, type Layout, LONGEST_TITLE } from './layout.ts';
 import { nothingBeside, readItems } from './read-items.ts';
 import { type Line, readLines } from './read-lines.ts';
 import { isStrong, named, settleHeadings, weak } from './settle-headings.ts';
@@ -15,6 +15,8 @@ interface OpenStep {
   readonly about?: string;
   /** The name in the heading, if lines below it say what is taught. */
   readonly name?: string;
+  /** What the heading's line says after its number. */
+  readonly focus?: string;
 }
 
 /** The number of lines below a heading to search for its content. */
@@ -80,7 +82,8 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
       read.rest !== '' &&
       !/^(?:label|bullet)$/.test(line.heading) &&
       isName(read.rest, below(lines, i, line.heading));
-    const title = isNamed ? line.text.replace(/:$/, '') : read.title;
+    const whole = line.heading === 'number' ? `${read.title} · ${read.rest}` : line.text;
+    const title = isNamed ? whole.replace(/:$/, '') : read.title;
     if (line.heading !== 'number') section = line.heading === 'letter' && isNamed ? read.rest : '';
     const about = [
       ...(isNamed ? [read.rest] : []),
@@ -100,12 +103,15 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
     } else {
       steps.push({ title, kind: line.heading, cells: [], ...(about === '' ? {} : { about }) });
     }
-    if (read.rest !== '' && !isNamed) cells.read(read.rest, steps.at(-1)!.cells);
-    else if (isNamed && !parts.has(line.heading) && !isTitle(read.rest))
+    if (read.rest !== '' && !isNamed) {
+      cells.read(read.rest, steps.at(-1)!.cells);
+      if (line.heading !== 'label' && line.heading !== 'bullet')
+        steps[steps.length - 1] = { ...steps.at(-1)!, focus: shortTitle(read.rest, line.heading) };
+    } else if (isNamed && !parts.has(line.heading) && !isTitle(read.rest))
       steps[steps.length - 1] = { ...steps.at(-1)!, name: read.rest };
   });
   cells.start(steps.at(-1)?.cells);
-  return steps.map(({ title, cells: laid, about, name }) => {
+  return steps.map(({ title, cells: laid, about, name, focus }) => {
     const below = laid.map((cell) => ({
       ...cell,
       ...(about === undefined ? {} : { about: cell.about === undefined ? about : `${cell.about}\n${about}` }),
@@ -113,9 +119,25 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
     // The name may also say what is taught: "Short a and short i" above sight words.
     const named: readonly LaidCell[] =
       name === undefined ? [] : [{ text: name, kind: 'title', heads: below.length }];
-    return { title, cells: [...named, ...below] };
+    return { title, cells: [...named, ...below], ...(focus === undefined ? {} : { focus }) };
   });
 }
+
+/**
+ * Returns the rest of a heading's line as a title. A line too long for a title gives its first sentence, or else its
+ * first clause. It gives nothing if the heading is that of a part, which has more than its first clause.
+ */
+function shortTitle(line: string, heading: string): string {
+  if (line.length <= LONGEST_TITLE) return line;
+  if (parts.has(heading)) return '';
+  const pieces = [sentenceStop, clauseStop].map((stop) => line.split(stop, 1)[0]!);
+  return pieces.find((piece) => piece.length <= LONGEST_TITLE) ?? '';
+}
+
+/** Ends a sentence: a stop, a semicolon, or brackets. */
+const sentenceStop = /\s*(?:;|\.(?=\s+\p{Lu})|\s\()/u;
+/** Ends a clause: also a colon, a comma or a dash. */
+const clauseStop = /\s*(?:[;:(]|[.,](?=\s)|\s[-–—]\s)/u;
 
 /** Headings of parts with several lessons. Their names teach nothing beyond the lines below them. */
 const parts = new Set(

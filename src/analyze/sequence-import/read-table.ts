@@ -1,7 +1,7 @@
 import type { CellKind } from './column-kinds.ts';
 import { findColumns, isHeadAgain } from './find-columns.ts';
 import type { FoundTable } from './find-rows.ts';
-import type { LaidCell, LaidStep, Layout } from './layout.ts';
+import { type LaidCell, type LaidStep, type Layout, LONGEST_TITLE } from './layout.ts';
 import { readStepHeading } from './step-heading.ts';
 
 /**
@@ -103,5 +103,3 @@ function plainTitle(cell: string): string {
   const line = cell.replace(/\s+/g, ' ').trim();
   return line.length <= LONGEST_TITLE ? line : '';
 }
-
-const LONGEST_TITLE = 80;

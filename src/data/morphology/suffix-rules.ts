@@ -61,6 +61,14 @@ export const SUFFIX_BASE_RULES: readonly SuffixBaseRule[] = [
     believes: ({ same, stem, facts }) => same && facts.lemmas.get(stem)!.has('n'),
   },
   {
+    name: 'central: a base in consonant and re, whose r is heard alone',
+    example: 'central = centre + al: no',
+    counterExample: 'massacring = massacre + ing',
+    applies: ({ stem, suffix, change }) =>
+      change === 'drop-e' && /[^aeiouy]re$/.test(stem) && !suffix.inflection,
+    believes: false,
+  },
+  {
     name: '-s on a base that is neither listed nor built: a longer, commoner one',
     example: 'germans = german + s',
     counterExample: 'leaves = leaf + es',

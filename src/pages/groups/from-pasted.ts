@@ -55,13 +55,14 @@ export function fromPasted(imported: ImportedSequence, name: string): Omit<Seque
 }
 
 /**
- * Returns the title of a pasted step. An empty title or a bare number becomes a title such as `Step 3`. `place` counts
- * from 0.
+ * Returns the title of a pasted step. An empty title or a bare number becomes a title such as `Step 3`. A number that only
+ * repeats the place of the step is left out before a name: `3 · Short i` becomes `Short i`. `place` counts from 0.
  */
 export function pastedTitle({ title }: ImportedStep, place: number): string {
   if (title.trim() === '') return say('sequences.numberedStep', { step: place + 1 });
-  return title
-    .split(' · ')
+  const parts = title.split(' · ');
+  const repeats = parts.length > 1 && new RegExp(`^(?:step )?0*${place + 1}$`, 'i').test(parts[0]!);
+  return (repeats ? parts.slice(1) : parts)
     .map((part) => (/^\d+[a-z]?$/i.test(part) ? say('sequences.numberedStep', { step: part }) : part))
     .join(' · ');
 }
