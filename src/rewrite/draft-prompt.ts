@@ -61,7 +61,7 @@ const WRONG: Readonly<Record<DraftFault, string>> = {
   'person-missing': 'one of the two people is missing',
   'pronoun-added': 'it has a pronoun that belongs to nobody in "people"',
   'place-missing': 'it does not name the place',
-  'says-twice': 'it says the same sentence twice',
+  repeats: 'it says the same sentences again and again',
 };
 
 /**

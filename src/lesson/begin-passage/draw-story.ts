@@ -21,8 +21,9 @@ export interface Story {
   /** Words among them that practise the focus. */
   readonly practise: readonly string[];
   /**
-   * Whether a word, in lower case, is made of words of lessons that the group can read: boat, boat's, won't. The list
-   * of those has no word that is unfit for children.
+   * Whether a word, in lower case, is a word of lessons that the group can read, or a form of one with an apostrophe:
+   * boat, boat's, won't. The list of those words has none that is unfit for children. Words with a hyphen are not fit,
+   * since two fit words may make an unfit one.
    */
   isFit(word: string): boolean;
   /** Whether a word with a capital at the start of a sentence is a name, and not a word too (Will). */
@@ -53,7 +54,7 @@ export function drawStory(known: KnownWords, wish: PassageWish, picker: Picker):
   if (cast.length < 2 || places.length === 0 || words.length < FEWEST_KNOWN) return null;
   const isFit = (word: string): boolean => {
     const [, whole = word] = /^(.+?)(?:n't|'(?:s|d|m|ll|re|ve)?)$/.exec(word) ?? [];
-    return whole.split('-').every((part) => known.find(FULL.get(part) ?? part) !== undefined);
+    return known.find(FULL.get(whole) ?? whole) !== undefined;
   };
   const topic = (wish.topic ?? []).flatMap((word) => {
     const name = wish.names.find((each) => each.toLowerCase() === word.toLowerCase());
