@@ -48,12 +48,12 @@ export async function draftByModel(
   const { known, judge, ...rest } = await prepare(wish);
   const story = drawStory(known, rest, createPicker(wish.version, 'begin a passage'));
   if (!story) return 'little';
-  const model = await opening;
   const shader = createShader(judge);
   const tools: DraftTools = { ...story, read: (text) => readAll(text, shader(text)) };
   const task: DraftTask = { ...story, fewest: FEWEST_WORDS, most: MOST_WORDS, longest: LONGEST };
   for (let most = MOST_GIVEN; most >= FEWEST_GIVEN; most /= 2) {
     try {
+      const model = await opening;
       const words = story.words.slice(0, most);
       return (await writeDraft({ ...task, words }, tools, model.ask, signal)) ?? 'none';
     } catch (error) {
