@@ -41,9 +41,9 @@ export class FakeLanguageModel extends EventTarget {
     signal?.throwIfAborted();
     const target = new EventTarget() as CreateMonitor;
     monitor?.(target);
-    if (now.neverCreates) await new Promise(() => undefined);
     for (const [loaded, total] of now.download ?? [])
       target.dispatchEvent(Object.assign(new Event('downloadprogress'), { loaded, total }));
+    if (now.neverCreates) await new Promise(() => undefined);
     if (now.createFault) throw now.createFault;
     return new FakeLanguageModel();
   }

@@ -35,6 +35,14 @@ async function open(): Promise<void> {
   await screen.getByText('Write it with the browser’s model').click();
 }
 const button = () => screen.getByRole('button', { name: 'Write the draft' });
+const untilEnabled = () =>
+  expect
+    .poll(() =>
+      button()
+        .all()
+        .every((element) => !(element as HTMLButtonElement).disabled),
+    )
+    .toBe(true);
 const passage = () => location.hash.startsWith('#passage/');
 
 test('a browser without a model says so in one line, and the frames still write a draft', async () => {
@@ -122,7 +130,7 @@ test.each([
   await open();
   await button().click();
   await screen.getByText(says).waitFor();
-  expect(await button().isDisabled()).toBe(false);
+  await untilEnabled();
 });
 
 test('a download is shown, and work that does not end can be cancelled', async () => {
@@ -132,7 +140,7 @@ test('a download is shown, and work that does not end can be cancelled', async (
   await button().click();
   await screen.getByText('Downloading the language model: 40%').waitFor();
   await screen.getByRole('button', { name: 'Cancel' }).click();
-  await expect.poll(() => button().isDisabled()).toBe(false);
+  await untilEnabled();
 
   offerModel({ neverAnswers: true });
   await open();
@@ -140,7 +148,7 @@ test('a download is shown, and work that does not end can be cancelled', async (
   await screen.getByText('Writing the draft…').waitFor();
   await expect.poll(() => FakeLanguageModel.prompts.length).toBe(1);
   await screen.getByRole('button', { name: 'Cancel' }).click();
-  await expect.poll(() => button().isDisabled()).toBe(false);
+  await untilEnabled();
   await expect.poll(() => FakeLanguageModel.open).toBe(0);
   expect(passage()).toBe(false);
 });
