@@ -111,7 +111,7 @@ test('a model with little room gets fewer words, and one with too little says so
   await open();
   await button().click();
   await screen.getByText(/^This is a draft by the browser’s language model/).waitFor();
-  const [[first], [second]] = FakeLanguageModel.prompts as [string][] as [[string], [string]];
+  const [first = '', second = ''] = FakeLanguageModel.prompts.map(([question]) => String(question));
   expect(JSON.parse(second).words.length).toBeLessThan(JSON.parse(first).words.length);
 
   offerModel({ answers: [good], room: 100 });
