@@ -79,6 +79,9 @@ describe('a fault of the model is explained in one sentence', () => {
     offerModel({ promptFault: fault });
     const { ask } = await open();
     await expect(ask('One', {}, new AbortController().signal)).rejects.toThrow(says);
+    await expect(ask('One', {}, new AbortController().signal)).rejects.toMatchObject({
+      isTooLong: name === 'QuotaExceededError',
+    });
     expect(FakeLanguageModel.open).toBe(1);
   });
 });

@@ -18,6 +18,11 @@ export interface BrowserModel {
 /** Thrown when the model could not be opened or did not answer. The message is one sentence with the next step. */
 export class ModelFault extends Error {
   override name = 'ModelFault';
+
+  /** Whether the text was too long for the model. */
+  get isTooLong(): boolean {
+    return nameOf(this.cause) === 'QuotaExceededError';
+  }
 }
 
 /** The progress of a download, from 0 to 1. `bytes` is the total size, if the browser tells it. */
@@ -107,10 +112,14 @@ async function faulty<T>(start: () => Promise<T>, signal: AbortSignal): Promise<
 
 /** Explains an error. The interface gives its own errors the names that are compared. */
 function explain(error: unknown): string {
-  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
+  const name = nameOf(error);
   if (name === 'QuotaExceededError') return say('host.modelFull');
   if (name === 'NotSupportedError') return say('host.modelLanguage');
   if (name === 'NotAllowedError') return say('host.modelNotAllowed');
   if (name === 'NetworkError') return say('host.modelNotDownloaded');
   return say('host.modelFailed', { why: error instanceof Error ? error.message : String(error) });
+}
+
+function nameOf(error: unknown): string {
+  return error instanceof Error || error instanceof DOMException ? error.name : '';
 }

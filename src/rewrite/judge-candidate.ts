@@ -99,7 +99,8 @@ function isGrammar(word: string): boolean {
 }
 
 const COUNTED: ReadonlySet<Standing> = new Set(['reads', 'fresh', 'by-sight', 'unsure', 'beyond']);
-const READ: ReadonlySet<Standing> = new Set(['reads', 'fresh', 'by-sight']);
+/** The standings of words that the group can read. */
+export const READ: ReadonlySet<Standing> = new Set(['reads', 'fresh', 'by-sight']);
 
 function shareRead(words: readonly ReadWord[]): number {
   const counted = words.filter(({ standing }) => COUNTED.has(standing));
@@ -126,11 +127,13 @@ function meaningOf(
   });
 }
 
-function longestSentence(text: string): number {
-  return Math.max(
-    0,
-    ...text.split(/(?<=[.?!]["”’']?) /).map((each) => each.match(/[\p{L}\p{N}’'-]+/gu)?.length ?? 0),
-  );
+/** The number of words in the longest sentence of a text. */
+export function longestSentence(text: string): number {
+  return Math.max(0, ...sentencesOf(text).map((each) => each.match(/[\p{L}\p{N}’'-]+/gu)?.length ?? 0));
+}
+
+export function sentencesOf(text: string): string[] {
+  return text.split(/(?<=[.?!]["”’']?)\s/);
 }
 
 function spellsName(text: string, name: string): boolean {
@@ -148,7 +151,8 @@ function lacks(has: readonly string[], wanted: readonly string[]): boolean {
   });
 }
 
-function plainText(text: string): string {
+/** Returns the words of a text in lower case, without marks. */
+export function plainText(text: string): string {
   return text
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, ' ')

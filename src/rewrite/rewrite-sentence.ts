@@ -4,7 +4,7 @@ import type { AskModel, RewriteTask, RewriteTools } from './rewrite-task.ts';
 import { ANSWER_SCHEMA, writePrompt } from './write-prompt.ts';
 
 /** How many times answers with hard words are sent back to the model at most. */
-const SENT_BACK = 3;
+export const SENT_BACK = 3;
 /** How many rewritings are shown to the teacher at most. */
 const SHOWN = 3;
 

@@ -32,7 +32,7 @@ export const ANSWER_SCHEMA: Record<string, unknown> = {
 };
 
 /** The most words in one list. Only the first words of a longer list are named. */
-const MOST_WORDS = 40;
+export const MOST_WORDS = 40;
 
 /**
  * Returns the question for a sentence. `tried`: answers with words that are still too hard. These words are named so

@@ -129,3 +129,70 @@ test('a draft for the group is decodable and says that it is a draft', async () 
   await desk.waitForSelector('.reach-figure');
   expect(await desk.locator('.desk-beyond').count()).toBe(0);
 });
+
+describe('a draft by the browser’s model', () => {
+  const unfold = async (desk: Page): Promise<void> =>
+    desk.getByText('Write it with the browser’s model').click();
+  const story = (...more: string[]): string =>
+    JSON.stringify({
+      drafts: [
+        {
+          title: 'The Red Hat',
+          paragraphs: [
+            '{one} and {other} sat {place}. {one} had a bag. In the bag was a big red hat. {other} had a bag as well. In it was a bun.',
+            'A cat ran up. It got the hat! It ran and ran. {one} ran and got it. The hat was a mess.',
+            'But the cat was thin and sad. {other} got the bun and let the cat have a bit. The cat sat on the hat and had a nap.',
+            ...more,
+          ],
+        },
+      ],
+    });
+
+  test('is not offered in a browser without a model, and the desk says so in one line', async () => {
+    const desk = await openDesk();
+    await unfold(desk);
+    await desk.getByText('This browser has no language model of its own.').waitFor();
+    expect(await desk.getByRole('button', { name: 'Write the draft' }).count()).toBe(0);
+    await expectSound(desk);
+  });
+
+  test('is opened once every word in it is readable, and says that it is a draft', async () => {
+    const desk = await openDesk({
+      state: 'available',
+      answers: [story('It was an enormous lighthouse.'), story()],
+    });
+    await unfold(desk);
+    await desk.getByRole('button', { name: 'Write the draft' }).waitFor();
+    await expectSound(desk);
+    await desk.getByRole('button', { name: 'Write the draft' }).click();
+    await desk.getByText('This is a draft by the browser’s language model').waitFor();
+    await expect.poll(() => words(desk)).toContain('had a nap.');
+    expect(await words(desk)).not.toContain('lighthouse');
+    await desk.waitForSelector('.reach-figure');
+    expect(await desk.locator('.desk-beyond').count()).toBe(0);
+  });
+
+  test('is not made where nothing passes: one line says so, and the frames write one', async () => {
+    const desk = await openDesk({
+      state: 'available',
+      answers: [JSON.stringify({ drafts: [{ title: 'x', paragraphs: ['<img src=x onerror=alert(1)>'] }] })],
+    });
+    await unfold(desk);
+    await desk.getByRole('button', { name: 'Write the draft' }).click();
+    await desk.getByText('wrote no draft that passes the checks').waitFor();
+    await expectSound(desk);
+    await desk.getByRole('button', { name: 'Write a draft for me' }).click();
+    await desk.getByText('This is a draft made from sentence frames').waitFor();
+  });
+
+  test('can be cancelled while the model does not answer', async () => {
+    const desk = await openDesk({ state: 'downloadable', answers: ['never'], download: [0.4] });
+    await unfold(desk);
+    await desk.getByText('several gigabytes').waitFor();
+    await desk.getByRole('button', { name: 'Write the draft' }).click();
+    await desk.getByText('Writing the draft…').waitFor();
+    await desk.getByRole('button', { name: 'Cancel' }).click();
+    await expect.poll(() => desk.getByRole('button', { name: 'Write the draft' }).isEnabled()).toBe(true);
+    expect(new URL(desk.url()).hash).not.toContain('passage');
+  });
+});

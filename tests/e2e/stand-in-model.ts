@@ -5,7 +5,7 @@ export interface StandIn {
   readonly state: 'downloadable' | 'available';
   /**
    * The answers in the order of the requests. The last answer is repeated. The answer `never` means that no answer ever
-   * comes.
+   * comes. `{one}`, `{other}` and `{place}` in an answer are replaced by the names and the place of the question.
    */
   readonly answers: readonly string[];
   /** The download progress, as shares of the whole, reported before the model is ready. */
@@ -26,9 +26,17 @@ export async function standIn(page: Page, model: StandIn): Promise<void> {
       async clone() {
         return new Session();
       }
-      async prompt() {
+      async prompt(question: string) {
         const answer = answers[Math.min(asked++, answers.length - 1)]!;
-        return answer === 'never' ? never : answer;
+        if (answer === 'never') return never;
+        const { people = [], place } = JSON.parse(question) as {
+          people?: { name: string }[];
+          place?: string;
+        };
+        return answer
+          .replaceAll('{one}', people[0]?.name ?? '')
+          .replaceAll('{other}', people[1]?.name ?? '')
+          .replaceAll('{place}', place ?? '');
       }
       destroy() {}
       static availability = async () => state;

@@ -10,8 +10,10 @@ interface FakeModel {
   readonly neverAnswers?: boolean;
   /** The `loaded` and `total` values of each download event. */
   readonly download?: readonly (readonly [number, number])[];
-  /** The answers in order; the last answer is repeated. */
-  readonly answers?: readonly string[];
+  /** The answers in order, or how one is made from the question; the last answer is repeated. */
+  readonly answers?: readonly (string | ((question: string) => string))[];
+  /** The most characters of a question; a longer one fails. */
+  readonly room?: number;
 }
 
 let now: FakeModel = {};
@@ -39,9 +41,9 @@ export class FakeLanguageModel extends EventTarget {
     signal?.throwIfAborted();
     const target = new EventTarget() as CreateMonitor;
     monitor?.(target);
-    if (now.neverCreates) await new Promise(() => undefined);
     for (const [loaded, total] of now.download ?? [])
       target.dispatchEvent(Object.assign(new Event('downloadprogress'), { loaded, total }));
+    if (now.neverCreates) await new Promise(() => undefined);
     if (now.createFault) throw now.createFault;
     return new FakeLanguageModel();
   }
@@ -58,8 +60,11 @@ export class FakeLanguageModel extends EventTarget {
     FakeLanguageModel.prompts.push([text, responseConstraint]);
     if (now.neverAnswers) await new Promise(() => undefined);
     if (now.promptFault) throw now.promptFault;
+    if (text.length > (now.room ?? Number.POSITIVE_INFINITY))
+      throw new DOMException('full', 'QuotaExceededError');
     const answers = now.answers ?? [];
-    return answers[Math.min(FakeLanguageModel.prompts.length, answers.length) - 1] ?? '';
+    const answer = answers[Math.min(FakeLanguageModel.prompts.length, answers.length) - 1] ?? '';
+    return typeof answer === 'string' ? answer : answer(text);
   }
 
   destroy(): void {

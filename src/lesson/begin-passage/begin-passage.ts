@@ -98,7 +98,7 @@ function chooseSetting(plot: CompiledPlot, picker: Picker): Setting {
 }
 
 /** Chooses two people. One he and one she are preferred, so that a pronoun shows who is meant. */
-function choosePeople(cast: readonly Person[], picker: Picker): [Person, Person] {
+export function choosePeople(cast: readonly Person[], picker: Picker): [Person, Person] {
   const [first, ...rest] = picker.shuffle(cast);
   const other = rest.find(({ pronoun }) => pronoun !== first!.pronoun) ?? rest[0];
   return [first!, other!];

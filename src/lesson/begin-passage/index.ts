@@ -1,1 +1,8 @@
-export { type BegunPassage, beginPassage, type PassageWish } from './begin-passage.ts';
+export {
+  type BegunPassage,
+  beginPassage,
+  FEWEST_WORDS,
+  MOST_WORDS,
+  type PassageWish,
+} from './begin-passage.ts';
+export { drawStory, type Story } from './draw-story.ts';

@@ -30,6 +30,18 @@ export interface StoryWords {
   readonly place: string;
 }
 
+/** Returns the places of a setting that the group can read, with how one is there: `dock`, `on`. */
+export function readablePlaces(
+  setting: Setting,
+  { ours, reads }: Vocabulary,
+): { readonly name: string; readonly at: string }[] {
+  return setting.places.split(' ; ').flatMap((line) => {
+    const [written = '', at = ''] = line.split(' ');
+    const name = ours(written);
+    return reads(`${at} the ${name}`) ? [{ name, at }] : [];
+  });
+}
+
 /** Draws the words of a story. Returns null where the group cannot read something that the story needs. */
 export function drawStoryWords(
   { things, water }: { readonly things: string; readonly water?: true },
@@ -48,11 +60,7 @@ export function drawStoryWords(
   const persons: Readonly<Record<string, Person>> = { A, B };
   const areAlike = A.pronoun === B.pronoun;
 
-  const places = setting.places.split(' ; ').flatMap((line) => {
-    const [written = '', at = ''] = line.split(' ');
-    const name = ours(written);
-    return reads(`${at} the ${name}`) ? [{ name, at }] : [];
-  });
+  const places = readablePlaces(setting, vocabulary);
   const byWater = new Set(setting.water.split(' ').map(ours));
   const chosen = likely(places.map(({ name }) => name).filter((name) => !water || byWater.has(name)));
   const place = places.find(({ name }) => name === chosen);

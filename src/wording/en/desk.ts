@@ -188,6 +188,19 @@ export const desk = {
   },
   wordsNotUsed: 'Not used: {words}. The group cannot read them yet, or they fit no place in the story.',
   tooLittleKnown: '{group} can read too few words for a passage yet. Try again some steps later.',
+  writeWithModel: 'Write it with the browser’s model',
+  aboutModelDraft:
+    'The language model of this browser runs on this computer. Nothing you write is sent anywhere. Wordreach checks each draft. A draft is used only if {group} can read every word and no other names or numbers are in it. Read it before you use it.',
+  writeTheDraft: 'Write the draft',
+  isAModelDraft: {
+    one: 'This is a draft by the browser’s language model; 1 word in it practises this step. Edit it before you use it.',
+    other:
+      'This is a draft by the browser’s language model; {count} words in it practise this step. Edit it before you use it.',
+  },
+  noModelDraft:
+    'The browser’s model wrote no draft that passes the checks. Press “Write a draft for me” to get one made from sentence frames.',
+  modelHasNoRoom:
+    'The browser’s language model cannot take in that many words. Use fewer words, or press “Write a draft for me”.',
   draftFailed: 'The draft could not be written because of a fault in Wordreach: {why} Reload this page.',
 
   // The texts that the editing library shows in the editor field, in the wording of the library

@@ -23,7 +23,7 @@ export const privacy = {
   whatCardsDo:
     'A card changes nothing while something on the page lies over it, or in its first half second in a place. In a frame of another site (in Firefox: in any frame), or on a page that allows no card, use the panel. In Firefox, a page made for it could hide a card for moments that Wordreach does not see, so use the panel on a page you do not trust.',
   model:
-    'If your browser has a language model of its own and you ask for rewritings of a passage, its sentences go to that model on this computer and nowhere else. The browser may download the model first; your text is not part of that.',
+    'If your browser has a language model of its own and you ask for rewritings of a passage, its sentences go to that model on this computer and nowhere else. If you ask it for a draft, the words that the group can read and two names go there. The browser may download the model first; your text is not part of that.',
   pictures:
     'Wordreach reads a picture of text, or a screen, only when you ask for it, and on this computer only. What reads it came with the extension. The picture is in memory until you close its page, and it is not stored. Its text is kept only if you make a passage or a lesson of it, or save it to the shelf.',
   licences: 'Credits and licences',

@@ -201,6 +201,19 @@ export const desk: Translated<typeof english> = {
   wordsNotUsed: 'No se usaron: {words}. El grupo aún no puede leerlas, o no encajan en la historia.',
   tooLittleKnown:
     '{group} puede leer aún muy pocas palabras para un pasaje. Inténtelo de nuevo unos pasos después.',
+  writeWithModel: 'Escribirlo con la IA del navegador',
+  aboutModelDraft:
+    'El modelo de lenguaje de este navegador funciona en este equipo. Nada de lo que escribe se envía a ningún sitio. Wordreach comprueba cada borrador y usa solo uno en el que {group} pueda leer todas las palabras y que no tenga otros nombres ni números. Léalo antes de usarlo.',
+  writeTheDraft: 'Escribir el borrador',
+  isAModelDraft: {
+    one: 'Es un borrador del modelo de lenguaje del navegador; 1 palabra practica este paso. Corríjalo antes de usarlo.',
+    other:
+      'Es un borrador del modelo de lenguaje del navegador; {count} palabras practican este paso. Corríjalo antes de usarlo.',
+  },
+  noModelDraft:
+    'El modelo del navegador no escribió ningún borrador que pase las comprobaciones. Pulse «Escribir un borrador» para obtener uno hecho con modelos de oraciones.',
+  modelHasNoRoom:
+    'El modelo de lenguaje del navegador no admite tantas palabras. Use menos palabras, o pulse «Escribir un borrador».',
   draftFailed: 'No se pudo escribir el borrador por un fallo de Wordreach: {why} Recargue esta página.',
 
   // The texts that the editing library shows in the editor field, in the wording of the library

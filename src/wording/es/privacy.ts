@@ -26,7 +26,7 @@ export const privacy: Translated<typeof english> = {
   whatCardsDo:
     'Una tarjeta no cambia nada mientras algo de la página está encima de ella, ni en su primer medio segundo en un lugar. En un marco de otro sitio (en Firefox: en cualquier marco), o en una página que no admite tarjetas, use el panel. En Firefox, una página hecha para ello podría esconder una tarjeta en momentos que Wordreach no ve; en una página de la que desconfíe, use el panel.',
   model:
-    'Si su navegador tiene un modelo de lenguaje propio y usted pide reescrituras de un pasaje, sus oraciones van a ese modelo en este equipo y a ningún otro sitio. Puede que el navegador descargue antes el modelo; su texto no forma parte de eso.',
+    'Si su navegador tiene un modelo de lenguaje propio y usted pide reescrituras de un pasaje, sus oraciones van a ese modelo en este equipo y a ningún otro sitio. Si le pide un borrador, van allí las palabras que el grupo puede leer y dos nombres. Puede que el navegador descargue antes el modelo; su texto no forma parte de eso.',
   pictures:
     'Wordreach lee una imagen de texto, o una pantalla, solo cuando usted lo pide, y solo en este equipo. El lector viene incluido en la extensión. La imagen está en la memoria hasta que usted cierra su página, y no se guarda. Su texto se guarda solo si hace con él un pasaje o una lección, o si lo guarda en la estantería.',
   licences: 'Créditos y licencias (en inglés)',

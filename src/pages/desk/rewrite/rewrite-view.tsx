@@ -1,9 +1,8 @@
 import { say } from '../../../wording/say.ts';
+import { CancelButton, ModelPart } from '../model/model-part.tsx';
 import type { PassageWord } from '../passage-editor.ts';
 import { listSentences, type PlacedSentence } from './list-sentences.ts';
 import { type RewriteInput, type Rewriting, useRewriting } from './use-rewriting.ts';
-import '../plan/plan.css';
-import './rewrite.css';
 
 interface RewriteViewProps extends RewriteInput {
   /** The word at the cursor. */
@@ -15,8 +14,8 @@ interface RewriteViewProps extends RewriteInput {
  * plan.
  */
 export function RewriteView({ word, ...input }: RewriteViewProps) {
-  const { rewriting, look, start, cancel } = useRewriting(input);
-  const { model, working } = rewriting;
+  const { rewriting, user, start } = useRewriting(input);
+  const { isWorking } = user.work;
   const { text, shade, preTeach } = input;
   const here = word && listSentences(text).find(({ from, to }) => from <= word.from && word.to <= to);
 
@@ -25,62 +24,39 @@ export function RewriteView({ word, ...input }: RewriteViewProps) {
       ({ start: from, end, standing }) =>
         standing === 'beyond' && !preTeach.includes(sentence.slice(from, end).toLowerCase()),
     );
-  const hasModel = model !== null && model !== 'none' && model !== 'unavailable';
   return (
-    <details class="plan" onToggle={(event) => event.currentTarget.open && model === null && look()}>
-      <summary>{say('desk.rewriteWithModel')}</summary>
-      <div class="plan-body">
-        {model !== null && !hasModel && <p class="quiet">{say('desk.noModelHere')}</p>}
-        {hasModel && (
-          <>
-            <p class="quiet">{say('desk.aboutModel')}</p>
-            {model !== 'available' && <p class="quiet">{say('desk.modelToDownload')}</p>}
-            <p class="row">
-              <button
-                type="button"
-                class="action"
-                disabled={working !== null || !here}
-                onClick={() => here && void start([here])}
-              >
-                {say('desk.rewriteSentence')}
-              </button>
-              <button
-                type="button"
-                class="action"
-                disabled={working !== null}
-                onClick={() => void start(listSentences(text).filter(isHard))}
-              >
-                {say('desk.rewriteForGroup')}
-              </button>
-              {working && (
-                <button type="button" class="plain" onClick={cancel}>
-                  {say('desk.cancelRewriting')}
-                </button>
-              )}
-            </p>
-            {!here && <p class="quiet">{say('desk.putCursor')}</p>}
-            <div role="status">{describe(rewriting)}</div>
-          </>
-        )}
-      </div>
-    </details>
+    <ModelPart
+      title={say('desk.rewriteWithModel')}
+      about={say('desk.aboutModel')}
+      user={user}
+      says={describe(rewriting, isWorking)}
+    >
+      <p class="row">
+        <button
+          type="button"
+          class="action"
+          disabled={isWorking || !here}
+          onClick={() => here && void start([here])}
+        >
+          {say('desk.rewriteSentence')}
+        </button>
+        <button
+          type="button"
+          class="action"
+          disabled={isWorking}
+          onClick={() => void start(listSentences(text).filter(isHard))}
+        >
+          {say('desk.rewriteForGroup')}
+        </button>
+        <CancelButton user={user} />
+      </p>
+      {!here && <p class="quiet">{say('desk.putCursor')}</p>}
+    </ModelPart>
   );
 }
 
-function describe({ working, download, found, isDone, asked, fault }: Rewriting) {
-  if (fault !== null) return <p class="note note-wrong">{fault}</p>;
-  if (download && working) {
-    const percent = Math.floor(download.share * 100);
-    return (
-      <p class="rewrite-download">
-        <progress max={1} value={download.share} aria-label={say('desk.downloadingModel', { percent })} />{' '}
-        {download.bytes === null
-          ? say('desk.downloadingModel', { percent })
-          : say('desk.downloadingModelOf', { percent, size: Math.round(download.bytes / 1e6) })}
-      </p>
-    );
-  }
-  if (working) return <p>{say('desk.rewriting', working)}</p>;
+function describe({ number, asked, found, isDone }: Rewriting, isWorking: boolean) {
+  if (isWorking) return <p>{say('desk.rewriting', { number, all: asked })}</p>;
   if (!isDone) return null;
   if (asked === 0) return <p>{say('desk.nothingToRewrite')}</p>;
   return <p>{found.length > 0 ? say('desk.rewritten', { count: found.length }) : say('desk.noRewriting')}</p>;
