@@ -138,8 +138,6 @@ function dividers(text: string): readonly number[] {
     }
     if (char === '(') depth += 1;
     if (char === ')') depth = Math.max(0, depth - 1);
-    // A full stop after brackets ends a sentence, whatever follows: "soft c (city). -dge as in bridge".
-    if (depth === 0 && /^\)\.\s+[-\p{L}]/u.test(text.slice(i, i + 6))) cuts.push(i + 2);
     if (char === '\n') depth = 0;
     // "VC|CV" is one word.
     if (char === '|' && /[VC]/.test(text[i - 1] ?? '') && /[VC]/.test(text[i + 1] ?? '')) continue;
@@ -148,12 +146,21 @@ function dividers(text: string): readonly number[] {
       (/^(?:\.{3}|…)\s/.test(text.slice(i, i + 4)) && depth === 0)
     )
       cuts.push(i + 1);
-    const item = depth === 0 ? itemBehind(text, i) : null;
-    if (item !== null) cuts.push(item);
-    if (char === ' ' && depth === 0 && isSoundBehind(text, i)) cuts.push(i);
+    if (depth === 0) cuts.push(...cutsOutsideBrackets(text, i));
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0 && !isInWords(text, i)))
       cuts.push(i + 1);
   }
+  return cuts;
+}
+
+/** Returns the cuts at a place outside of brackets that other marks than separators show. */
+function cutsOutsideBrackets(text: string, i: number): readonly number[] {
+  const cuts: number[] = [];
+  // A full stop after brackets ends a sentence, whatever follows: "soft c (city). -dge as in bridge".
+  if (/^\)\.\s+[-\p{L}]/u.test(text.slice(i, i + 6))) cuts.push(i + 2);
+  const item = itemBehind(text, i);
+  if (item !== null) cuts.push(item);
+  if (text[i] === ' ' && isSoundBehind(text, i)) cuts.push(i);
   return cuts;
 }
 

@@ -16,7 +16,7 @@ interface OpenStep {
   /** The name in the heading, if lines below it say what is taught. */
   readonly name?: string;
   /** What the heading's line says after its number. */
-  readonly focus?: string;
+  readonly focus?: string | undefined;
 }
 
 /** The number of lines below a heading to search for its content. */
@@ -79,16 +79,14 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
     }
     const read = headingOf(line);
     const isNamed =
-      read.rest !== '' &&
-      !/^(?:label|bullet)$/.test(line.heading) &&
-      isName(read.rest, below(lines, i, line.heading));
-    const whole = line.heading === 'number' ? `${read.title} · ${read.rest}` : line.text;
-    const title = isNamed ? whole.replace(/:$/, '') : read.title;
+      read.rest !== '' && !unnamed.has(line.heading) && isName(read.rest, below(lines, i, line.heading));
+    const title = isNamed ? namedTitle(line, read) : read.title;
     if (line.heading !== 'number') section = line.heading === 'letter' && isNamed ? read.rest : '';
-    const about = [
+    const words = [
       ...(isNamed ? [read.rest] : []),
       ...(section === '' || section === read.rest ? [] : [section]),
     ].join('\n');
+    const about = words === '' ? {} : { about: words };
     const before = steps.at(-1);
     cells.start(steps.at(-1)?.cells);
     if (before !== undefined && before.cells.length === 0 && before.kind !== line.heading) {
@@ -98,15 +96,15 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
         title: both,
         kind: line.heading,
         cells: [],
-        ...(about === '' ? {} : { about }),
+        ...about,
       };
     } else {
-      steps.push({ title, kind: line.heading, cells: [], ...(about === '' ? {} : { about }) });
+      steps.push({ title, kind: line.heading, cells: [], ...about });
     }
     if (read.rest !== '' && !isNamed) {
       cells.read(read.rest, steps.at(-1)!.cells);
-      if (line.heading !== 'label' && line.heading !== 'bullet')
-        steps[steps.length - 1] = { ...steps.at(-1)!, focus: shortTitle(read.rest, line.heading) };
+      const focus = unnamed.has(line.heading) ? undefined : shortTitle(read.rest, line.heading);
+      steps[steps.length - 1] = { ...steps.at(-1)!, focus };
     } else if (isNamed && !parts.has(line.heading) && !isTitle(read.rest))
       steps[steps.length - 1] = { ...steps.at(-1)!, name: read.rest };
   });
@@ -121,6 +119,18 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
       name === undefined ? [] : [{ text: name, kind: 'title', heads: below.length }];
     return { title, cells: [...named, ...below], ...(focus === undefined ? {} : { focus }) };
   });
+}
+
+/** Headings that are content themselves: the name before a colon, and the bullet of a list. */
+const unnamed = new Set(['label', 'bullet']);
+
+/** Returns the title of a step whose heading has a name: with the number before it in a numbered list, or else the whole line. */
+function namedTitle(
+  { heading, text }: Line,
+  read: { readonly title: string; readonly rest: string },
+): string {
+  const whole = heading === 'number' ? `${read.title} · ${read.rest}` : text;
+  return whole.replace(/:$/, '');
 }
 
 /**
