@@ -18,7 +18,7 @@ export const bySight: PartMaker = {
   id: 'by-sight',
   title: 'By-sight words',
   extra: true,
-  use: 'Match the sounds of each word to its letters and mark the part to learn by heart. Then pupils write the word and find it in a text.',
+  use: 'Match the sounds of each word to its letters and mark the part to learn by heart. Then pupils write the word and find it in a row of words.',
   choices: () => [numberChoice('count', 'How many', [2, 3, 4, 5, 6], 3)],
   make(input, chosen, picker) {
     const words = chooseBySight(input, Number(chosen('count')) || 3, picker);

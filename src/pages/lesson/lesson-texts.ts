@@ -116,7 +116,7 @@ export const lessonTexts: ReadonlyMap<string, LabelId> = new Map<string, LabelId
   ],
   ['Pupils read mixed words and write each under its spelling of one sound.', 'lessonLabels.useWordSort'],
   [
-    'Match the sounds of each word to its letters and mark the part to learn by heart. Then pupils write the word and find it in a text.',
+    'Match the sounds of each word to its letters and mark the part to learn by heart. Then pupils write the word and find it in a row of words.',
     'lessonLabels.useBySight',
   ],
   [

@@ -92,7 +92,7 @@ export const lessonLabels = {
     'Teach today’s pattern: say the rule, then pupils sort words that have it and words that do not.',
   useWordSort: 'Pupils read mixed words and write each under its spelling of one sound.',
   useBySight:
-    'Match the sounds of each word to its letters and mark the part to learn by heart. Then pupils write the word and find it in a text.',
+    'Match the sounds of each word to its letters and mark the part to learn by heart. Then pupils write the word and find it in a row of words.',
   useDivision: 'Pupils divide longer words and mark their vowels; your key has the dictionary marks.',
   useCheck:
     'One pupil at a time reads the items aloud, and you note the scores in the class record on your key.',
