@@ -52,8 +52,6 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       piece.words ? [bySightItem(piece.text, 'matched')] : readItems(trimEdges(piece.text), kind, others),
     );
   }
-  if (kind !== 'by-sight' && beside.first !== true && isReviewWeek(text))
-    return [item(text.trim(), 'ignored')];
   const clauses = cutClauses(text, onlyAffixes.test(text) ? 'patterns' : kind);
   const apart = shownApart(clauses.map((clause) => clause.text));
   const contracted =

@@ -1,6 +1,6 @@
 import type { Speech } from '../accent/speech.ts';
 import { describeError } from '../describe-error.ts';
-import { splitKey } from '../homographs/word-key.ts';
+import { type KeyParts, splitKey } from '../homographs/word-key.ts';
 import type { MadeOf, PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
 import { missingOf, neededOf } from './fine-needs.ts';
@@ -107,11 +107,7 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
  * Returns the verdict on a word that the group neither skips nor knows by sight. The verdict follows from the readings
  * of the word.
  */
-function judgeReadings(
-  parts: ReturnType<typeof splitKey>,
-  analysis: WeighedWord,
-  group: CompiledGroup,
-): Verdict {
+function judgeReadings(parts: KeyParts, analysis: WeighedWord, group: CompiledGroup): Verdict {
   const attempts = analysis.readings
     .filter(({ source }) => source !== 'none')
     .map((reading) => ({ reading, missing: missingOf(reading, group) }));
