@@ -40,7 +40,7 @@ export { parseSequence } from './standing/parse-sequence.ts';
 export { hasBit } from './standing/pattern-bits.ts';
 export { isBlend } from './standing/pattern-roles.ts';
 export { remember, rememberFor } from './standing/remember.ts';
-export { rememberAnalyses } from './standing/remember-analyses.ts';
+export { rememberWeighed } from './standing/remember-weighed.ts';
 export { unknownName } from './standing/unknown-name.ts';
 export { createReporter, tallyText, vet, type WordCounts } from './standing/vet.ts';
 export { standsBeforeName } from './text/abbreviations.ts';

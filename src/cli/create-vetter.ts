@@ -5,7 +5,7 @@ import {
   createClimber,
   createJudge,
   createReporter,
-  rememberAnalyses,
+  rememberWeighed,
 } from '../analyze/index.ts';
 import { countWords, expectWords, shareOf } from './count-words.ts';
 import { describePattern } from './describe-pattern.ts';
@@ -49,7 +49,7 @@ export function createVetter(
   let known = 0;
 
   function makeReporters(): { reportOn: ReturnType<typeof createReporter>; climber: Climber }[] {
-    const analyzer = rememberAnalyses(engine);
+    const analyzer = rememberWeighed(engine);
     return groups.map(({ group, sequence }) => ({
       reportOn: createReporter(createJudge(analyzer, compileGroup(group, sequence)), { words }),
       climber: createClimber(analyzer, group, sequence),

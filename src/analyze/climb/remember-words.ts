@@ -17,16 +17,12 @@ export interface WordWeigher {
  * its requirements.
  */
 export function rememberWords(analyzer: WordSource): WordWeigher {
-  const others = new Map<string, WordWeigher>();
+  const others = remember(rememberWords);
   const weigher: WordWeigher = {
     weigh: remember((key: WordKey) => needsOfWord(key, analyzer.analyze(key))),
     speaking(speech) {
       const spoken = analyzer.speaking?.(speech) ?? analyzer;
-      if (spoken === analyzer) return weigher;
-      const name = `${speech.accent} ${speech.bath}`;
-      const made = others.get(name) ?? rememberWords(spoken);
-      others.set(name, made);
-      return made;
+      return spoken === analyzer ? weigher : others(spoken);
     },
   };
   return weigher;

@@ -5,7 +5,7 @@ import { createClimber } from '../climb/create-climber.ts';
 import type { Group, PartNeeds, Sequence, WordKey } from '../types.ts';
 import { compileGroup } from './compile-group.ts';
 import { createJudge } from './judge.ts';
-import { rememberAnalyses } from './remember-analyses.ts';
+import { rememberWeighed } from './remember-weighed.ts';
 
 const want = ['w', 'a-after-w', 'n', 't', 'end-nt'];
 const wanted: PartNeeds = {
@@ -148,7 +148,7 @@ test('a word is analysed only once, even for the judges of other groups', () => 
 
 test('judges and climbers that share cached analyses analyse a word only once', () => {
   const asked: WordKey[] = [];
-  const remembering = rememberAnalyses({
+  const remembering = rememberWeighed({
     analyze(key: WordKey) {
       asked.push(key);
       return analyzer.analyze(key);

@@ -8,9 +8,9 @@ import { weighWord } from './weigh-word.ts';
  * Creates an analyser that caches the data of each word on which standings depend. Several judges and climbs of the
  * same words share the cache. Analysing a word takes a hundred times as long as looking at its requirements.
  */
-export function rememberAnalyses(analyzer: WordSource): WordSource {
+export function rememberWeighed(analyzer: WordSource): WordSource {
   const recall = remember((key: WordKey) => weighWord(analyzer.analyze(key)));
-  const others = remember((spoken: WordSource) => rememberAnalyses(spoken));
+  const others = remember(rememberWeighed);
   const remembering: WordSource = {
     analyze: recall,
     recall,
