@@ -24,6 +24,9 @@ export interface RewriteTools {
   ) => readonly { readonly text: string; readonly reads: boolean }[];
 }
 
+/** The most words of a sentence that the model writes, if the teacher sets no other limit. */
+export const LONGEST_SENTENCE = 15;
+
 /** One sentence to be rewritten, with its context. */
 export interface RewriteTask {
   readonly sentence: string;

@@ -13,9 +13,14 @@ import {
 } from '../../lesson/begin-passage/index.ts';
 import { createKnownWords, createPicker, findFocus } from '../../lesson/index.ts';
 import { createShader } from '../../passage/shade-line.ts';
-import { type DraftTask, type DraftTools, type JudgedDraft, writeDraft } from '../../rewrite/index.ts';
+import {
+  type DraftTask,
+  type DraftTools,
+  type JudgedDraft,
+  LONGEST_SENTENCE,
+  writeDraft,
+} from '../../rewrite/index.ts';
 import { say } from '../../wording/say.ts';
-import { LONGEST } from './rewrite/use-rewriting.ts';
 
 /** The wishes for a draft. The same `version` gives the same draft, or the same story to the model. */
 export interface DraftWish {
@@ -50,7 +55,7 @@ export async function draftByModel(
   if (!story) return 'little';
   const shader = createShader(judge);
   const tools: DraftTools = { ...story, read: (text) => readAll(text, shader(text)) };
-  const task: DraftTask = { ...story, fewest: FEWEST_WORDS, most: MOST_WORDS, longest: LONGEST };
+  const task: DraftTask = { ...story, fewest: FEWEST_WORDS, most: MOST_WORDS, longest: LONGEST_SENTENCE };
   for (let most = MOST_GIVEN; most >= FEWEST_GIVEN; most /= 2) {
     try {
       const model = await opening;

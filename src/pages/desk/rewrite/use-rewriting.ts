@@ -2,7 +2,13 @@ import { useState } from 'preact/hooks';
 import type { Analyzer, Judge } from '../../../analyze/index.ts';
 import { loadSwapper } from '../../../host/data/load-swapper.ts';
 import type { ShadedLine } from '../../../passage/shade-line.ts';
-import { findNames, INSTRUCTIONS, type JudgedCandidate, rewriteSentence } from '../../../rewrite/index.ts';
+import {
+  findNames,
+  INSTRUCTIONS,
+  type JudgedCandidate,
+  LONGEST_SENTENCE,
+  rewriteSentence,
+} from '../../../rewrite/index.ts';
 import { type ModelUser, useModel } from '../model/use-model.ts';
 import type { PlacedSentence } from './list-sentences.ts';
 import { makeTools } from './make-tools.ts';
@@ -30,14 +36,11 @@ export interface RewriteInput {
   readonly judge: Judge;
   readonly engine: Analyzer;
   readonly preTeach: readonly string[];
-  /** The most words a sentence should have; null applies `LONGEST`. */
+  /** The most words a sentence should have; null applies `LONGEST_SENTENCE`. */
   readonly longest: number | null;
   /** Called once with all rewritings found, even when a fault or a cancel ended the search. */
   readonly onFound: (found: readonly Rewritten[]) => void;
 }
-
-/** The longest sentence for anyone who is learning to read, in words; our own figure. */
-export const LONGEST = 15;
 
 const NOTHING: Rewriting = { number: 1, asked: 0, found: [], isDone: false };
 
@@ -74,7 +77,7 @@ export function useRewriting(input: RewriteInput): {
           after: sentence.after,
           names,
           preTeach,
-          longest: longest ?? LONGEST,
+          longest: longest ?? LONGEST_SENTENCE,
         };
         const candidates = await rewriteSentence(task, tools, model.ask, signal);
         if (candidates.length === 0) continue;
