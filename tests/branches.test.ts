@@ -29,7 +29,7 @@ const KNOWN: Readonly<Record<string, number>> = {
   'src/analyze/sequence-import/notation-word-parts.ts rimeList': 20,
   'src/analyze/sequence-import/notation-word-parts.ts rootsByName': 34,
   'src/analyze/sequence-import/read-items.ts chunkItem': 23,
-  'src/analyze/sequence-import/read-items.ts ofPhrases': 25,
+  'src/analyze/sequence-import/chunk-meaning.ts ofPhrases': 25,
   'src/analyze/sequence-import/read-list.ts ': 21,
   'src/analyze/sequence-import/read-sign.ts readSign': 24,
   'src/analyze/sequence-import/read-table.ts readTable': 25,

@@ -120,3 +120,7 @@ export interface NotationRule {
   /** Returns the lexemes that replace the `taken` lexemes from `i` on. Returns null if the rule does not apply. */
   readonly applies: NotationReader;
 }
+
+/** Whether a lexeme separates the items of a list: a comma, and, or. */
+export const divides = (lexeme: Lexeme | undefined) =>
+  lexeme?.kind === 'break' || (lexeme?.kind === 'word' && /^(?:and|or)$/.test(lexeme.text));

@@ -1,5 +1,5 @@
 import type { PatternId } from '../types.ts';
-import { inPlace, type Notation, wordAt } from './match-words.ts';
+import { divides, inPlace, type Notation, wordAt } from './match-words.ts';
 import { findPhrase, LONGEST_PHRASE } from './phrases.ts';
 import { familyMember, findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
@@ -138,7 +138,7 @@ export function listedTypes(lexemes: readonly Lexeme[], i: number): Notation | n
   let types = 0;
   let at = named ? i + 3 : i;
   while (at < lexemes.length && lexemes[at]!.kind !== 'close') {
-    if (lexemes[at]!.kind === 'break' || /^(?:and|or)$/.test(wordAt(lexemes, at))) {
+    if (divides(lexemes[at])) {
       given.push(lexemes[at]!);
       at += 1;
       continue;

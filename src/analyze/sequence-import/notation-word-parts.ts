@@ -1,6 +1,6 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
-import { type Notation, wordAt } from './match-words.ts';
+import { divides, type Notation, wordAt } from './match-words.ts';
 import { findSpelling, rimes } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
@@ -55,8 +55,6 @@ export function unitEndings(lexemes: readonly Lexeme[], i: number): Notation | n
 
 const isAffix = (letters: string) =>
   findSpelling(letters, 'suffix')?.usual.some((id) => familyOf.get(id) === 'suffix') === true;
-const divides = (lexeme: Lexeme | undefined) =>
-  lexeme?.kind === 'break' || (lexeme?.kind === 'word' && /^(?:and|or)$/.test(lexeme.text));
 
 /**
  * Reads the rhyming endings of words: "-op, -ot", "-ake, -ame", "-ight". At least one ending of the list must not be a
