@@ -44,7 +44,7 @@ export interface WordToRequire {
  *
  * - A whole word needs the patterns of its units, the blends of its base and its length in syllables. A longer word
  * also needs its syllable types.
- * - A word built from others needs the patterns of its parts and those of the joining: its ending or beginning, the
+ * - A word built from others needs the patterns of its parts and the patterns of the joining: its ending or beginning, the
  * spelling change, its kind (compound, contraction, possessive), and letters with another sound than in the parts. So
  * funnier needs funny, -er and y to i, and nothing more.
  * - A word that only derives from another (confusion) needs the patterns of its own letters.

@@ -91,7 +91,7 @@ export const SUFFIX_BASE_RULES: readonly SuffixBaseRule[] = [
     believes: false,
   },
   {
-    name: '-s: no other sounds than those of a short base, or in a listed word that is commoner',
+    name: '-s: no base with other sounds, where the base is short or the listed word is commoner',
     example: 'does = doe + s: no',
     counterExample: 'days = day + s',
     applies: (place) =>
