@@ -17,6 +17,16 @@ export interface ShadedLine extends CutLine {
 /** Returns the shaded words of one line of a text. */
 export type ShadeLine = (line: string) => ShadedLine;
 
+/** Returns the shaded words of all lines of a text. Offsets are into the whole text. */
+export function shadeText(text: string, shade: ShadeLine): ShadedWord[] {
+  let at = 0;
+  return text.split('\n').flatMap((line) => {
+    const from = at;
+    at += line.length + 1;
+    return shade(line).words.map((word) => ({ ...word, start: word.start + from, end: word.end + from }));
+  });
+}
+
 /** The maximum number of cached lines. */
 const MOST = 20_000;
 

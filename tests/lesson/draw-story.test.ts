@@ -3,7 +3,7 @@ import { readUnfitWords } from '../../src/data/read-unfit-words.ts';
 import { readWordList } from '../../src/data/read-word-list.ts';
 import { beginPassage, drawStory } from '../../src/lesson/begin-passage/index.ts';
 import { createPicker } from '../../src/lesson/index.ts';
-import { createShader } from '../../src/passage/shade-line.ts';
+import { createShader, shadeText } from '../../src/passage/shade-line.ts';
 import { createDraftJudge } from '../../src/rewrite/judge-draft.ts';
 import { lessonInput, sequences, someSteps } from './load-lesson.ts';
 
@@ -105,24 +105,10 @@ test('the drafts made from frames pass the checks for the drafts of a model', ()
         most: 120,
         longest: 20,
       },
-      { ...story, read: (text) => readAll(text, shade) },
+      { ...story, read: (text) => shadeText(text, shade(text)) },
     )(passage);
     // The frames choose a place of their own.
     const faults = judged.faults.filter((fault) => fault !== 'place-missing');
     expect({ faults, hard: judged.hard }, `${id} ${step}: ${passage.text}`).toEqual({ faults: [], hard: [] });
   }
 });
-
-function readAll(text: string, shader: ReturnType<typeof createShader>) {
-  const shade = shader(text);
-  let from = 0;
-  return text.split('\n').flatMap((line) => {
-    const words = shade(line).words.map(({ start, end, standing }) => ({
-      start: start + from,
-      end: end + from,
-      standing,
-    }));
-    from += line.length + 1;
-    return words;
-  });
-}

@@ -12,7 +12,7 @@ import {
   MOST_WORDS,
 } from '../../lesson/begin-passage/index.ts';
 import { createKnownWords, createPicker, findFocus } from '../../lesson/index.ts';
-import { createShader } from '../../passage/shade-line.ts';
+import { createShader, shadeText } from '../../passage/shade-line.ts';
 import {
   type DraftTask,
   type DraftTools,
@@ -54,7 +54,7 @@ export async function draftByModel(
   const story = drawStory(known, rest, createPicker(wish.version, 'begin a passage'));
   if (!story) return 'little';
   const shader = createShader(judge);
-  const tools: DraftTools = { ...story, read: (text) => readAll(text, shader(text)) };
+  const tools: DraftTools = { ...story, read: (text) => shadeText(text, shader(text)) };
   const task: DraftTask = { ...story, fewest: FEWEST_WORDS, most: MOST_WORDS, longest: LONGEST_SENTENCE };
   for (let most = MOST_GIVEN; most >= FEWEST_GIVEN; most /= 2) {
     try {
@@ -75,21 +75,4 @@ async function prepare({ group: given, sequence, topic }: DraftWish) {
   const judge = createJudge(engine, compileGroup(group, sequence));
   const known = createKnownWords(bank, engine)(judge);
   return { known, judge, names: group.names, focus: findFocus(group, sequence, known.knows), topic };
-}
-
-/** The words of all lines, with their places in the whole text. */
-function readAll(
-  text: string,
-  shade: ReturnType<ReturnType<typeof createShader>>,
-): ReturnType<DraftTools['read']> {
-  let from = 0;
-  return text.split('\n').flatMap((line) => {
-    const at = from;
-    from += line.length + 1;
-    return shade(line).words.map(({ start, end, standing }) => ({
-      start: at + start,
-      end: at + end,
-      standing,
-    }));
-  });
 }

@@ -1,7 +1,7 @@
 import type { Judge } from '../../analyze/index.ts';
 import { settleCounts, tallyText } from '../../analyze/index.ts';
 import type { PatternId, Standing, Tally, WordKey } from '../../analyze/types.ts';
-import type { ShadeLine } from '../../passage/shade-line.ts';
+import { type ShadedWord, type ShadeLine, shadeText } from '../../passage/shade-line.ts';
 import type { ScreenLine } from '../../picture/join-screens.ts';
 import type { Box } from '../../picture/picture-reading.ts';
 import { listWritten, matchWords } from './match-words.ts';
@@ -52,7 +52,7 @@ export function shadePictures(
     words.map((word) => word.text),
     written.map((word) => word.text),
   );
-  const judged = judgeText(text, shade);
+  const judged = shadeText(text, shade);
   // Both lists are in the order of the text.
   let next = 0;
   const insides = written.map(({ end }) => {
@@ -83,31 +83,10 @@ export function markName({ screen, box }: Pick<PictureMark, 'screen' | 'box'>): 
   return `${screen} ${box.left} ${box.top}`;
 }
 
-interface JudgedWord {
-  readonly start: number;
-  readonly end: number;
-  readonly key: WordKey;
-  readonly standing: Standing;
-}
-
-function judgeText(text: string, shade: ShadeLine): JudgedWord[] {
-  let at = 0;
-  return text.split('\n').flatMap((line) => {
-    const from = at;
-    at += line.length + 1;
-    return shade(line).words.map(({ start, end, key, standing }) => ({
-      start: start + from,
-      end: end + from,
-      key,
-      standing,
-    }));
-  });
-}
-
 /** Returns the figures. A word that is beyond the group and has an unsure reading counts as unsure. */
 function tally(
-  judged: readonly JudgedWord[],
-  open: ReadonlySet<JudgedWord>,
+  judged: readonly ShadedWord[],
+  open: ReadonlySet<ShadedWord>,
   text: string,
   shade: ShadeLine,
   judge: Judge,
