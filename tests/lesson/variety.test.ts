@@ -88,12 +88,14 @@ describe.each(['american', 'british'] as const)('a group taught %s English', (ac
   test('gets begun passages without a word of the other English', { timeout: 300_000 }, () => {
     let begun = 0;
     for (const { known, group, focus } of inputs) {
-      const passage = beginPassage(known, { names: group.names, focus }, createPicker(1, 'variety'));
-      if (!passage) continue;
-      begun++;
-      expect(othersIn(plainly(`${passage.title} ${passage.text}`))).toEqual([]);
+      for (let seed = 1; seed <= 2; seed++) {
+        const passage = beginPassage(known, { names: group.names, focus }, createPicker(seed, 'variety'));
+        if (!passage) continue;
+        begun++;
+        expect(othersIn(plainly(`${passage.title} ${passage.text}`))).toEqual([]);
+      }
     }
-    expect(begun).toBeGreaterThan(20);
+    expect(begun).toBeGreaterThan(40);
   });
 });
 
