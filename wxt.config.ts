@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'wxt';
+import { makePatternsLate } from './src/tools/make-patterns-late.ts';
 import { openUmdHeads } from './src/tools/open-umd-heads.ts';
 import { settleZip } from './src/tools/settle-zip.ts';
 import { writeInAscii } from './src/tools/write-in-ascii.ts';
@@ -48,7 +49,12 @@ export default defineConfig({
   publicDir: 'public',
   imports: false,
   vite: () => ({
-    plugins: [openUmdHeads(), gatherPackages(root, bundled), writeInAscii()],
+    plugins: [
+      openUmdHeads(),
+      gatherPackages(root, bundled),
+      makePatternsLate(join(root, 'src')),
+      writeInAscii(),
+    ],
     worker: { format: 'es', plugins: () => [gatherPackages(root, bundled)] },
   }),
   zip: {
