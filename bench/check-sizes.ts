@@ -16,6 +16,7 @@ const LIMITS: Readonly<Record<string, number>> = {
   'page-article.js': 25,
   'page-card.js': 25,
   'page-plain-card.js': 25,
+  'page-unread.js': 25,
   'page-veil.js': 25,
   'card.html': 40,
   'sidepanel.html': 40,
@@ -49,6 +50,7 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   'page-article.js': ['@mozilla/readability'],
   'page-card.js': [],
   'page-plain-card.js': ['preact'],
+  'page-unread.js': [],
   'page-veil.js': [],
   'background.js': ['webextension-polyfill'],
 };

@@ -33,9 +33,9 @@ export async function measureHighlighter(
     const found: Record<'ours' | 'list' | 'pattern', Highlighting>[] = [];
     for (let run = 0; run <= count; run++) {
       const shade = await engine.shade();
-      const now = engine.markedWords();
+      const now = await engine.markedWords();
       const reshade = await engine.reshade(18);
-      const next = engine.markedWords();
+      const next = await engine.markedWords();
       const ours = { shade, reshade, added: all.length - before };
       await engine.reshade(12);
       await engine.stop();

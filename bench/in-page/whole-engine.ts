@@ -1,6 +1,7 @@
 import { splitKey } from '../../src/analyze/index.ts';
 import type { JudgeWords, WordsJudged } from '../../src/contract/page-contract.ts';
 import { startOverlay } from '../../src/overlay/start-overlay.ts';
+import { watchUnreadText } from '../../src/overlay/watch-unread-text.ts';
 import type { ToJudge } from './judge-worker.ts';
 import { openJudges } from './open-judges.ts';
 
@@ -14,9 +15,9 @@ export interface WholeEngine {
   /** Shades again for a group that was taught something else. */
   reshade(step: number): Promise<number>;
   /** Returns the number of words of the page, and the number of marked words. */
-  count(): { words: number; marked: number };
+  count(): Promise<{ words: number; marked: number }>;
   /** Returns the distinct words that have a mark anywhere on the page, near the view or not, in the spelling of keys. */
-  markedWords(): string[];
+  markedWords(): Promise<string[]>;
   stop(): Promise<void>;
 }
 
@@ -34,6 +35,7 @@ export function openEngine(table: Uint8Array, sequence: unknown, worker: string)
         scope: 'page',
         judge: (words) => ask(step, words),
         loadFindArticle: async () => async () => null,
+        loadWatchUnread: async () => watchUnreadText,
         signal: stop.signal,
       });
       running = { overlay, stop };
@@ -46,15 +48,16 @@ export function openEngine(table: Uint8Array, sequence: unknown, worker: string)
       await running!.overlay.rejudge();
       return performance.now() - start;
     },
-    count() {
-      const words = running!.overlay.words().words.reduce((sum, [, count]) => sum + count, 0);
+    async count() {
+      const { words: counts } = await running!.overlay.words();
+      const words = counts.reduce((sum, [, count]) => sum + count, 0);
       const marked = ['wr-1', 'wr-2', 'wr-3'].map((name) => CSS.highlights.get(name)?.size ?? 0);
       return { words, marked: marked.reduce((sum, size) => sum + size) };
     },
-    markedWords() {
+    async markedWords() {
       const isMarked = new Set(['beyond', 'fresh', 'unsure']);
       const judge = judgeAt(step);
-      const keys = running!.overlay.words().words.map(([key]) => key);
+      const keys = (await running!.overlay.words()).words.map(([key]) => key);
       return [
         ...new Set(keys.filter((key) => isMarked.has(judge(key).standing)).map((key) => splitKey(key).word)),
       ];

@@ -188,15 +188,18 @@ export interface NthPlace {
 
 /**
  * The parts of the content script that are loaded into a page only when the page needs them: the finder of the article,
- * the cards, cards without a frame, and the layer of marks that the page cannot see.
+ * the cards, cards without a frame, the layer of marks that the page cannot see, and the search for text that is not
+ * read.
  */
-export type PagePart = 'article' | 'card' | 'plain-card' | 'veil';
+export type PagePart = 'article' | 'card' | 'plain-card' | 'veil' | 'unread';
 
 /** The shading of one page with its word cards. */
 export interface ShadedPage {
   /** Resolves when the page has been read once. Rejects if its words could not be judged at that time. */
+  readonly read: Promise<void>;
+  /** Resolves when the words in view are marked too. Rejects as `read` does. */
   readonly ready: Promise<void>;
-  words(): FrameWords;
+  words(): Promise<FrameWords>;
   /** Requests all standings again, because the group or its taught patterns have changed. */
   rejudge(): Promise<void>;
   /** Scrolls to a place and marks it for a moment, if it exists. Returns the number of places of the word. */

@@ -31,7 +31,7 @@ const LONGEST = 200_000;
  */
 export async function findArticle(doc: Document, isLarge = isTooLarge(doc)): Promise<Article | null> {
   await nextTurn();
-  const found = isLarge ? wholeOf(doc, findByParagraphs(doc)) : findByLibrary(doc);
+  const found = isLarge ? wholeOf(doc, findByParagraphs(doc)) : await findByLibrary(doc);
   if (!found) return null;
   await nextTurn();
   const story = isLarge ? found.texts : putBack(found.texts);
@@ -68,13 +68,14 @@ function isTooLarge(doc: Document): boolean {
  * Finds the article with Readability on a copy of the page. The texts of the copy are mapped back to the page's own
  * texts by walking through the page and its copy in parallel.
  */
-function findByLibrary(doc: Document): Article | null {
+async function findByLibrary(doc: Document): Promise<Article | null> {
   const copy = doc.cloneNode(true) as Document;
   const original = new Map<Node, Text>();
   const here = doc.createTreeWalker(doc, NodeFilter.SHOW_TEXT);
   const there = copy.createTreeWalker(copy, NodeFilter.SHOW_TEXT);
   while (here.nextNode() && there.nextNode()) original.set(there.currentNode, here.currentNode as Text);
   const parts = numberParts(doc, copy);
+  await nextTurn();
   const article = new Readability<Node>(copy, { serializer: (node) => node }).parse();
   if (!article?.content) return null;
   const texts = leadBack(textsIn(article.content), original, parts);

@@ -1,11 +1,7 @@
 import { findMainElement } from './find-main-element.ts';
+import { isStoryParagraph } from './is-story-paragraph.ts';
 import { own } from './own.ts';
 
-/** Selects parts whose paragraphs do not belong to a story. */
-const BESIDE =
-  'nav, aside, footer, form, dialog, [role="navigation"], [role="complementary"], [role="contentinfo"], [hidden], [class*="comment" i], [id*="comment" i], [class*="related" i]';
-/** The least length of a paragraph in characters. Most of its characters must be outside links. */
-const LONG = 80;
 /** The story’s part is the smallest one with at least this share of the letters of all paragraphs. */
 const MOST = 0.6;
 
@@ -19,13 +15,8 @@ export function findByParagraphs(doc: Document): Element | null {
   const letters = new Map<Element, number>();
   let all = 0;
   for (const paragraph of main.querySelectorAll('p')) {
+    if (!isStoryParagraph(paragraph)) continue;
     const { length } = (paragraph.textContent ?? '').trim();
-    if (length < LONG || paragraph.closest(BESIDE)) continue;
-    const linked = [...paragraph.querySelectorAll('a')].reduce(
-      (sum, { textContent }) => sum + (textContent?.length ?? 0),
-      0,
-    );
-    if (linked > length / 2) continue;
     all += length;
     for (let at = own(paragraph).parentElement; at; at = own(at).parentElement)
       letters.set(at, (letters.get(at) ?? 0) + length);

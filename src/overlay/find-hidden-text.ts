@@ -1,6 +1,7 @@
 import type { HiddenText } from '../contract/page-contract.ts';
 import { own } from './own.ts';
 import type { ReadBlock } from './page-text.ts';
+import { nextTurn, workInSlices } from './work-in-slices.ts';
 
 /**
  * The greatest number of blocks that are checked, because the position of each block must be requested from the
@@ -16,63 +17,90 @@ const SEE_THROUGH = /^rgba\(.*, 0(?:\.[0-4]\d*)?\)$|\/ 0(?:\.[0-4]\d*)?\)$/;
 /** The vertical extent of a text in its scrolling box, in CSS pixels from the beginning of the box. */
 type Stretch = readonly [top: number, bottom: number];
 
-/** Finds out where the checked text is drawn and whether some text is hidden. The page is not changed. */
-export function findHiddenText(doc: Document, blocks: ReadonlySet<ReadBlock>): HiddenText {
+/** Finds out, in slices, where the checked text is drawn and whether some text is hidden. The page is not changed. */
+export async function findHiddenText(
+  doc: Document,
+  blocks: ReadonlySet<ReadBlock>,
+  signal: AbortSignal,
+): Promise<HiddenText> {
   const paid = isPaid(doc);
   if (blocks.size > MOST_BLOCKS) return { covered: 0, rows: saysMoreRows(doc), paid };
-  const boxes = createBoxes(doc);
   const scrollers = new Map<Element, Stretch[]>();
   let covered = 0;
-  for (const { nodes, words } of blocks) {
+  const look = ([boxes, { nodes, words }]: [Boxes, ReadBlock]): void => {
+    if (!nodes[0]!.isConnected) return;
     const element = elementAround(nodes[0]!) ?? doc.body;
-    const range = doc.createRange();
-    range.setStartBefore(nodes[0]!);
-    range.setEndAfter(nodes.at(-1)!);
-    const box = range.getBoundingClientRect();
-    if (box.height === 0) continue;
+    const box = boxes.boxOf(nodes);
+    if (box.height === 0) return;
     const { cut, scroller } = boxes.lookAround(element, box);
     const hidden = isUnderSomething(doc, element, box) ? 1 : cut;
     covered += Math.round(words.words.length * hidden);
     const begin = boxes.beginOf(scroller);
-    const known = scrollers.get(scroller) ?? [];
-    scrollers.set(scroller, [...known, [box.top - begin, box.bottom - begin]]);
+    const known = scrollers.get(scroller);
+    const stretch: Stretch = [box.top - begin, box.bottom - begin];
+    if (known) known.push(stretch);
+    else scrollers.set(scroller, [stretch]);
+  };
+  // The page may be scrolled between two slices, so each slice asks for the boxes anew.
+  let boxes = createBoxes(doc);
+  function* withBoxes(): Generator<[Boxes, ReadBlock]> {
+    for (const block of blocks) yield [boxes, block];
   }
+  const turn = async (): Promise<void> => {
+    await nextTurn();
+    boxes = createBoxes(doc);
+  };
+  await workInSlices(withBoxes(), look, signal, turn);
   const isEmpty = [...scrollers].some(([scroller, texts]) =>
     hasEmptyStretch(scroller, texts, boxes.beginOf(scroller)),
   );
   return { covered, rows: isEmpty || saysMoreRows(doc), paid };
 }
 
-/** Reads once for each box of the page how the box shows its content. */
+type Boxes = ReturnType<typeof createBoxes>;
+
+/** Reads once for each box of the page how the box shows its content. The answers hold until the page can run again. */
 function createBoxes(doc: Document) {
   const page = doc.scrollingElement ?? doc.documentElement;
-  const known = new Map<Element, { kind: 'shows' | 'cuts' | 'scrolls'; isFixed: boolean; box: DOMRect }>();
+  const range = doc.createRange();
+  const view = doc.documentElement.clientHeight;
+  const known = new Map<Element, { kind: 'shows' | 'cuts' | 'scrolls'; isFixed: boolean }>();
+  const boxes = new Map<Element, DOMRect>();
+  const begins = new Map<Element, number>();
   function ask(element: Element) {
     const before = known.get(element);
     if (before) return before;
     const { overflowY, position } = getComputedStyle(element);
-    const { scrollHeight, clientHeight } = own(element);
-    const scrolls = /auto|scroll/.test(overflowY) && scrollHeight > clientHeight;
-    const cuts = /hidden|clip/.test(overflowY) && clientHeight > 1;
-    const kind = scrolls ? 'scrolls' : cuts ? 'cuts' : 'shows';
-    const found = { kind, isFixed: position === 'fixed', box: own(element).getBoundingClientRect() } as const;
+    const kind = overflowY === 'visible' ? 'shows' : kindOf(own(element), overflowY);
+    const found = { kind, isFixed: position === 'fixed' } as const;
     known.set(element, found);
     return found;
   }
+  function boxOf(element: Element): DOMRect {
+    const box = boxes.get(element) ?? own(element).getBoundingClientRect();
+    boxes.set(element, box);
+    return box;
+  }
   return {
+    /** Returns the box around all the texts of a block. */
+    boxOf(nodes: readonly Text[]): DOMRect {
+      range.setStartBefore(nodes[0]!);
+      range.setEndAfter(nodes.at(-1)!);
+      return range.getBoundingClientRect();
+    },
     /** Returns the share of a text that a box around it cuts off for good, from 0 to 1, and the nearest scrolling box. */
     lookAround(element: Element, text: DOMRect): { cut: number; scroller: Element } {
       let shown = text;
       let scroller: Element | undefined;
       let cut = 0;
       for (let at: Element | null = element; at; at = elementAround(at)) {
-        const { kind, isFixed, box } = ask(at);
+        const { kind, isFixed } = ask(at);
         const isPage = at === doc.body || at === doc.documentElement;
         if (kind === 'scrolls' && !isPage) {
           scroller ??= at;
-          shown = box;
+          shown = boxOf(at);
         } else if (kind === 'cuts') {
-          const end = isPage ? doc.documentElement.clientHeight : box.bottom;
+          const end = isPage ? view : boxOf(at).bottom;
           const over = (shown.bottom - end) / shown.height;
           cut = Math.max(cut, Math.min(over, 1));
         }
@@ -80,8 +108,19 @@ function createBoxes(doc: Document) {
       }
       return { cut, scroller: scroller ?? page };
     },
-    beginOf: (scroller: Element) => (scroller === page ? 0 : ask(scroller).box.top) - own(scroller).scrollTop,
+    /** Returns the top of a scrolling box's content, in CSS pixels from the top of the view. */
+    beginOf(scroller: Element): number {
+      const begin =
+        begins.get(scroller) ?? (scroller === page ? 0 : boxOf(scroller).top) - own(scroller).scrollTop;
+      begins.set(scroller, begin);
+      return begin;
+    },
   };
+}
+
+function kindOf(element: Element, overflowY: string): 'shows' | 'cuts' | 'scrolls' {
+  if (/auto|scroll/.test(overflowY)) return element.scrollHeight > element.clientHeight ? 'scrolls' : 'shows';
+  return /hidden|clip/.test(overflowY) && element.clientHeight > 1 ? 'cuts' : 'shows';
 }
 
 /**

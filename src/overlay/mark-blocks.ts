@@ -1,8 +1,8 @@
 import type { BlockWords } from './find-places.ts';
 import { findWordsInView, type WordSpan } from './find-words-in-view.ts';
+import { own } from './own.ts';
 import type { ReadBlock } from './page-text.ts';
 import { isMarked, type Painter } from './paint-standings.ts';
-import { watchNearness } from './watch-nearness.ts';
 import { watchStillness } from './watch-stillness.ts';
 import { workInSlices } from './work-in-slices.ts';
 
@@ -11,15 +11,14 @@ export interface BlockMarks {
   /** Whether words inside this node would be marked now. */
   isNear(within: Node): boolean;
   /**
-   * Takes charge of a block. `refreshAll` marks the block first. From then on, the block is marked whenever it comes
-   * near the view.
+   * Takes charge of a block, which is near the view or not. `refresh` marks the block first. From then on, the block is
+   * marked whenever it comes near the view.
    */
-  add(block: ReadBlock): void;
-  /**
-   * Marks blocks by the current standings of their words, if the blocks are near the view or the page is still. The
-   * page can run in between.
-   */
-  refreshAll(blocks: Iterable<ReadBlock>, isWanted: (block: ReadBlock) => boolean): Promise<void>;
+  add(block: ReadBlock, isNear?: boolean): void;
+  /** Marks the wanted blocks by the current standings of their words, if the blocks are near the view. */
+  refresh(blocks: Iterable<ReadBlock>, isWanted: (block: ReadBlock) => boolean): void;
+  /** Resolves when no block waits for its marks. */
+  whenMarked(): Promise<void>;
   drop(block: ReadBlock): void;
   /** Reports that something on the page has changed. */
   noteChange(): void;
@@ -36,15 +35,21 @@ const MOST = 1000;
 /** The greatest number of marked words in a block, however small the letters. The limit also holds for a printed block. */
 const MOST_AT_ALL = 4000;
 /**
- * The greatest number of blocks on a page that is marked as a whole. On a page with more blocks (the paragraphs of a
- * long book), only blocks near the view are marked, because each mark takes memory.
+ * The greatest number of marks on a still page that is marked as a whole. With each frame in which marks change, the
+ * browser goes through all of them (measured in Chromium at a sixth of the speed: 50 ms for 2,500 marks).
  */
-const MOST_WHOLE = 5000;
+const MOST_MARKS = 1500;
 /**
- * The marks of more blocks than this are shown together. A slow laptop takes a fifth of a second each time it draws the
- * page with changed marks. The first mark also adds the style sheet, and the browser then computes all styles anew.
+ * The distance from the view within which blocks are marked, in CSS pixels. `NEAR` holds on a page that keeps changing.
+ * It is more than one page down. `FAR` holds on a still page.
  */
-const AT_ONCE = 10;
+const NEAR = 1000;
+const FAR = 2500;
+/** The time in milliseconds after which the blocks of a changed page are looked at again. */
+const SOON = 200;
+
+/** Text directly in these elements is in no block of its own, and counts as near. */
+const ALWAYS = new Set(['HTML', 'BODY']);
 
 /** Returns the span of the words in the view, plus as many words around them as may be marked. */
 function spanAroundView(words: BlockWords): WordSpan {
@@ -59,70 +64,107 @@ function spanAroundView(words: BlockWords): WordSpan {
 
 /**
  * Marks blocks by the current standings of their words. Marks cost nothing while the page does not change. So a still
- * page is marked as a whole, and scrolling needs no work. On a page that keeps changing, the cost of each change grows
- * with the number of all marks. So only blocks near the view are marked there, and the marks follow the view when
- * scrolling has ended (measured in Chromium).
+ * page with few marks is marked as a whole, and scrolling needs no work. On a page that keeps changing, the cost of each
+ * change grows with the number of all marks. So only blocks near the view are marked there. The marks follow the view
+ * when scrolling has ended, since a change of marks during scrolling is dear (measured in Chromium). Blocks are looked at
+ * only then: an observer of all blocks would cost time with every frame.
  */
 export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
-  const nearness = watchNearness((block) => {
-    if (isWhole) return;
-    if (stillness.isScrolling()) moved.add(block);
-    else refresh(block);
-  }, signal);
-  const stillness = watchStillness(followView, markAnew, signal);
-  /** Blocks that came near the view or left it during scrolling. */
-  const moved = new Set<ReadBlock>();
+  const stillness = watchStillness(followView, setReach, signal);
+  const blocks = new Set<ReadBlock>();
+  const near = new Set<ReadBlock>();
+  /** Blocks whose marks are not up to date. */
+  const waiting = new Set<ReadBlock>();
+  let drawing: Promise<void> | undefined;
+  let soon: ReturnType<typeof setTimeout> | undefined;
+  let margin = NEAR;
   let isWhole = false;
   /** Longer blocks, whose marks follow the view. */
   const long = new Map<ReadBlock, WordSpan>();
   let isAll = false;
 
   addEventListener('resize', followView, { passive: true, signal });
+  // Pictures that load move the text below them.
+  addEventListener('load', lookSoon, { passive: true, capture: true, signal });
+  signal.addEventListener('abort', () => clearTimeout(soon));
 
   function followView(): void {
-    for (const block of moved) refresh(block);
-    moved.clear();
+    if (!isWhole) void lookAround();
     for (const [block, { from, to }] of long) {
       if (isAll || !isShown(block)) continue;
       const seen = findWordsInView(block.words);
       if (seen.from < from || seen.to > to) mark(block);
     }
   }
+  function lookSoon(): void {
+    if (isWhole || signal.aborted) return;
+    soon ??= setTimeout(() => {
+      soon = undefined;
+      // The end of scrolling is followed anyway.
+      if (!stillness.isScrolling()) followView();
+    }, SOON);
+  }
+  /** Finds out which blocks have come near the view or left it, and brings their marks up to date. */
+  async function lookAround(): Promise<void> {
+    const moved: ReadBlock[] = [];
+    const look = (block: ReadBlock): void => {
+      const isNear = isNearNow(block.within);
+      if (near.has(block) === isNear || !blocks.has(block)) return;
+      if (isNear) near.add(block);
+      else near.delete(block);
+      moved.push(block);
+    };
+    await workInSlices(blocks, look, signal);
+    wait(moved);
+  }
+  function isNearNow(within: Node): boolean {
+    const element = own(within instanceof Element ? within : document.documentElement);
+    if (ALWAYS.has(element.tagName)) return true;
+    const { top, bottom } = element.getBoundingClientRect();
+    return bottom > -margin && top < innerHeight + margin;
+  }
   function isShown(block: ReadBlock): boolean {
-    return isAll || isWhole || nearness.isNear(block);
+    return isAll || isWhole || near.has(block);
   }
-  function refresh(block: ReadBlock): void {
-    if (signal.aborted) return;
-    if (isShown(block)) mark(block);
-    else unmark(block);
+  /** Marks the whole page or the blocks around the view, depending on the number of marks and on the page. */
+  function setReach(isStill: boolean): void {
+    isWhole = isStill && hasFewMarks();
+    margin = isStill ? FAR : NEAR;
+    wait(blocks);
+    followView();
   }
-  /** Marks the whole page while it is idle, or only the blocks near the view. */
-  function markAnew(whole: boolean): void {
-    const { blocks } = nearness;
-    if (whole && blocks.size > MOST_WHOLE) return;
-    isWhole = whole;
-    // The map is read while the work runs, so a block that is dropped meanwhile is left out.
-    void refreshInSlices(blocks.keys(), () => new Promise((idle) => requestIdleCallback(idle)));
+  function hasFewMarks(): boolean {
+    let marks = 0;
+    for (const { words } of blocks) {
+      for (const { standing } of words.words) if (standing && isMarked(standing)) marks++;
+      if (marks > MOST_MARKS) return false;
+    }
+    return true;
   }
-  async function refreshAll(
-    blocks: Iterable<ReadBlock>,
-    isWanted: (block: ReadBlock) => boolean,
-  ): Promise<void> {
-    const shown = [...blocks].filter((block) => (isShown(block) || block.marked.size > 0) && isWanted(block));
-    await refreshInSlices(shown);
-    stillness.wait();
+  function wait(changed: Iterable<ReadBlock>): void {
+    for (const block of changed) if (isShown(block) || block.marked.size > 0) waiting.add(block);
+    if (waiting.size === 0) return;
+    drawing ??= drawWaiting().finally(() => {
+      drawing = undefined;
+    });
   }
   /**
-   * Refreshes blocks. The marks of many blocks are shown together at the end, since the browser goes through all marks
-   * each time.
+   * Brings the marks of the waiting blocks up to date in slices, and shows all of them together. With each frame in which
+   * marks change, the browser draws all marked text anew.
    */
-  async function refreshInSlices(
-    blocks: Iterable<ReadBlock> & { readonly length?: number },
-    turn?: () => Promise<unknown>,
-  ): Promise<void> {
-    if ((turn || blocks.length! > AT_ONCE) && !signal.aborted) painter.hold();
-    await workInSlices(blocks, refresh, signal, turn);
-    painter.show();
+  async function drawWaiting(): Promise<void> {
+    while (waiting.size > 0 && !signal.aborted) {
+      const changed = [...waiting];
+      waiting.clear();
+      painter.hold();
+      await workInSlices(changed, refresh, signal);
+      painter.show();
+    }
+  }
+  function refresh(block: ReadBlock): void {
+    if (!blocks.has(block)) return;
+    if (isShown(block)) mark(block);
+    else unmark(block);
   }
   function mark(block: ReadBlock): void {
     const { words: found, marked } = block;
@@ -160,28 +202,35 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
   }
 
   return {
-    isNear: nearness.look,
-    add(block) {
-      nearness.add(block);
-      // A page that was taken to be still while it was read may turn out to be a book.
-      if (isWhole && nearness.blocks.size > MOST_WHOLE) markAnew(false);
+    isNear: isNearNow,
+    add(block, isNear = isNearNow(block.within)) {
+      blocks.add(block);
+      if (isNear) near.add(block);
     },
-    refreshAll,
+    refresh(changed, isWanted) {
+      // A page that was taken to be still while it was read may turn out to be a book.
+      if (isWhole && !hasFewMarks()) setReach(true);
+      wait([...changed].filter(isWanted));
+      stillness.wait();
+    },
+    async whenMarked() {
+      while (drawing) await drawing;
+    },
     drop(block) {
       long.delete(block);
-      moved.delete(block);
-      nearness.remove(block);
+      blocks.delete(block);
+      near.delete(block);
+      waiting.delete(block);
       unmark(block);
     },
     noteChange() {
-      // A change while the whole page is being marked is shown at once.
-      painter.show();
       stillness.noteChange();
+      lookSoon();
     },
-    markAll(blocks, all) {
+    markAll(every, all) {
       painter.show();
       isAll = all;
-      for (const block of blocks) refresh(block);
+      for (const block of every) refresh(block);
     },
   };
 }

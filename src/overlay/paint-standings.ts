@@ -42,7 +42,8 @@ export interface Painter {
  */
 interface Painted {
   readonly mark: Mark;
-  marks: Highlight;
+  readonly name: string;
+  readonly marks: Highlight;
   readonly ranges: Set<StaticRange>;
 }
 
@@ -61,7 +62,8 @@ export function createPainter(doc: Document): Painter {
   const known = new WeakSet<Document | ShadowRoot>();
   const highlights = new Map<string, Painted>();
   let isHidden = false;
-  let isHeld = false;
+  /** The marks that were added or removed since `hold`. Undefined if marks are shown at once. */
+  let held: [Painted, StaticRange][] | undefined;
   let veil: Veil | undefined;
 
   function adopt(root: Document | ShadowRoot): void {
@@ -79,27 +81,34 @@ export function createPainter(doc: Document): Painter {
   function highlight(mark: Mark, name: string = MARKS[mark]): Painted {
     let found = highlights.get(name);
     if (!found) {
-      found = { mark, marks: createHighlight(mark), ranges: new Set() };
+      found = { mark, name, marks: createHighlight(mark), ranges: new Set() };
       highlights.set(name, found);
     }
-    register(name, found.marks);
     return found;
   }
-  function unregister(name: string, marks: Highlight): void {
+  function unregister({ name, marks }: Painted): void {
     if (CSS.highlights.get(name) === marks) CSS.highlights.delete(name);
   }
-  function register(name: string, marks: Highlight): boolean {
-    if (isHidden || isHeld || CSS.highlights.get(name) === marks) return false;
+  function register({ name, marks }: Painted): boolean {
+    if (isHidden || CSS.highlights.get(name) === marks) return false;
     // The sheet is added only with the first mark, because the browser then recomputes all styles of the page, and
     // the first reading needs the styles.
     adopt(doc);
     CSS.highlights.set(name, marks);
     return true;
   }
+  /** Adds a range to its highlight or takes it out, now or when the marks are shown. */
+  function change(found: Painted, range: StaticRange): void {
+    if (held) held.push([found, range]);
+    else if (found.ranges.has(range)) {
+      found.marks.add(range);
+      register(found);
+    } else found.marks.delete(range);
+  }
   function show(): void {
-    if (!isHeld) return;
-    isHeld = false;
-    for (const [name, { marks }] of highlights) register(name, marks);
+    const changes = held ?? [];
+    held = undefined;
+    for (const [found, range] of changes) change(found, range);
   }
 
   /**
@@ -123,8 +132,8 @@ export function createPainter(doc: Document): Painter {
       const ink = findInk(range.startContainer as Text);
       const found = ink ? highlightInk(mark, ink) : highlight(mark);
       if (!found) continue;
-      found.marks.add(range);
       found.ranges.add(range);
+      change(found, range);
       if (ink) inked.set(range, found);
     }
     veil?.draw();
@@ -132,7 +141,7 @@ export function createPainter(doc: Document): Painter {
   function remove(mark: Mark, ranges: readonly StaticRange[]): void {
     for (const range of ranges) {
       const found = inked.get(range) ?? highlights.get(MARKS[mark]);
-      if (found) unmark(found, range);
+      if (found?.ranges.delete(range)) change(found, range);
     }
     veil?.draw();
   }
@@ -154,25 +163,21 @@ export function createPainter(doc: Document): Painter {
       veil?.draw();
     },
     hold() {
-      if (isHeld) return;
-      isHeld = true;
-      for (const found of highlights.values()) {
-        found.marks = createHighlight(found.mark);
-        for (const range of found.ranges) found.marks.add(range);
-      }
+      held ??= [];
     },
     show,
     async hide(open) {
       if (isHidden) return;
       show();
       isHidden = true;
-      for (const [name, { marks }] of highlights) unregister(name, marks);
+      for (const found of highlights.values()) unregister(found);
       dropRules();
       veil = await open(() => ({ look, marks: [...highlights.values()] }));
     },
     restore() {
+      if (held) return false;
       let isMissing = false;
-      for (const [name, { marks }] of highlights) if (register(name, marks)) isMissing = true;
+      for (const found of highlights.values()) if (register(found)) isMissing = true;
       for (const ref of isHidden ? [] : roots) {
         const root = ref.deref();
         if (!root || root.adoptedStyleSheets.includes(sheet)) continue;
@@ -183,9 +188,10 @@ export function createPainter(doc: Document): Painter {
     },
     async clear() {
       show();
-      for (const [name, found] of highlights) {
-        await workInSlices([...found.ranges], (range) => unmark(found, range));
-        unregister(name, found.marks);
+      for (const found of highlights.values()) {
+        await workInSlices([...found.ranges], (range) => found.marks.delete(range));
+        found.ranges.clear();
+        unregister(found);
       }
       await nextTurn();
       dropRules();
@@ -198,9 +204,4 @@ function createHighlight(mark: Mark): Highlight {
   const marks = new Highlight();
   if (mark === 'here') marks.priority = 1;
   return marks;
-}
-
-function unmark({ marks, ranges }: Painted, range: StaticRange): void {
-  marks.delete(range);
-  ranges.delete(range);
 }

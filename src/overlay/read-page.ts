@@ -38,6 +38,8 @@ export interface PageReaderOptions {
  * time.
  */
 export interface PageReader {
+  /** Reads paragraphs before the scope is known. `readAnew` forgets those that are outside the scope. */
+  readEarly(paragraphs: readonly Element[]): Promise<void>;
   /** Reads all text in scope, starting with the text in view. Words keep their standings. */
   readAnew(): Promise<void>;
   /** Reads changed parts again and forgets removed nodes. Returns true when any of these nodes had text. */
@@ -66,37 +68,52 @@ export function createPageReader(
     return found;
   }
 
+  /** The blocks that were read before the scope was known. */
+  let early: ReadonlySet<ReadBlock> = new Set();
+
+  async function readEarly(paragraphs: readonly Element[]): Promise<void> {
+    early = (await readBlocks(await find(paragraphs))).read;
+  }
+
   /**
-   * Reads all text, starting with the text near the view. On a long page, that text is read while the walk through the
-   * page continues. All text is read even if the words of one portion cannot be judged; the function rejects in that
-   * case.
+   * Reads all text but the blocks in `known`, starting with the text near the view. On a long page, that text is read
+   * while the walk through the page continues. All text is read even if the words of one portion cannot be judged; the
+   * function rejects in that case. Known blocks outside the scope are forgotten.
    */
-  async function readAll(): Promise<void> {
+  async function readAll(known: ReadonlySet<ReadBlock>): Promise<void> {
+    const kept = new Set<ReadBlock>();
     const near: TextBlock[] = [];
     const later: TextBlock[] = [];
     const faults: unknown[] = [];
-    const read = (blocks: readonly TextBlock[]): Promise<unknown> =>
-      readBlocks(blocks).catch((error: unknown) => faults.push(error));
-    let early: Promise<unknown> | undefined;
+    const read = (blocks: readonly TextBlock[], isNear: boolean): Promise<unknown> =>
+      readBlocks(blocks, isNear).catch((error: unknown) => faults.push(error));
+    let begun: Promise<unknown> | undefined;
     const sort = (found: TextBlock): void => {
       const block = scope().narrow(found);
       if (!block) return;
-      if (marks.isNear(block.within)) near.push(block);
+      const before = text.blockOf(block.nodes[0]!);
+      if (before && known.has(before) && isSame(before, block)) kept.add(before);
+      else if (marks.isNear(block.within)) near.push(block);
       else {
         later.push(block);
-        if (later.length >= LONG) early ??= read(near.splice(0));
+        if (later.length >= LONG) begun ??= read(near.splice(0), true);
       }
     };
     await workInSlices(findTextBlocks(doc.body, onShadow), sort, signal);
-    await early;
-    await read(near);
-    while (later.length > 0) await read(later.splice(0, AT_ONCE));
+    await forget([...known].filter((block) => !kept.has(block)));
+    await begun;
+    await read(near, true);
+    while (later.length > 0) await read(later.splice(0, AT_ONCE), false);
     if (faults.length > 0) throw faults[0];
   }
 
-  /** Reads and marks blocks. The blocks that they replace are unmarked and returned too. */
+  /**
+   * Reads and marks blocks, which are all near the view or all far from it if `isNear` is given. The blocks that they
+   * replace are unmarked and returned too.
+   */
   async function readBlocks(
     blocks: readonly TextBlock[],
+    isNear?: boolean,
   ): Promise<{ read: Set<ReadBlock>; dropped: ReadBlock[] }> {
     const all = new Map<TextBlock, BlockWords>();
     await workInSlices(findWords(blocks, text.words), ([block, soFar]) => all.set(block, soFar), signal);
@@ -112,13 +129,13 @@ export function createPageReader(
       replaced.forEach(marks.drop);
       dropped.push(...replaced);
       read.add(block);
-      marks.add(block);
+      marks.add(block, isNear);
     };
     await workInSlices(found, take, signal);
     const settled = await settleCapitals();
     // The blocks are marked only now. A mark between two reads would make the browser lay out the page again for the
     // next read.
-    await marks.refreshAll(
+    marks.refresh(
       text.blocks(),
       (block) => read.has(block) || block.words.words.some((word) => settled.has(word)),
     );
@@ -166,9 +183,15 @@ export function createPageReader(
   }
 
   async function readAnew(): Promise<void> {
-    const nodes = [...text.blocks()].flatMap((block) => block.nodes);
+    const known = early;
+    early = new Set();
+    await forget([...text.blocks()].filter((block) => !known.has(block)));
+    await readAll(known);
+  }
+
+  async function forget(blocks: readonly ReadBlock[]): Promise<void> {
+    const nodes = blocks.flatMap((block) => block.nodes);
     await workInSlices(text.forget(nodes), marks.drop, signal);
-    await readAll();
   }
 
   async function follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<boolean> {
@@ -185,11 +208,11 @@ export function createPageReader(
   async function lookAgain(): Promise<boolean> {
     const kept = new Set<ReadBlock>();
     const found = await find([doc.body]);
-    const changedBlocks = found.filter(({ nodes }) => {
-      const known = text.blockOf(nodes[0]!);
-      const same = known?.nodes.length === nodes.length && nodes.every((node, i) => node === known.nodes[i]);
-      if (same) kept.add(known!);
-      return !same;
+    const changedBlocks = found.filter((block) => {
+      const known = text.blockOf(block.nodes[0]!);
+      if (!known || !isSame(known, block)) return true;
+      kept.add(known);
+      return false;
     });
     const { read } = await readBlocks(changedBlocks);
     const hidden = text.forget([doc.body], new Set([...read, ...kept]));
@@ -208,14 +231,19 @@ export function createPageReader(
   async function rejudge(): Promise<void> {
     text.words.forgetGone();
     await ask(text.words.present(), []);
-    await marks.refreshAll(text.blocks(), () => true);
+    marks.refresh(text.blocks(), () => true);
   }
 
-  return { readAnew, follow, lookAgain, rejudge };
+  return { readEarly, readAnew, follow, lookAgain, rejudge };
 }
 
 function* findWords(blocks: Iterable<TextBlock>, known: PageWords): Generator<[TextBlock, BlockWords]> {
   for (const block of blocks) for (const words of findInPieces(block, known)) yield [block, words];
+}
+
+/** Returns whether a block that was read has the texts of a block that is found now. */
+function isSame(read: ReadBlock, { nodes }: TextBlock): boolean {
+  return read.nodes.length === nodes.length && nodes.every((node, i) => node === read.nodes[i]);
 }
 
 function isDrawn({ parentElement }: Text): boolean {

@@ -1,15 +1,12 @@
 import type { JudgeWords, ScopeKind, ShadedPage, Shown, WordInSentence } from '../contract/page-contract.ts';
 import { chooseScope, hasSelection, type Scope, wholePage } from './choose-scope.ts';
-import { countWrittenWords } from './count-written-words.ts';
 import type { OpenVeil } from './draw-veil.ts';
 import type { FindArticle } from './find-article.ts';
-import { findDrawnText } from './find-drawn-text.ts';
-import { findHiddenText } from './find-hidden-text.ts';
+import { findParagraphsInView } from './find-paragraphs-in-view.ts';
 import type { WordPlace } from './find-places.ts';
 import { findSentence } from './find-sentence.ts';
 import { createWordFinder, type WordFinder } from './find-word.ts';
 import { keepMarks } from './keep-marks.ts';
-import { listUnreadFrames } from './list-unread-frames.ts';
 import { markBlocks } from './mark-blocks.ts';
 import { createOverlayState } from './overlay-state.ts';
 import { PageText } from './page-text.ts';
@@ -19,8 +16,9 @@ import { createPageReader } from './read-page.ts';
 import { takePassage } from './take-passage.ts';
 import { watchDisplay } from './watch-display.ts';
 import { watchPage } from './watch-page.ts';
+import type { UnreadText, UnreadTextWatch, WatchUnreadText } from './watch-unread-text.ts';
 import { whenParsed } from './when-parsed.ts';
-import { nextTurn } from './work-in-slices.ts';
+import { nextTurn, whenDrawn } from './work-in-slices.ts';
 
 export interface OverlayOptions {
   readonly judge: JudgeWords;
@@ -28,6 +26,8 @@ export interface OverlayOptions {
   readonly loadFindArticle: () => Promise<FindArticle>;
   /** Loads `openVeil`, which is needed when the page must not see the marks. */
   readonly loadVeil?: () => Promise<OpenVeil>;
+  /** Loads `watchUnreadText`, which is needed when the words are counted. */
+  readonly loadWatchUnread: () => Promise<WatchUnreadText>;
   /** The scope that is checked first. By default, the main story if there is one. */
   readonly scope?: ScopeKind;
   /** Aborting removes all marks and leaves the page as it was. */
@@ -53,8 +53,12 @@ export interface Overlay extends Omit<ShadedPage, 'step'> {
  * The document's nodes are never changed.
  */
 export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
-  const { judge, loadFindArticle, loadVeil, signal, onChange } = options;
-  const state = createOverlayState(() => onChange?.(), signal);
+  const { judge, loadFindArticle, loadVeil, signal } = options;
+  const onChange = (): void => {
+    unread?.forget();
+    options.onChange?.();
+  };
+  const state = createOverlayState(onChange, signal);
   const { inTurn } = state;
   const text = new PageText();
   const painter = createPainter(doc);
@@ -62,13 +66,14 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const marks = markBlocks(painter, signal);
   const noteTakenAway = (): void => {
     state.noteTakenAway();
-    onChange?.();
+    onChange();
   };
   const hideMarks = (): void =>
     void painter.hide(async (marked) => (await loadVeil!())(doc, marked, signal)).catch(noteTakenAway);
   // A script that removes the marks may also read them.
   const keeper = keepMarks(painter, loadVeil ? hideMarks : noteTakenAway, signal);
   const shadowRoots = new Set<ShadowRoot>();
+  let unread: UnreadTextWatch | undefined;
   let scope: Scope = wholePage(doc);
   const frames = doc.getElementsByTagName('iframe');
   let known = frames.length;
@@ -79,7 +84,10 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       keeper.look();
       if (isFirst) inTurn(followChanges);
     },
-    marks.noteChange,
+    () => {
+      marks.noteChange();
+      unread?.forget();
+    },
     signal,
   );
   const enterShadow = (root: ShadowRoot): void => {
@@ -104,6 +112,15 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     return reader.readAnew();
   }
 
+  /** Marks paragraphs before the story is found. Returns the function that finds it, which is loaded meanwhile. */
+  async function readEarly(paragraphs: readonly Element[]): Promise<typeof loadFindArticle> {
+    const loading = loadFindArticle();
+    loading.catch(() => undefined);
+    await reader.readEarly(paragraphs).catch(() => undefined);
+    await whenDrawn();
+    return () => loading;
+  }
+
   async function followChanges(): Promise<void> {
     await nextTurn();
     const { touched, gone, isGivenUp } = state.take();
@@ -116,8 +133,8 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     if (scope.isGone()) {
       scope = await chooseScope(doc, null, loadFindArticle);
       await readAnew();
-      onChange?.();
-    } else if ((await reader.follow(touched, gone)) || isGivenUp || isFrameGone) onChange?.();
+      onChange();
+    } else if ((await reader.follow(touched, gone)) || isGivenUp || isFrameGone) onChange();
   }
 
   async function lookAgain(): Promise<boolean> {
@@ -125,8 +142,24 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     await inTurn(async () => {
       isOther = await reader.lookAgain();
     });
-    if (isOther) onChange?.();
+    if (isOther) onChange();
     return isOther;
+  }
+
+  async function lookForUnread(): Promise<UnreadText> {
+    try {
+      const watchUnread = await options.loadWatchUnread();
+      unread ??= watchUnread(
+        doc,
+        () => text.blocks(),
+        (frame) => scope.has(frame),
+        signal,
+      );
+      return await unread.look();
+    } catch {
+      // A page that takes no more scripts is still counted.
+      return { foreign: [], drawn: null, written: 0, covered: 0, rows: false, paid: false };
+    }
   }
 
   function sentenceOf(place: WordPlace): WordInSentence | null {
@@ -138,16 +171,22 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   addEventListener('afterprint', () => marks.markAll(text.blocks(), false), { signal });
   watch(doc);
   watchDisplay(doc, lookAgain, signal);
-  watchSelection(doc, () => onChange?.(), signal);
-  const ready = inTurn(async () => {
+  watchSelection(doc, onChange, signal);
+  const read = inTurn(async () => {
     await whenParsed(doc, signal);
     await nextTurn();
-    scope = await chooseScope(doc, options.scope ?? null, loadFindArticle);
+    const paragraphs = options.scope ? [] : findParagraphsInView(doc);
+    // Finding the story keeps the page busy for a while. The paragraphs in view are marked before.
+    const loadFound = paragraphs.length > 0 ? await readEarly(paragraphs) : loadFindArticle;
+    scope = await chooseScope(doc, options.scope ?? null, loadFound);
+    // This part is put into the page while the page is read, since the words are asked for right after.
+    options.loadWatchUnread().catch(() => undefined);
     await readAnew();
-    onChange?.();
+    onChange();
   });
   return {
-    words: () => ({
+    words: async () => ({
+      ...(await lookForUnread()),
       title: scope.kind === 'story' ? scope.title : doc.title,
       byline: scope.byline,
       date: scope.date,
@@ -155,10 +194,6 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       ...text.count(),
       scope: scope.kind,
       selection: hasSelection(doc),
-      foreign: listUnreadFrames(doc, (frame) => scope.has(frame)),
-      drawn: findDrawnText(doc),
-      written: countWrittenWords(doc),
-      ...findHiddenText(doc, text.blocks()),
       ...state.troubles(),
       language: text.language(),
     }),
@@ -168,7 +203,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
         scope = await chosen;
         await readAnew();
       }).then(() => {
-        onChange?.();
+        onChange();
         return scope.kind;
       });
     },
@@ -176,7 +211,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       inTurn(() => {
         state.forgetFault();
         return reader.rejudge();
-      }),
+      }).then(marks.whenMarked),
     finder: createWordFinder(doc, text, () => [...shadowRoots]),
     standingOf: ({ word }) => word.standing,
     sentence: ({ key, n }) => {
@@ -194,7 +229,8 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       if (places[n]) pointAt(places[n]);
       return places.length;
     },
-    ready,
+    read,
+    ready: read.then(marks.whenMarked),
   };
 }
 

@@ -15,6 +15,20 @@ export function nextTurn(): Promise<void> {
   });
 }
 
+/** The time after which a frame is no longer waited for, in milliseconds. A page in the background draws none. */
+const LATE = 100;
+
+/** Waits until the page has drawn its next frame. */
+export function whenDrawn(): Promise<void> {
+  return new Promise((resolve) => {
+    const late = setTimeout(resolve, LATE);
+    requestAnimationFrame(() => {
+      clearTimeout(late);
+      setTimeout(resolve);
+    });
+  });
+}
+
 /**
  * Calls `work` for each item and yields to the page every few milliseconds. `turn` is the function that yields; a
  * slower one may be given. Stops without an error when aborted.

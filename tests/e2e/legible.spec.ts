@@ -418,7 +418,7 @@ describe('a page that removes marks', () => {
     });
     const takenAwayReadOn = async () => {
       await readOn();
-      return at.page.evaluate(() => wordreachTest.overlay.words().takenAway);
+      return at.page.evaluate(async () => (await wordreachTest.overlay.words()).takenAway);
     };
     await expect.poll(takenAwayReadOn, { timeout: 15_000 }).toBe(true);
     await expect.poll(names).toEqual([]);

@@ -15,6 +15,8 @@ interface Holder {
   readonly asked: string[][];
   /** While true, every request is answered with an error. */
   refuses: boolean;
+  /** The words that were marked when the search for the story began. */
+  markedEarly: string[];
 }
 
 declare global {
@@ -56,7 +58,7 @@ export async function openOverlayPage(
     page,
     marked: () => page.evaluate(markedInPage),
     keys: async () => {
-      const words = await page.evaluate(() => wordreachTest.overlay.words().words);
+      const words = await page.evaluate(async () => (await wordreachTest.overlay.words()).words);
       const counts = new Map<string, number>();
       for (const [key, count] of words) {
         const { word } = splitKey(key);
@@ -88,7 +90,7 @@ async function bundleOverlay(): Promise<string> {
 }
 
 function startInPage({ scope, standing }: { scope: ScopeKind | null; standing: Shown }): Promise<void> {
-  const { startOverlay, findArticle } = (
+  const { startOverlay, findArticle, watchUnreadText } = (
     globalThis as unknown as { wordreachOverlay: typeof import('./overlay-alone.ts') }
   ).wordreachOverlay;
   const controller = new AbortController();
@@ -103,7 +105,14 @@ function startInPage({ scope, standing }: { scope: ScopeKind | null; standing: S
         readings: homographs.map(({ key }) => ({ key, standing })),
       };
     },
-    loadFindArticle: async () => findArticle,
+    loadFindArticle: async () => (doc) => {
+      const ranges = [...(CSS.highlights.get('wr-1') ?? [])] as StaticRange[];
+      wordreachTest.markedEarly = ranges.map(({ startContainer, startOffset, endOffset }) =>
+        (startContainer as Text).data.slice(startOffset, endOffset),
+      );
+      return findArticle(doc);
+    },
+    loadWatchUnread: async () => watchUnreadText,
     signal: controller.signal,
     ...(scope && { scope }),
     onChange: () => {
@@ -115,6 +124,7 @@ function startInPage({ scope, standing }: { scope: ScopeKind | null; standing: S
     overlay,
     asked,
     refuses: false,
+    markedEarly: [],
     stop: () => controller.abort(),
     nextChange: () => new Promise((resolve) => waiting.push(resolve)),
   };

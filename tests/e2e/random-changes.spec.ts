@@ -95,5 +95,5 @@ async function changeInPage({ trees, turns }: { trees: readonly Tree[]; turns: r
   const anew = new Map<string, number>();
   for (const key of wordreachReader.readWords(document.body).keys) anew.set(key, (anew.get(key) ?? 0) + 1);
   const sorted = (words: Iterable<readonly [string, number]>) => [...words].map(String).sort();
-  return { followed: sorted(overlay.words().words), anew: sorted(anew) };
+  return { followed: sorted((await overlay.words()).words), anew: sorted(anew) };
 }

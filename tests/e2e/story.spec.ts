@@ -38,7 +38,7 @@ const news = ({ above = '', under = '', within = '', below = '' }: Parts): strin
 /** Returns all words of the story, and checks that a story was found. */
 async function read(parts: Parts): Promise<string[]> {
   const at = await open(news(parts));
-  expect(await at.page.evaluate(() => wordreachTest.overlay.words().scope)).toBe('story');
+  expect(await at.page.evaluate(async () => (await wordreachTest.overlay.words()).scope)).toBe('story');
   const words = (await at.keys())
     .toLowerCase()
     .replace(/[×^#][^ ]*/g, '')
@@ -211,7 +211,7 @@ describe('a line of the story', () => {
       <p>Then a wave came in, and when it had gone there was no crab and no claw at all.</p></article>
       <footer>Printed on the quay.</footer>`;
     const at = await open(page);
-    expect(await at.page.evaluate(() => wordreachTest.overlay.words().scope)).toBe('story');
+    expect(await at.page.evaluate(async () => (await wordreachTest.overlay.words()).scope)).toBe('story');
     expect(await at.keys()).not.toMatch(/gossip|printed/);
     expect(await at.keys()).toContain('claw');
   });

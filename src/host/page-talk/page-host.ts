@@ -61,7 +61,7 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
     signal,
     onChange: tellShaded,
   });
-  const { setLook, hideMarks, ready, ...answered } = page;
+  const { setLook, hideMarks, read, ready, ...answered } = page;
   const hideIf = (isPrivate: boolean): void => {
     if (isPrivate) hideMarks();
   };
@@ -74,7 +74,7 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
   watchPrivateMarks(hideIf, signal);
   const answers: Answers<ToPage> = {
     ...answered,
-    words: () => ready.then(page.words, page.words),
+    words: () => read.then(page.words, page.words),
     start: () => true,
     stop,
   };

@@ -2,6 +2,7 @@ import type { OpenCardFunction } from '../card/open-card.ts';
 import type { CardSources, Cards, CardsOptions } from '../card/start-cards.ts';
 import type { OpenVeil } from '../draw-veil.ts';
 import type { FindArticle } from '../find-article.ts';
+import type { WatchUnreadText } from '../watch-unread-text.ts';
 
 /** Shows the cards of a document. */
 export type ShowCards = (
@@ -16,4 +17,5 @@ export interface PageParts {
   readonly card: ShowCards;
   readonly 'plain-card': OpenCardFunction;
   readonly veil: OpenVeil;
+  readonly unread: WatchUnreadText;
 }

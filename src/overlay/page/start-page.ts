@@ -15,6 +15,7 @@ export function startPage(
     ...options,
     loadFindArticle: () => bring('article'),
     loadVeil: () => bring('veil'),
+    loadWatchUnread: () => bring('unread'),
   });
   const places = new WeakMap<CardWord, WordPlace>();
   function cardWord(place: WordPlace | null): CardWord | null {

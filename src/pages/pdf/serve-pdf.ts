@@ -40,8 +40,8 @@ export function servePdf({ pdf, url, name, holder, shown, unread }: PdfGiven): S
       });
       return {
         ...page,
-        words: () => ({
-          ...page.words(),
+        words: async () => ({
+          ...(await page.words()),
           title,
           url: url ?? '',
           drawn: null,
@@ -51,7 +51,7 @@ export function servePdf({ pdf, url, name, holder, shown, unread }: PdfGiven): S
           pdf: { pages: pdf.pages.length, pictures: unread(), isForm: pdf.isForm, isOpen: true },
         }),
         takePassage: async () =>
-          page.words().scope === 'selection' ? page.takePassage() : passageOf(shown()),
+          (await page.words()).scope === 'selection' ? page.takePassage() : passageOf(shown()),
       };
     },
   });
