@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Ink, LINES, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
+import { type Ink, inheritsMarks, LINES, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
 
 /** Returns the rule of one highlight. */
 function ruleOf(name: string, css: string): string {
@@ -58,4 +58,20 @@ describe('a mark', () => {
     for (const name of [...Object.values(MARKS), 'wr-9']) expect(forced).toContain(`::highlight(${name})`);
     expect(forced).toContain('text-underline-offset: auto');
   });
+
+  test('is inherited from the root with a line of the size of the text, and has a line of its own in headings', () => {
+    const css = markRules('wash', [{ name: 'wr-9', mark: 'fresh', ink: ink({}) }], 20);
+    expect(css).toContain(':root::highlight(wr-1) {');
+    expect(ruleOf(MARKS.beyond, css)).toMatch(/dotted 2\.8[\d]*px currentColor; text-underline-offset: 4px/);
+    for (const name of [...Object.values(MARKS), 'wr-9'])
+      expect(css).toContain(`:is(h1, h2, h3, h4)::highlight(${name}) { text-decoration-thickness: 0.`);
+    expect(css.replaceAll(/(?::root|:is\([^)]*\))::highlight/g, '')).not.toContain('::highlight');
+  });
+});
+
+test('marks are inherited in Chromium from version 134 on, and in no other browser', () => {
+  const chromium = (version: number): string =>
+    `Mozilla/5.0 (X11; CrOS x86_64 14541.0.0) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/${version}.0.0.0 Safari/537.36`;
+  expect([133, 134, 156].map((version) => inheritsMarks(chromium(version)))).toEqual([false, true, true]);
+  expect(inheritsMarks('Mozilla/5.0 (X11; Linux x86_64; rv:153.0) Gecko/20100101 Firefox/153.0')).toBe(false);
 });

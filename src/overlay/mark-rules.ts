@@ -52,37 +52,80 @@ export interface Ink {
   readonly isFaint?: boolean;
 }
 
-/** The marks of letters in one ink. They have their own highlight. */
-export interface InkMark {
+/** Elements whose letters are larger than those of the page's text. */
+const HEADINGS = ':is(h1, h2, h3, h4)';
+/** The distance of the line from the letters. */
+const OFFSET = '0.2em';
+
+interface RuleMark {
   readonly name: string;
   readonly mark: Mark;
+}
+
+/** The marks of letters in one ink. They have their own highlight. */
+export interface InkMark extends RuleMark {
   readonly ink: Ink;
 }
 
-/** Returns the style sheet of all marks in one look. */
-export function markRules(look: Look, inkMarks: readonly InkMark[] = []): string {
-  const plain = Object.entries(MARKS).map(([mark, name]) => ruleOf(name, mark as Mark, look));
-  const inks = inkMarks.map(({ name, mark, ink }) => ruleOf(name, mark, look, ink));
-  return [...plain, ...inks, forcedRule([...Object.values(MARKS), ...inkMarks.map(({ name }) => name)])].join(
-    '\n',
-  );
+/**
+ * The version of Chromium from which the style of a highlight is inherited (CSS Pseudo-Elements Module Level 4, 3.6). From
+ * memory.
+ */
+const INHERITS = 134;
+
+/** Returns whether a browser is known to inherit the styles of highlights. */
+export function inheritsMarks(userAgent: string): boolean {
+  return Number(/Chrome\/(\d+)/.exec(userAgent)?.[1] ?? 0) >= INHERITS;
 }
 
-function ruleOf(name: string, mark: Mark, look: Look, ink?: Ink): string {
+/**
+ * Returns the style sheet of all marks in one look. With `size`, the letter size of the page's text in CSS pixels, the
+ * rules are for the root, and all elements inherit them. The browser then keeps no styles of its own for each element,
+ * which saves 700 bytes an element and half the time to compute the styles. Inherited lines do not grow with the letters,
+ * so headings have rules for their lines. Without `size`, the rules are for all elements.
+ */
+export function markRules(look: Look, inkMarks: readonly InkMark[] = [], size?: number): string {
+  const plain = Object.entries(MARKS).map(([mark, name]) => ({ name, mark: mark as Mark, ink: undefined }));
+  const all = [...plain, ...inkMarks];
+  const rules = all.flatMap((one) => [ruleOf(one, look, size), ...(size ? [headingRule(one)] : [])]);
+  return [...rules, forcedRule(all.flatMap(({ name }) => selectorsOf(name, size)))].join('\n');
+}
+
+function selectorOf(name: string, size?: number): string {
+  return `${size ? ':root' : ''}::highlight(${name})`;
+}
+
+/** Returns the selectors of all rules of one highlight. */
+function selectorsOf(name: string, size?: number): string[] {
+  return size ? [selectorOf(name, size), `${HEADINGS}::highlight(${name})`] : [selectorOf(name)];
+}
+
+function ruleOf(
+  { name, mark, ink }: RuleMark & { readonly ink?: Ink | undefined },
+  look: Look,
+  size?: number,
+): string {
   const isClear = ink?.color === 'transparent';
   const line = isClear ? LINES_OVER_PICTURES[mark] : 'currentColor';
   const wash = WASHES[mark]?.[ink?.isDrawing ? 2 : isClear ? 1 : 0];
   const isWashed = look === 'wash' || mark === 'here' || ink?.isDrawing;
   const ground = wash && isWashed && !ink?.isFaint ? `background-color: ${wash};` : '';
   const letters = ink ? `color: ${ink.color};` : '';
-  return `::highlight(${name}) { ${ground} ${letters} text-decoration: underline ${LINES[mark]} ${line}; text-underline-offset: 0.2em; text-decoration-skip-ink: auto; }`;
+  const length = (text: string): string =>
+    size ? text.replace(/[\d.]+em/, (em) => `${Number.parseFloat(em) * size}px`) : text;
+  return `${selectorOf(name, size)} { ${ground} ${letters} text-decoration: underline ${length(LINES[mark])} ${line}; text-underline-offset: ${length(OFFSET)}; text-decoration-skip-ink: auto; }`;
+}
+
+/** Returns the rule by which the lines under headings grow with their letters. */
+function headingRule({ name, mark }: RuleMark): string {
+  const [, thickness] = LINES[mark].split(' ');
+  return `${HEADINGS}::highlight(${name}) { text-decoration-thickness: ${thickness}; text-underline-offset: ${OFFSET}; }`;
 }
 
 /**
  * Returns the rule for forced colours. With forced colours, browsers paint all highlights alike, and draw each line in
  * the colour of its text (Chromium 156). The line must be inside the painted box to be visible.
  */
-function forcedRule(names: readonly string[]): string {
-  const all = names.map((name) => `::highlight(${name})`).join(', ');
-  return `@media (forced-colors: active) { ${all} { text-underline-offset: auto; } }`;
+function forcedRule(selectors: readonly string[]): string {
+  return `@media (forced-colors: active) { ${selectors.join(', ')} { text-underline-offset: auto; } }`;
 }

@@ -1,7 +1,8 @@
 import type { Look, Shown } from '../contract/page-contract.ts';
 import type { Marked, Veil } from './draw-veil.ts';
 import { createInkFinder } from './find-ink.ts';
-import { type Ink, type InkMark, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
+import { type Ink, type InkMark, inheritsMarks, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
+import { own } from './own.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
 /** The greatest number of inks, since each ink needs its own rules. Letters in further inks get no marks. */
@@ -52,7 +53,8 @@ export function createPainter(doc: Document): Painter {
   const findInk = createInkFinder();
   const sheet = new CSSStyleSheet();
   let look: Look = 'wash';
-  sheet.replaceSync(markRules(look));
+  /** The letter size of the page's text. Undefined before the first mark, and where marks are not inherited. */
+  let size: number | undefined;
   const inkMarks: InkMark[] = [];
   /** The highlight of each range whose letters have an ink. */
   const inked = new WeakMap<StaticRange, Painted>();
@@ -71,6 +73,9 @@ export function createPainter(doc: Document): Painter {
     known.add(root);
     root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
     roots.push(new WeakRef(root));
+  }
+  function writeRules(): void {
+    sheet.replaceSync(markRules(look, inkMarks, size));
   }
   function dropRules(): void {
     for (const ref of roots) {
@@ -93,7 +98,11 @@ export function createPainter(doc: Document): Painter {
     if (isHidden || CSS.highlights.get(name) === marks) return false;
     // The sheet is added only with the first mark, because the browser then recomputes all styles of the page, and
     // the first reading needs the styles.
-    adopt(doc);
+    if (!known.has(doc)) {
+      if (inheritsMarks(navigator.userAgent)) size = sizeOfText(highlights.values());
+      writeRules();
+      adopt(doc);
+    }
     CSS.highlights.set(name, marks);
     return true;
   }
@@ -119,12 +128,12 @@ export function createPainter(doc: Document): Painter {
     if (ink.isDrawing && !WASHES[mark]) return null;
     const alike = (one: InkMark): boolean =>
       one.mark === mark && JSON.stringify(one.ink) === JSON.stringify(ink);
-    const known = inkMarks.find(alike);
-    if (known) return highlight(mark, known.name);
+    const before = inkMarks.find(alike);
+    if (before) return highlight(mark, before.name);
     if (inkMarks.length >= MOST_INKS) return null;
     const name = `wr-${Object.keys(MARKS).length + inkMarks.length + 1}`;
     inkMarks.push({ name, mark, ink });
-    sheet.replaceSync(markRules(look, inkMarks));
+    if (known.has(doc)) writeRules();
     return highlight(mark, name);
   }
   function add(mark: Mark, ranges: readonly StaticRange[]): void {
@@ -159,7 +168,7 @@ export function createPainter(doc: Document): Painter {
     adopt,
     setLook(wanted) {
       look = wanted;
-      sheet.replaceSync(markRules(look, inkMarks));
+      if (known.has(doc)) writeRules();
       veil?.draw();
     },
     hold() {
@@ -204,4 +213,15 @@ function createHighlight(mark: Mark): Highlight {
   const marks = new Highlight();
   if (mark === 'here') marks.priority = 1;
   return marks;
+}
+
+/** Returns the letter size of the first marked word outside headings, in CSS pixels. */
+function sizeOfText(marked: Iterable<Painted>): number {
+  for (const { ranges } of marked)
+    for (const { startContainer } of ranges) {
+      const element = own(startContainer).parentElement;
+      if (element && !element.closest('h1, h2, h3, h4'))
+        return Number.parseFloat(getComputedStyle(element).fontSize);
+    }
+  return 16;
 }
