@@ -18,16 +18,15 @@ export interface WordPlace {
  */
 export class BlockWords {
   /** The words in page order. A homograph is replaced when its reading is known. */
-  readonly words: PageWord[] = [];
+  words: PageWord[] = [];
   /** The words whose keys do not tell their reading yet. */
-  readonly homographs: { readonly at: number; readonly homograph: Homograph }[] = [];
+  homographs: { readonly at: number; readonly homograph: Homograph }[] = [];
   /** The number of pieces that are left out of the count. */
   skipped = 0;
   readonly #block: TextBlock;
-  /** The offset of each node in the text of the block, and the start and end offset of each word. */
+  /** The offset of each node in the text of the block, and the start and end offset of each word in turn. */
   readonly #nodes: readonly number[];
-  readonly #starts: number[] = [];
-  readonly #ends: number[] = [];
+  #offsets: number[] = [];
   #places: readonly WordPlace[] | undefined;
 
   constructor(block: TextBlock, nodes: readonly number[]) {
@@ -37,8 +36,14 @@ export class BlockWords {
 
   add(word: PageWord, start: number, end: number): void {
     this.words.push(word);
-    this.#starts.push(start);
-    this.#ends.push(end);
+    this.#offsets.push(start, end);
+  }
+
+  /** Frees the room that was kept for more words, and the homographs, whose readings are known now. */
+  settle(): void {
+    this.words = this.words.slice();
+    this.#offsets = this.#offsets.slice();
+    this.homographs = [];
   }
 
   get places(): readonly WordPlace[] {
@@ -54,7 +59,7 @@ export class BlockWords {
       if (!isWanted(place)) continue;
       const homograph = homographs.get(at);
       if (homograph) kept.homographs.push({ at: kept.words.length, homograph });
-      kept.add(place.word, this.#starts[at]!, this.#ends[at]!);
+      kept.add(place.word, this.#offsets[at * 2]!, this.#offsets[at * 2 + 1]!);
     }
     return kept;
   }
@@ -62,8 +67,8 @@ export class BlockWords {
   rangesOf(at: number): StaticRange[] {
     const { nodes } = this.#block;
     const starts = this.#nodes;
-    const start = this.#starts[at]!;
-    const end = this.#ends[at]!;
+    const start = this.#offsets[at * 2]!;
+    const end = this.#offsets[at * 2 + 1]!;
     const ranges: StaticRange[] = [];
     const behind = starts.findIndex((one) => one > start);
     for (let i = (behind === -1 ? nodes.length : behind) - 1; i < nodes.length && starts[i]! < end; i++) {

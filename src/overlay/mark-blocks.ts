@@ -1,7 +1,7 @@
 import type { BlockWords } from './find-places.ts';
 import { findWordsInView, type WordSpan } from './find-words-in-view.ts';
 import { own } from './own.ts';
-import type { ReadBlock } from './page-text.ts';
+import type { PlaceMark, ReadBlock } from './page-text.ts';
 import { isMarked, type Painter } from './paint-standings.ts';
 import { watchStillness } from './watch-stillness.ts';
 import { workInSlices } from './work-in-slices.ts';
@@ -142,7 +142,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     return true;
   }
   function wait(changed: Iterable<ReadBlock>): void {
-    for (const block of changed) if (isShown(block) || block.marked.size > 0) waiting.add(block);
+    for (const block of changed) if (isShown(block) || block.marked) waiting.add(block);
     if (waiting.size === 0) return;
     drawing ??= drawWaiting().finally(() => {
       drawing = undefined;
@@ -167,26 +167,27 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     else unmark(block);
   }
   function mark(block: ReadBlock): void {
-    const { words: found, marked } = block;
+    const { words: found } = block;
     const { words } = found;
     const { from, to } = words.length > MOST ? moveSpan(block) : { from: 0, to: words.length };
     for (let at = from; at < to; at++) {
       const { standing } = words[at]!;
-      const before = marked.size > 0 ? marked.get(at) : undefined;
+      const before = block.marked?.get(at);
       if (standing === undefined || standing === before?.standing) continue;
       if (before) {
         painter.remove(before.standing, before.ranges);
-        marked.delete(at);
+        block.marked!.delete(at);
       }
       if (!isMarked(standing)) continue;
       const ranges = found.rangesOf(at);
       painter.add(standing, ranges);
-      marked.set(at, { standing, ranges });
+      block.marked ??= new Map();
+      block.marked.set(at, { standing, ranges });
     }
   }
   /** Returns the part of a long block that is to be marked now, and removes the marks from the rest. */
   function moveSpan(block: ReadBlock): WordSpan {
-    const { words, marked } = block;
+    const { words, marked = new Map<number, PlaceMark>() } = block;
     const span = isAll ? { from: 0, to: Math.min(words.words.length, MOST_AT_ALL) } : spanAroundView(words);
     for (const [at, { standing, ranges }] of marked) {
       if (at >= span.from && at < span.to) continue;
@@ -196,9 +197,9 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     long.set(block, span);
     return span;
   }
-  function unmark({ marked }: ReadBlock): void {
-    for (const { standing, ranges } of marked.values()) painter.remove(standing, ranges);
-    marked.clear();
+  function unmark(block: ReadBlock): void {
+    for (const { standing, ranges } of block.marked?.values() ?? []) painter.remove(standing, ranges);
+    block.marked = undefined;
   }
 
   return {

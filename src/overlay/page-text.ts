@@ -20,7 +20,7 @@ export interface ReadBlock {
   readonly within: Node;
   readonly words: BlockWords;
   /** The marks by the index of the word in the block. */
-  readonly marked: Map<number, PlaceMark>;
+  marked: Map<number, PlaceMark> | undefined;
 }
 
 /** The text read from a page so far. It is kept by text node, so that a change replaces only the nodes it touches. */
@@ -33,7 +33,7 @@ export class PageText {
   /** Adds the words of a block. Returns the earlier blocks of its nodes, whose marks must be removed. */
   read({ nodes, within }: TextBlock, words: BlockWords): { block: ReadBlock; replaced: ReadBlock[] } {
     const replaced = this.#drop(nodes);
-    const block: ReadBlock = { nodes, within, words, marked: new Map() };
+    const block: ReadBlock = { nodes, within, words, marked: undefined };
     for (const node of nodes) this.#byNode.set(node, block);
     this.#count(block, 1);
     return { block, replaced };

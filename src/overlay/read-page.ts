@@ -125,6 +125,7 @@ export function createPageReader(
     const read = new Set<ReadBlock>();
     const dropped: ReadBlock[] = [];
     const take = (one: FoundBlock): void => {
+      one.words.settle();
       const { block, replaced } = text.read(one.block, one.words);
       replaced.forEach(marks.drop);
       dropped.push(...replaced);

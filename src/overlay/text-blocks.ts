@@ -22,7 +22,7 @@ export interface TextBlock {
  */
 export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void): Generator<TextBlock> {
   let nodes: Text[] = [];
-  let parted = new Set<Text>();
+  let parted: Set<Text> | undefined;
   let isParted = false;
   let within = root;
   let broken: Set<Text> | undefined;
@@ -31,9 +31,9 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   let between: Edge = 'line';
 
   function* endLine(): Generator<TextBlock> {
-    if (nodes.length > 0) yield { nodes, parted, within, ...(broken && { broken }) };
+    if (nodes.length > 0) yield { nodes, parted: parted ?? NONE, within, ...(broken && { broken }) };
     nodes = [];
-    parted = new Set();
+    parted = undefined;
     broken = undefined;
     isParted = false;
   }
@@ -42,7 +42,10 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     if (nodes.length === 0) within = opened.findLast(({ edge }) => edge === 'line')?.node ?? root;
     nodes.push(node);
     drawnIn.set(node, level.node);
-    if (isParted) parted.add(node);
+    if (isParted) {
+      parted ??= new Set();
+      parted.add(node);
+    }
     isParted = false;
   }
   function* pass(edge: Edge): Generator<TextBlock> {
@@ -66,8 +69,8 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     else open(element, read === 'all', edge, style);
   }
   function open(node: Node, showsText: boolean, edge: Edge, style?: CSSStyleDeclaration): void {
-    // The list is copied, because the page may remove children while this generator waits for its turn.
-    const children = [...drawnChildren(node, onShadow)].values();
+    // A list is made, because the page may remove children while this generator waits for its turn.
+    const children = drawnChildren(node, onShadow).values();
     opened.push({ node, children, showsText, edge, style });
   }
   function* leave(level: Opened): Generator<TextBlock> {
@@ -100,6 +103,9 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   yield* endLine();
 }
 
+/** The set of most blocks. One set for all of them saves memory on a long page. */
+const NONE: ReadonlySet<Text> = new Set();
+
 /**
  * The element, slot or shadow root in which each text was drawn when it was read. A script cannot ask a page for the
  * slots of closed shadow roots.
@@ -129,16 +135,23 @@ interface Opened {
 }
 
 /** Returns the children where they are drawn. A host draws its shadow root, and a slot draws the elements placed in it. */
-function drawnChildren(given: Node, onShadow: (root: ShadowRoot) => void): Iterable<Node> {
+function drawnChildren(given: Node, onShadow: (root: ShadowRoot) => void): Node[] {
   const node = own(given);
-  if (!isElement(node)) return node.childNodes;
+  if (!isElement(node)) return childrenOf(node);
   const shadow = shadowOf(given as Element);
   if (shadow) {
     onShadow(shadow);
-    return shadow.childNodes;
+    return childrenOf(shadow);
   }
   const placed = node instanceof HTMLSlotElement ? node.assignedNodes() : [];
-  return placed.length > 0 ? placed : node.childNodes;
+  return placed.length > 0 ? placed : childrenOf(node);
+}
+
+/** Returns the children of a node. The browser keeps its own list of children (`childNodes`) for good, once asked for it. */
+function childrenOf({ firstChild }: Node): Node[] {
+  const children: Node[] = [];
+  for (let child = firstChild; child; child = own(child).nextSibling) children.push(child);
+  return children;
 }
 
 /** Returns whether a node is a blank. A blank between placed pieces is not drawn. */
