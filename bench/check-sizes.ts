@@ -27,7 +27,7 @@ const LIMITS: Readonly<Record<string, number>> = {
  * The reader of pictures of text has 4080 KB: 2,880 KB for its knowledge of English print, and 1,060 KB for its core.
  * The page of PDF files has 140 KB, of which 120 KB unpack the pictures of scans.
  */
-const PACKAGE = 4810 + 4080 + 140;
+const PACKAGE = 4860 + 4080 + 140;
 /** The size limit of the typeface, in KB: a regular, a bold, and vowels with macron or breve. */
 const TYPEFACE = 150;
 

@@ -1,6 +1,6 @@
 import type { Speech } from '../accent/speech.ts';
 import { describeError } from '../describe-error.ts';
-import { type KeyParts, splitKey } from '../homographs/word-key.ts';
+import { analysedAs, type KeyParts, splitKey } from '../homographs/word-key.ts';
 import type { MadeOf, PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
 import { missingOf, neededOf } from './fine-needs.ts';
@@ -58,7 +58,8 @@ export interface Judge {
  */
 export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
   const spoken = inSpeechOf(analyzer, group);
-  const analyze = spoken.recall ?? remember((key: WordKey) => weighWord(spoken.analyze(key)));
+  const recall = spoken.recall ?? remember((key: WordKey) => weighWord(spoken.analyze(key)));
+  const analyze = (key: WordKey): WeighedWord => recall(analysedAs(key));
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
       remember((key: WordKey) => judgeSafely(key, analyze, group)),
