@@ -1,6 +1,6 @@
 import type { Speech } from '../accent/speech.ts';
 import { describeError } from '../describe-error.ts';
-import { analysedAs, type KeyParts, splitKey } from '../homographs/word-key.ts';
+import { type KeyParts, splitKey } from '../homographs/word-key.ts';
 import type { MadeOf, PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
 import { missingOf, neededOf } from './fine-needs.ts';
@@ -8,7 +8,8 @@ import { isInitialism } from './is-initialism.ts';
 import { isName } from './is-name.ts';
 import { hasBit } from './pattern-bits.ts';
 import { remember } from './remember.ts';
-import { type Weighable, type WeighedReading, type WeighedWord, weighWord } from './weigh-word.ts';
+import { rememberAnalyses } from './remember-weighed.ts';
+import type { Weighable, WeighedReading, WeighedWord } from './weigh-word.ts';
 
 /** Returns every reading of a word. The engine is such an analyser. */
 export interface WordAnalyzer extends WordSource {
@@ -58,8 +59,7 @@ export interface Judge {
  */
 export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
   const spoken = inSpeechOf(analyzer, group);
-  const recall = spoken.recall ?? remember((key: WordKey) => weighWord(spoken.analyze(key)));
-  const analyze = (key: WordKey): WeighedWord => recall(analysedAs(key));
+  const analyze = spoken.recall ?? rememberAnalyses(spoken);
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
       remember((key: WordKey) => judgeSafely(key, analyze, group)),
