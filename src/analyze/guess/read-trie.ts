@@ -40,6 +40,25 @@ export function readTrie(
     token[made] = made - 1;
     level[made] = codes.byte(levelKind(0, tokens));
   }
+  /** Reads the children of a node, which are among the choices from `first` on. Returns false if they do not fit. */
+  function readChildren(children: number, first: number, choices: number): boolean {
+    let choice = first;
+    let spare = choices - children;
+    if (spare < 0 || made + children > nodes) return false;
+    for (let left = children; left > 0; left--) {
+      const skipped = spare === 0 ? 0 : codes.number(skippedKind(spare, left));
+      if (skipped > spare) return false;
+      spare -= skipped;
+      choice += skipped;
+      token[made] = token[choice]!;
+      shorter[made] = choice;
+      level[made] = codes.byte(levelKind(level[choice]!, children));
+      made++;
+      choice++;
+    }
+    return true;
+  }
+
   let state = 1;
   setFirst(state, made);
   let node = 1;
@@ -47,26 +66,15 @@ export function readTrie(
     for (const end = made; node < end; node++) {
       const from = stateOf(shorter[node]!);
       if (from === 0 && length > 1) continue;
-      let choice = firstOf(from);
-      const choices = firstOf(from + 1) - choice;
+      const first = firstOf(from);
+      const choices = firstOf(from + 1) - first;
       const children = codes.number(childrenKind(choices));
       if (children === 0) continue;
-      if (children > choices || state === states || made + children > nodes) return null;
+      if (state === states) return null;
       addState(node);
       suffix[state] = from;
       backoff[state] = codes.byte(backoffKind(length));
-      let spare = choices - children;
-      for (let left = children; left > 0; left--) {
-        const skipped = spare === 0 ? 0 : codes.number(skippedKind(spare, left));
-        if (skipped > spare) return null;
-        spare -= skipped;
-        choice += skipped;
-        token[made] = token[choice]!;
-        shorter[made] = choice;
-        level[made] = codes.byte(levelKind(level[choice]!, children));
-        made++;
-        choice++;
-      }
+      if (!readChildren(children, first, choices)) return null;
       state++;
       setFirst(state, made);
     }

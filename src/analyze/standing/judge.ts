@@ -8,8 +8,7 @@ import { isInitialism } from './is-initialism.ts';
 import { isName } from './is-name.ts';
 import { hasBit } from './pattern-bits.ts';
 import { remember } from './remember.ts';
-import { rememberAnalyses } from './remember-weighed.ts';
-import type { Weighable, WeighedReading, WeighedWord } from './weigh-word.ts';
+import { rememberAnalyses, type Weighable, type WeighedReading, type WeighedWord } from './weigh-word.ts';
 
 /** Returns every reading of a word. The engine is such an analyser. */
 export interface WordAnalyzer extends WordSource {
