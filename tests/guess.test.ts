@@ -7,11 +7,11 @@ import { buildFromTokens } from '../src/analyze/guess/build-from-tokens.ts';
 import { tokensOf } from '../src/analyze/guess/guess-token.ts';
 import { openGuesser } from '../src/analyze/guess/open-guesser.ts';
 import { openModel } from '../src/analyze/guess/open-model.ts';
-import { createBitReader } from '../src/analyze/guess/read-bits.ts';
+import { createCodeReader } from '../src/analyze/guess/read-codes.ts';
 import type { WordRecord } from '../src/analyze/lexicon/word-record.ts';
 import type { Reading } from '../src/analyze/types.ts';
 import { buildGuesser } from '../src/data/guess/build-guesser.ts';
-import { createBitWriter } from '../src/data/guess/write-bits.ts';
+import { createCodeWriter } from '../src/data/guess/write-codes.ts';
 import { readFrequency } from '../src/data/read-frequency.ts';
 import { loadAnalyzer, loadGuesser, loadLexicon } from './load-analyzer.ts';
 import { nonsenseSyllables } from './words/nonsense-syllables.ts';
@@ -31,33 +31,49 @@ const show = (built: BuiltWord): string =>
     .map(({ spellings }) => spellings.map((one) => `${one.letters}:${one.sound}`).join(' '))
     .join(' + ');
 
-describe('the bit coder', () => {
-  test('gives back the bits that were written', () => {
-    const bit = fc.record({ slot: fc.nat(20), bit: fc.constantFrom(0, 0, 0, 1), level: fc.nat(127) });
+describe('the coder of values', () => {
+  test('gives back the values that were written', () => {
+    const one = fc.record({
+      kind: fc.integer({ min: 1, max: 20 }),
+      byte: fc.oneof(fc.constant(0), fc.nat(3), fc.nat(255)),
+      number: fc.oneof(fc.nat(9), fc.nat(65_535)),
+    });
     fc.assert(
-      fc.property(fc.array(bit, { maxLength: 400, size: 'max' }), (told) => {
-        const writer = createBitWriter(300);
-        for (const one of told) {
-          writer.bit(one.slot, one.bit);
-          writer.level(100, one.level);
+      fc.property(fc.array(one, { maxLength: 400, size: 'max' }), (told) => {
+        const writer = createCodeWriter(30);
+        for (const { kind, byte, number } of told) {
+          writer.byte(kind, byte);
+          writer.number(25, number);
         }
-        const reader = createBitReader(Uint8Array.from(writer.end()), 0, 300);
-        expect(told.map(({ slot }) => [reader.bit(slot), reader.level(100)])).toEqual(
-          told.map(({ bit, level }) => [bit, level]),
+        const reader = createCodeReader(writer.end(), 0, 30);
+        expect(told.map(({ kind }) => [reader.byte(kind), reader.number(25)])).toEqual(
+          told.map(({ byte, number }) => [byte, number]),
         );
       }),
       seeded,
     );
   });
 
-  test('takes less space for a more predictable bit', () => {
-    const room = (every: number): number => {
-      const writer = createBitWriter(1);
-      for (let i = 1; i <= 8000; i++) writer.bit(0, i % every === 0 ? 1 : 0);
+  test('takes less space for values that are more predictable', () => {
+    const room = (values: number): number => {
+      const writer = createCodeWriter(2);
+      for (let i = 1; i <= 8000; i++) writer.byte(1, i % 100 === 0 ? i % values : 0);
       return writer.end().length;
     };
-    expect(room(100)).toBeLessThan(120);
-    expect(room(2)).toBeGreaterThan(950);
+    const even = createCodeWriter(2);
+    for (let i = 0; i < 8000; i++) even.byte(1, i % 256);
+    expect(room(3)).toBeLessThan(1030);
+    expect(even.end().length).toBeGreaterThan(8000);
+  });
+
+  test('writes a rare value among thousands of frequent ones', () => {
+    const writer = createCodeWriter(2);
+    const values = Array.from({ length: 20 }, (_, value) =>
+      Array<number>((2 ** value) >> 4).fill(value),
+    ).flat();
+    for (const value of [0, ...values]) writer.byte(1, value);
+    const reader = createCodeReader(writer.end(), 0, 2);
+    expect([0, ...values].findIndex((value) => reader.byte(1) !== value)).toBe(-1);
   });
 });
 
@@ -107,6 +123,8 @@ describe('a small model', () => {
 
   test('is refused when its data are cut short or damaged', () => {
     expect(() => openGuesser(bytes.subarray(0, 6)).guess('gull')).toThrow('npm run data');
+    for (const length of [50, 500, bytes.length - 20])
+      expect(() => openGuesser(bytes.subarray(0, length)).guess('gull')).toThrow('npm run data');
     expect(() => openGuesser(Uint8Array.from({ length: 300 }, (_, i) => i % 7)).guess('gull')).toThrow(
       'npm run data',
     );

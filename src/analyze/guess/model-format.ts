@@ -1,18 +1,22 @@
 /**
  * The file format of the guessing model. data/guess/write-model.ts writes the file, and open-model.ts reads it.
  *
- * - 8 bytes: length of the header, number of nodes (both Uint32, little endian)
- * - the header: JSON, see {@link ModelHeader}
- * - the weights of traits, one signed byte each (choice-traits.ts)
- * - one stream of bits, each coded by how often its kind was set before (read-bits.ts)
+ * - 8 bytes: number of nodes, length of the header (both Uint32, little endian)
+ * - the tables of codes, then one stream of codes (read-codes.ts)
+ *
+ * The stream has, in this order:
+ * - the header: JSON, see {@link ModelHeader}, one code for each byte ({@link HEADER_KIND})
+ * - the weights of traits, one code for each signed byte ({@link WEIGHT_KIND}, choice-traits.ts)
+ * - the trie
  *
  * The model is an n-gram trie over tokens. A word runs from its last letter to its first, because a silent e tells
  * about the vowel before it. The root's children are all tokens in order, and their levels come first. Then each node
- * follows, in the order in which the nodes were made. Its first bit tells whether it has children ({@link parentSlot}).
- * If so, its backoff level follows. Then there is one bit for each child of its suffix (the same tokens without the
- * farthest), which tells whether the node has that child too ({@link childSlot}). If so, the child's level follows.
- * Long lists of choices are divided into blocks of {@link BLOCK}, and a block without children is one bit ({@link
- * blockSlot}). So a child always has a suffix, and a node takes one to two bytes.
+ * with a shorter run than the longest follows, in the order in which the nodes were made. First comes the number of its
+ * children ({@link childrenKind}), which is left out if its suffix (the same tokens without the farthest) has none. A
+ * node with children is a state. Its backoff level follows ({@link backoffKind}). The suffix has every child of the
+ * node, too, so the children are given as choices among the children of the suffix: for each child the number of
+ * choices that are skipped before it ({@link skippedKind}) and its level ({@link levelKind}). So a node takes little
+ * more than one byte.
  */
 export interface ModelHeader {
   /**
@@ -27,10 +31,12 @@ export interface ModelHeader {
     spells: string,
     stressed: 0 | 1,
   ])[];
-  /** Size of the weights that follow, in bytes. */
+  /** Number of weights. */
   readonly weights: number;
   /** Maximum number of tokens in a run, including the predicted one. */
   readonly order: number;
+  /** Number of nodes with children, including the root. */
+  readonly states: number;
 }
 
 export const ROLES = { b: 'base', j: 'joined', p: 'prefix', s: 'suffix' } as const;
@@ -49,46 +55,40 @@ export const DONE = 1;
 export const LEVEL_STEP = 0.125;
 export const LEVELS = 128;
 
-/** Number of kinds of bits for {@link createBitReader}. Each kind has its own count. */
-export const SLOTS = 8 * 16 + 8 * 16 * 16 + 8 * LEVELS + 16 * LEVELS + 8 * 16;
+/** The kinds of values for {@link createCodeReader}. Each kind has a table of codes of its own. */
+export const HEADER_KIND = 1;
+export const WEIGHT_KIND = 2;
+const CHILDREN_KINDS = 3;
+const BACKOFF_KINDS = CHILDREN_KINDS + 16;
+const SKIPPED_KINDS = BACKOFF_KINDS + 8;
+const LEVEL_KINDS = SKIPPED_KINDS + 16 * 8;
+/** Number of kinds. */
+export const KINDS = LEVEL_KINDS + 16 * 16;
 
-/** Number of choices in a block, and the minimum length of a list that is divided into blocks. */
-export const BLOCK = 8;
-export const LONG_LIST = 24;
+/** Returns the kind of a number of children, by the number of children of the node's suffix. */
+export function childrenKind(choices: number): number {
+  return CHILDREN_KINDS + sizeOf(choices);
+}
 
-/** Returns the slot of the bit that tells whether a node has children, by the node's order and level. */
-export function parentSlot(order: number, level: number): number {
-  return order * 16 + (level >> 3);
+/** Returns the kind of a backoff level, by the number of tokens in the node's run. */
+export function backoffKind(length: number): number {
+  return BACKOFF_KINDS + length;
 }
 
 /**
- * Returns the slot of the bit that tells whether a node has a certain child of its suffix. The slot depends on the
- * child's order and level and on the number of choices.
+ * Returns the kind of the number of skipped choices, by the number of choices that can still be skipped and the number
+ * of children that follow.
  */
-export function childSlot(order: number, level: number, choices: number): number {
-  return 128 + ((order * 16 + (level >> 3)) << 4) + Math.min(15, 32 - Math.clz32(choices));
+export function skippedKind(spare: number, left: number): number {
+  return SKIPPED_KINDS + sizeOf(spare) * 8 + Math.min(7, sizeOf(left));
 }
 
-/**
- * Returns the first slot of a backoff level. The level is written as seven bits, the highest first: a tree of {@link
- * LEVELS}.
- */
-export function backoffSlot(order: number): number {
-  return 128 + 2048 + order * LEVELS;
+/** Returns the kind of a child's level, by the level of the child's suffix and the number of the child's siblings. */
+export function levelKind(suffixLevel: number, siblings: number): number {
+  return LEVEL_KINDS + (suffixLevel >> 3) * 16 + sizeOf(siblings);
 }
 
-/**
- * Returns the first slot of a child's level, by the level of the child's suffix. The level is written like a backoff
- * level.
- */
-export function levelSlot(suffixLevel: number): number {
-  return 128 + 2048 + 8 * LEVELS + (suffixLevel >> 3) * LEVELS;
-}
-
-/**
- * Returns the slot of the bit that tells whether a node has a child in a block, by the node's order and the level of
- * the block's first choice.
- */
-export function blockSlot(order: number, level: number): number {
-  return 128 + 2048 + 24 * LEVELS + order * 16 + (level >> 3);
+/** Returns the number of binary digits, at most 15. */
+function sizeOf(number: number): number {
+  return Math.min(15, 32 - Math.clz32(number));
 }

@@ -30,6 +30,8 @@ const OPENS = '^';
 const LEADS = '~';
 const PART = '+';
 const ALONE = '=';
+/** A word in plain letters, with or without a sign. */
+const PLAIN = /^[a-z']+[\^~+=]?$/i;
 const MARKED = /^(.*)#(\d)$/su;
 
 /** Returns the key of a homograph with a chosen reading: `read` and 1 give `read#1`. No word contains the mark. */
@@ -60,6 +62,16 @@ export function keyOfAlone(word: string): WordKey {
 /** Returns a word as written, with its capital if it has one: `Duke` for `Duke^`, `School` for `School+`. */
 export function shownOfKey(key: WordKey): string {
   return /[\^~+=]$/.test(key) ? key.slice(0, -1) : splitKey(key).word;
+}
+
+/**
+ * Returns the key of the same word in lower case without a sign, if the word has only plain letters. Both keys have the
+ * same analysis, because capitals make no difference to it: `duke` for `Duke` and `Duke^`.
+ */
+export function analysedAs(key: WordKey): WordKey {
+  if (!PLAIN.test(key)) return key;
+  const small = key.toLowerCase();
+  return /[\^~+=]$/.test(small) ? small.slice(0, -1) : small;
 }
 
 /** Reads the word, its reading and the way it is written from a key. Any string is a key. */

@@ -63,10 +63,29 @@ export function listRoots(word: string): { readonly finer: FinerNeed[]; readonly
 
 /**
  * Returns the needs by finer rows. Returns undefined if there are no finer rows, because then every group has the same
- * needs.
+ * needs. `requires` are the needs without finer rows. Where the rest is the same, both share one list, since a judge
+ * keeps the lists of all words of a text.
  */
-export function fineNeeds(rest: Iterable<PatternId>, finer: readonly FinerNeed[]): FineNeeds | undefined {
+export function fineNeeds(
+  rest: Iterable<PatternId>,
+  finer: readonly FinerNeed[],
+  requires: readonly PatternId[] = [],
+): FineNeeds | undefined {
   if (finer.length === 0) return undefined;
-  const once = new Map(finer.map(({ row, of }) => [`${row} ${of.join(' ')}`, { row, of }]));
-  return { rest: [...new Set(rest)].sort(), finer: [...once.values()] };
+  const own = new Set(rest);
+  const isSame = own.size === requires.length && requires.every((id) => own.has(id));
+  return { rest: isSame ? requires : [...own].sort(), finer: [...new Set(finer.map(needOnce))] };
+}
+
+/** All needs by finer rows that were met. There are some hundreds. */
+const met = new Map<string, FinerNeed>();
+
+/** Returns the one object for a need, for all words that have it. */
+function needOnce({ row, of }: FinerNeed): FinerNeed {
+  const name = of.length === 0 ? row : `${row} ${of.join(' ')}`;
+  const known = met.get(name);
+  if (known) return known;
+  const need = { row, of };
+  met.set(name, need);
+  return need;
 }

@@ -69,8 +69,9 @@ function requireWhole(
   for (const { of } of endings) if (of.includes('end-nt')) rest.delete('end-nt');
   const kinds = listKinds(built, units, 0);
   for (const { of } of kinds) for (const id of of) rest.delete(id);
-  const fine = fineNeeds(rest, [...endings, ...divided, ...finer, ...kinds]);
-  return { requires: sorted(own), ...(fine && { fine }), ...(roots && { roots }) };
+  const requires = sorted(own);
+  const fine = fineNeeds(rest, [...endings, ...divided, ...finer, ...kinds], requires);
+  return { requires, ...(fine && { fine }), ...(roots && { roots }) };
 }
 
 /**
@@ -135,6 +136,7 @@ function requireMade(
   const fine = fineNeeds(
     [...ownRest, ...partsRest],
     [...endings, ...(built.ownSpellings ? divided : []), ...kinds, ...rooted.finer, ...partsFiner],
+    requires,
   );
   const roots = rooted.parts ?? parts.find(({ reading }) => reading.roots)?.reading.roots;
   return { requires, ...(fine && { fine }), ...(roots && { roots }), madeOf };

@@ -166,6 +166,20 @@ test('judges and climbers that share cached analyses analyse a word only once', 
   expect(asked).toEqual(['map', 'wants', 'lead', 'Bram']);
 });
 
+test('a word is analysed once for all its capitals and signs, and apart from its chosen readings', () => {
+  const asked: WordKey[] = [];
+  const counting = {
+    analyze(key: WordKey) {
+      asked.push(key);
+      return analyzer.analyze(key);
+    },
+  };
+  const judge = createJudge(counting, compileGroup(groupOf({}), null));
+  const keys = ['Map', 'map', 'MAP', 'Map^', 'Map~', 'Map+', 'Map=', 'lead#0', 'lead#1', 'lead'];
+  for (const key of keys) expect(judge(key)).toEqual(createJudge(analyzer, judge.group)(key));
+  expect(asked).toEqual(['Map', 'lead#0', 'lead#1', 'lead']);
+});
+
 test('any key gets a verdict, whatever characters it contains', () => {
   for (const key of ['', '__proto__', 'constructor', '\u{1F6A2}', '\ud800', 'İ']) {
     expect(['unsure', 'name']).toContain(standing(key, {}).split(' ')[0]);

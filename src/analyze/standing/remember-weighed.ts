@@ -1,15 +1,14 @@
 import type { Speech } from '../accent/speech.ts';
-import type { WordKey } from '../types.ts';
 import type { WordSource } from './judge.ts';
 import { remember } from './remember.ts';
-import { weighWord } from './weigh-word.ts';
+import { rememberAnalyses } from './weigh-word.ts';
 
 /**
  * Creates an analyser that caches the data of each word on which standings depend. Several judges and climbs of the
  * same words share the cache. Analysing a word takes a hundred times as long as looking at its requirements.
  */
 export function rememberWeighed(analyzer: WordSource): WordSource {
-  const recall = remember((key: WordKey) => weighWord(analyzer.analyze(key)));
+  const recall = rememberAnalyses(analyzer);
   const others = remember(rememberWeighed);
   const remembering: WordSource = {
     analyze: recall,

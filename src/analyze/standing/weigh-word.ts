@@ -1,4 +1,5 @@
-import type { FineNeeds, MadeOf, PatternId, Reading, WordAnalysis } from '../types.ts';
+import { analysedAs } from '../homographs/word-key.ts';
+import type { FineNeeds, MadeOf, PatternId, Reading, WordAnalysis, WordKey } from '../types.ts';
 
 /** An analysis, or the part of an analysis that `weighWord` reads. */
 export interface Weighable extends Pick<WordAnalysis, 'homograph' | 'usage' | 'fault'> {
@@ -37,5 +38,20 @@ export function weighWord({ homograph, usage, readings, fault }: Weighable): Wei
       madeOf,
     })),
     ...(fault !== undefined && { fault }),
+  };
+}
+
+/** Returns the data of a word on which standings depend. Each word is analysed once, with whatever capitals it is met. */
+export function rememberAnalyses(analyzer: {
+  analyze(key: WordKey): Weighable;
+}): (key: WordKey) => WeighedWord {
+  const known = new Map<WordKey, WeighedWord>();
+  return (key) => {
+    const small = analysedAs(key);
+    const before = known.get(small);
+    if (before) return before;
+    const weighed = weighWord(analyzer.analyze(key));
+    known.set(small, weighed);
+    return weighed;
   };
 }

@@ -1,18 +1,17 @@
 import {
-  BLOCK,
-  backoffSlot,
-  blockSlot,
-  childSlot,
+  backoffKind,
+  childrenKind,
+  HEADER_KIND,
+  KINDS,
   LEVEL_STEP,
   LEVELS,
-  LONG_LIST,
-  levelSlot,
+  levelKind,
   type ModelHeader,
-  parentSlot,
-  SLOTS,
+  skippedKind,
+  WEIGHT_KIND,
 } from '../../analyze/guess/model-format.ts';
 import { ORDER, type TrainedModel } from './train-model.ts';
-import { createBitWriter } from './write-bits.ts';
+import { type CodeWriter, createCodeWriter } from './write-codes.ts';
 
 /** Returns the model's file in the format of analyze/guess/model-format.ts. The same model gives the same bytes. */
 export function writeModel(
@@ -20,43 +19,58 @@ export function writeModel(
   tokens: ModelHeader['tokens'],
   weights: Int8Array,
 ): Uint8Array {
-  const { grams, chance, backoff } = model;
   const children = childrenOf(model);
-  const bits = createBitWriter(SLOTS);
+  const trie = createCodeWriter(KINDS);
+  const header: ModelHeader = { tokens, weights: weights.length, order: ORDER, states: children.size };
+  const head = new TextEncoder().encode(JSON.stringify(header));
+  for (const byte of head) trie.byte(HEADER_KIND, byte);
+  for (const weight of weights) trie.byte(WEIGHT_KIND, weight & 255);
+  const nodes = writeTrie(trie, model, children);
+  const body = trie.end();
+  const out = new Uint8Array(8 + body.length);
+  const view = new DataView(out.buffer);
+  view.setUint32(0, nodes, true);
+  view.setUint32(4, head.length, true);
+  out.set(body, 8);
+  return out;
+}
+
+/** The children of each gram that has some, in the order of their last tokens. */
+type Children = ReadonlyMap<number, readonly number[]>;
+
+/** Writes all kept grams and returns their number, including the empty one. */
+function writeTrie(codes: CodeWriter, { grams, chance, backoff }: TrainedModel, children: Children): number {
   const levelOf = (gram: number): number => toLevel(grams.token[gram] === 0 ? 1e-9 : chance[gram]!);
-  const queue: { readonly gram: number; readonly order: number }[] = [];
-  for (const gram of children.get(0)!) {
-    bits.level(levelSlot(0), levelOf(gram));
-    queue.push({ gram, order: 1 });
+  const queue: { readonly gram: number; readonly length: number }[] = [];
+  const roots = children.get(0)!;
+  for (const gram of roots) {
+    codes.byte(levelKind(0, roots.length), levelOf(gram));
+    queue.push({ gram, length: 1 });
   }
-  for (const { gram, order } of queue) {
-    if (order === ORDER) continue;
-    const own = children.get(gram);
-    bits.bit(parentSlot(order, levelOf(gram)), own ? 1 : 0);
-    if (!own) continue;
-    bits.level(backoffSlot(order), toLevel(backoff[gram]!));
-    const bySuffix = new Map(own.map((child) => [grams.suffix[child]!, child]));
-    const choices = children.get(grams.suffix[gram]!)!;
-    for (let i = 0; i < choices.length; i++) {
-      const suffix = choices[i]!;
-      if (choices.length >= LONG_LIST && i % BLOCK === 0) {
-        const some = choices.slice(i, i + BLOCK).some((choice) => bySuffix.has(choice));
-        bits.bit(blockSlot(order, levelOf(suffix)), Number(some));
-        if (!some) i += BLOCK - 1;
-        if (!some) continue;
-      }
-      const child = bySuffix.get(suffix);
-      bits.bit(childSlot(order, levelOf(suffix), choices.length), child === undefined ? 0 : 1);
-      if (child === undefined) continue;
-      bits.level(levelSlot(levelOf(suffix)), levelOf(child));
-      queue.push({ gram: child, order: order + 1 });
+  for (const { gram, length } of queue) {
+    const choices = children.get(grams.suffix[gram]!);
+    if (length === ORDER || !choices) continue;
+    const own = children.get(gram) ?? [];
+    codes.number(childrenKind(choices.length), own.length);
+    if (own.length === 0) continue;
+    codes.byte(backoffKind(length), toLevel(backoff[gram]!));
+    let next = 0;
+    let spare = choices.length - own.length;
+    for (const [i, child] of own.entries()) {
+      const suffix = grams.suffix[child]!;
+      const skipped = choices.indexOf(suffix, next) - next;
+      if (spare > 0) codes.number(skippedKind(spare, own.length - i), skipped);
+      codes.byte(levelKind(levelOf(suffix), own.length), levelOf(child));
+      queue.push({ gram: child, length: length + 1 });
+      spare -= skipped;
+      next += skipped + 1;
     }
   }
-  return pack({ tokens, weights: weights.length, order: ORDER }, queue.length + 1, weights, bits.end());
+  return queue.length + 1;
 }
 
 /** Returns, for each kept gram, the kept grams that continue it by one token, sorted by their last tokens. */
-function childrenOf({ grams, kept }: TrainedModel): ReadonlyMap<number, readonly number[]> {
+function childrenOf({ grams, kept }: TrainedModel): Children {
   const children = new Map<number, number[]>();
   for (let order = 1; order <= ORDER; order++) {
     for (const gram of grams.ofOrder(order)) {
@@ -68,19 +82,6 @@ function childrenOf({ grams, kept }: TrainedModel): ReadonlyMap<number, readonly
   }
   for (const siblings of children.values()) siblings.sort((a, b) => grams.token[a]! - grams.token[b]!);
   return children;
-}
-
-/** Returns the bytes of the file: the lengths, the head, the weights, then the bits. */
-function pack(header: ModelHeader, nodes: number, weights: Int8Array, body: readonly number[]): Uint8Array {
-  const head = new TextEncoder().encode(JSON.stringify(header));
-  const out = new Uint8Array(8 + head.length + weights.length + body.length);
-  const view = new DataView(out.buffer);
-  view.setUint32(0, head.length, true);
-  view.setUint32(4, nodes, true);
-  out.set(head, 8);
-  out.set(new Uint8Array(weights.buffer, weights.byteOffset, weights.length), 8 + head.length);
-  out.set(body, 8 + head.length + weights.length);
-  return out;
 }
 
 function toLevel(chance: number): number {

@@ -73,7 +73,7 @@ export function serveBackground(): void {
   watchStoredGroups(() => loadJudges.forget(), forEver);
 
   /**
-   * Prepares a judge while a page looks for its story. This opens the guessing model, which takes a tenth of a second,
+   * Prepares a judge while a page looks for its story. This opens the guessing model, which takes some time,
    * and judges the commonest words. These words make up most of any page, and the judge remembers them. Each judge
    * needs this once.
    */
