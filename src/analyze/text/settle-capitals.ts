@@ -28,7 +28,6 @@ export function nameOf(key: WordKey): string {
  * - A single capital (the Tide) shows nothing if the text also has the word in lower case.
  */
 export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): WordKey {
-  if (isSmall(key)) return key;
   const { capital } = splitKey(key);
   if (!SETTLED.has(capital)) return key;
   const shown = shownOfKey(key);
@@ -44,15 +43,6 @@ export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): 
   if ((isName || (part > 0 && capital === 'leads')) && !FORMS_OF_ADDRESS.has(small)) return keyOfPart(shown);
   if (capital === 'alone') return plain > 0 ? shown : key;
   return capital !== 'mid' && asName >= plain ? shown : key;
-}
-
-/** Returns whether a key has only the letters a to z. Most keys do, and taking them apart takes ten times as long. */
-function isSmall(key: WordKey): boolean {
-  for (let at = 0; at < key.length; at++) {
-    const code = key.charCodeAt(at);
-    if (code < 0x61 || code > 0x7a) return false;
-  }
-  return true;
 }
 
 /** Returns the counts of a whole text with its capitals settled. The given counts are not changed. */
