@@ -35,21 +35,23 @@ export interface Vetter {
 }
 
 /**
- * After this many distinct words, summed over the texts, the word analyses are discarded so that they never fill the
- * memory.
+ * After this many distinct words the word analyses are discarded, so that they never fill the memory. A word takes two
+ * kilobytes with its analysis and what one group makes of it, and half a kilobyte for each further group.
  */
-const FORGET_AFTER = 300_000;
+const FORGET_AFTER = 100_000;
 
 /** Creates a vetter that uses the word table. Throws `InputError` if the word table does not exist yet. */
 export function createVetter(
   { groups, words }: Pick<VetterSettings, 'groups' | 'words'>,
   engine = loadEngine(),
 ): Vetter {
-  let reporters = makeReporters();
   let known = 0;
+  let reporters = makeReporters();
 
   function makeReporters(): { reportOn: ReturnType<typeof createReporter>; climber: Climber }[] {
-    const analyzer = rememberWeighed(engine);
+    const analyzer = rememberWeighed(engine, () => {
+      known++;
+    });
     return groups.map(({ group, sequence }) => ({
       reportOn: createReporter(createJudge(analyzer, compileGroup(group, sequence)), { words }),
       climber: createClimber(analyzer, group, sequence),
@@ -62,7 +64,6 @@ export function createVetter(
       reporters = makeReporters();
       known = 0;
     }
-    known += counts.words.size;
     return groups.map(({ group, sequence }, n) => {
       const { reportOn, climber } = reporters[n]!;
       const report = reportOn(counts);

@@ -5,11 +5,17 @@ import { rememberAnalyses } from './weigh-word.ts';
 
 /**
  * Creates an analyser that caches the data of each word on which standings depend. Several judges and climbs of the
- * same words share the cache. Analysing a word takes a hundred times as long as looking at its requirements.
+ * same words share the cache. Analysing a word takes a hundred times as long as looking at its requirements. `onNew` is
+ * called before each analysis, so that the host can tell how many words the cache holds.
  */
-export function rememberWeighed(analyzer: WordSource): WordSource {
-  const recall = rememberAnalyses(analyzer);
-  const others = remember(rememberWeighed);
+export function rememberWeighed(analyzer: WordSource, onNew: () => void = () => undefined): WordSource {
+  const recall = rememberAnalyses({
+    analyze: (key) => {
+      onNew();
+      return analyzer.analyze(key);
+    },
+  });
+  const others = remember((spoken: WordSource) => rememberWeighed(spoken, onNew));
   const remembering: WordSource = {
     analyze: recall,
     recall,
