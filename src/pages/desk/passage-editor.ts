@@ -17,7 +17,7 @@ import {
   ViewPlugin,
   type ViewUpdate,
 } from '@codemirror/view';
-import { splitKey } from '../../analyze/index.ts';
+import { remember, splitKey } from '../../analyze/index.ts';
 import { readPasted } from '../../passage/files/read-pasted.ts';
 import { findLongSentences } from '../../passage/find-sentences.ts';
 import { readLine } from '../../passage/passage-lines.ts';
@@ -88,6 +88,9 @@ export interface PassageEditor {
   /** Goes to the n-th occurrence of a word. */
   goTo(key: string, n: number): void;
 }
+
+/** The maximum number of lines whose decorations are kept. */
+const MOST = 2000;
 
 /** Typing counts as paused after this many milliseconds without a key. */
 const REST = 200;
@@ -280,7 +283,7 @@ function shadeText({ shade, longest, preTeach }: Shading): Extension {
     marks.set(name, made);
     return made;
   };
-  return inView(({ text, from }, add) => {
+  return inView((text) => {
     const found = shade(text)
       .words.filter(({ standing }) => /^(beyond|fresh|unsure)$/.test(standing))
       .map(({ start, end, key, standing }) => {
@@ -289,30 +292,40 @@ function shadeText({ shade, longest, preTeach }: Shading): Extension {
       });
     const long = longest === null ? [] : findLongSentences(text, longest);
     const all = [...found, ...long.map(({ start, end }) => ({ start, end, name: 'long' }))];
-    for (const { start, end, name } of all.sort((a, b) => a.start - b.start || b.end - a.end))
-      add(from + start, from + end, mark(name));
+    return all
+      .sort((a, b) => a.start - b.start || b.end - a.end)
+      .map(({ start, end, name }) => ({ start, end, mark: mark(name) }));
   });
 }
 
 /** Styles headings and list entries as such. */
-const lineKinds: Extension = inView(({ text, from }, add) => {
+const lineKinds: Extension = inView((text) => {
   const { kind, level, sign } = readLine(text);
-  if (sign === 0) return;
-  add(from, from, Decoration.line({ class: kind === 'heading' ? `desk-h${level}` : 'desk-item' }));
-  add(from, from + sign, Decoration.mark({ class: 'desk-sign' }));
+  if (sign === 0) return [];
+  const line = Decoration.line({ class: kind === 'heading' ? `desk-h${level}` : 'desk-item' });
+  return [
+    { start: 0, end: 0, mark: line },
+    { start: 0, end: sign, mark: Decoration.mark({ class: 'desk-sign' }) },
+  ];
 });
 
-type Line = { readonly text: string; readonly from: number };
+/** A decoration of a part of a line. */
+interface LineMark {
+  readonly start: number;
+  readonly end: number;
+  readonly mark: Decoration;
+}
 
-function inView(
-  decorate: (line: Line, add: (from: number, to: number, mark: Decoration) => void) => void,
-): Extension {
+/** Decorates the lines in view. A key costs only its own line, since the decorations of the other lines are kept. */
+function inView(decorate: (line: string) => readonly LineMark[]): Extension {
+  const marksOf = remember(decorate, MOST);
   const build = (view: EditorView): DecorationSet => {
     const builder = new RangeSetBuilder<Decoration>();
     for (const { from, to } of view.visibleRanges) {
       for (let at = from; at <= to; ) {
         const line = view.state.doc.lineAt(at);
-        decorate(line, (start, end, mark) => builder.add(start, end, mark));
+        for (const { start, end, mark } of marksOf(line.text))
+          builder.add(line.from + start, line.from + end, mark);
         at = line.to + 1;
       }
     }

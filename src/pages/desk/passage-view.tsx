@@ -43,6 +43,7 @@ import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 import { useJudge } from './use-judge.ts';
 import { usePassage } from './use-passage.ts';
 import { useReport } from './use-report.ts';
+import { useSteps } from './use-steps.ts';
 import { useVersions } from './use-versions.ts';
 import { VarietyNote } from './variety-note.tsx';
 import { VersionsTable } from './versions-table.tsx';
@@ -74,7 +75,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   const shader = useMemo(() => judge && createShader(judge), [judge]);
   const version = passage && versionFor(passage, groupId);
   const text = version?.text ?? '';
-  const shade = useMemo(() => shader?.(text) ?? null, [shader, text]);
+  const shade = useSteps(useMemo(() => shader?.inSteps(text) ?? null, [shader, text]));
   const judging = useMemo(() => judge && shade && { judge, shade }, [judge, shade]);
   // A story word counts as a by-sight word in this passage only.
   const storyWords = useMemo(() => version?.storyWords.map(({ word }) => word) ?? [], [version?.storyWords]);

@@ -1,8 +1,11 @@
 import { useMemo } from 'preact/hooks';
+import { remember } from '../../analyze/index.ts';
 import type { Accent } from '../../analyze/types.ts';
+import { takeSteps } from '../../passage/take-steps.ts';
 import { type ForeignWord, findForeign } from '../../variety/index.ts';
 import { say } from '../../wording/say.ts';
 import type { TextEdit } from './passage-editor.ts';
+import { useSteps } from './use-steps.ts';
 
 interface VarietyNoteProps {
   readonly text: string;
@@ -16,7 +19,15 @@ interface VarietyNoteProps {
  * changes all the spellings, or all the words, as a single undo step.
  */
 export function VarietyNote({ text, accent, onEdit }: VarietyNoteProps) {
-  const found = useMemo(() => findForeign(text, accent), [text, accent]);
+  const find = useMemo(() => remember((line: string) => findForeign(line, accent), MOST), [accent]);
+  const found = useSteps(useMemo(() => findInLines(text, find), [text, find])) ?? [];
+  // The words shown may be those of the text before the last change.
+  const change = (kind: ForeignWord['kind']): void =>
+    onEdit(
+      takeSteps(findInLines(text, find))
+        .filter((each) => each.kind === kind)
+        .map(editOf),
+    );
   const other = accent === 'american' ? 'british' : 'american';
   return (
     <>
@@ -28,7 +39,7 @@ export function VarietyNote({ text, accent, onEdit }: VarietyNoteProps) {
           <section key={kind} class="variety" aria-label={title}>
             <p class="row">
               <span>{title}</span>
-              <button type="button" class="plain" onClick={() => onEdit(words.map(editOf))}>
+              <button type="button" class="plain" onClick={() => change(kind)}>
                 {say(accent === 'american' ? 'desk.makeAmerican' : 'desk.makeBritish')}
               </button>
             </p>
@@ -40,6 +51,24 @@ export function VarietyNote({ text, accent, onEdit }: VarietyNoteProps) {
       })}
     </>
   );
+}
+
+/** The maximum number of cached lines. */
+const MOST = 20_000;
+
+/** Finds the words of the other English line by line, since none goes over the end of a line. */
+function* findInLines(
+  text: string,
+  find: (line: string) => readonly ForeignWord[],
+): Generator<undefined, readonly ForeignWord[]> {
+  const found: ForeignWord[] = [];
+  let from = 0;
+  for (const line of text.split('\n')) {
+    for (const word of find(line)) found.push({ ...word, start: word.start + from, end: word.end + from });
+    from += line.length + 1;
+    yield;
+  }
+  return found;
 }
 
 const NAMES = { spelling: 'Spelling', word: 'Words' } as const;

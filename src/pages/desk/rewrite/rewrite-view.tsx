@@ -17,7 +17,9 @@ export function RewriteView({ word, ...input }: RewriteViewProps) {
   const { rewriting, user, start } = useRewriting(input);
   const { isWorking } = user.work;
   const { text, shade, preTeach } = input;
-  const here = word && listSentences(text).find(({ from, to }) => from <= word.from && word.to <= to);
+  // Without a model nothing of this is shown.
+  const here =
+    word && user.work.model && listSentences(text).find(({ from, to }) => from <= word.from && word.to <= to);
 
   const isHard = ({ text: sentence }: PlacedSentence): boolean =>
     shade(sentence).words.some(
