@@ -65,7 +65,7 @@ async function bundle(script: string): Promise<string> {
     // A package of the engine checks `typeof require` to know that it is bundled.
     define: { 'typeof require': '"function"' },
     build: {
-      write: false, minify: process.env.PLAIN ? false : undefined,
+      write: false,
 
       lib: { entry, formats: ['iife'], name: 'wordreachBench' },
     },

@@ -1,4 +1,3 @@
-import { setFlagsFromString } from 'node:v8';
 import { Worker } from 'node:worker_threads';
 import type { VetterSettings } from './create-vetter.ts';
 import type { VetAnswer, VetTask } from './vet-worker.ts';
@@ -16,12 +15,6 @@ const MOST_MEMORY = 1024;
  * half as often. That saves a tenth of the time.
  */
 const YOUNG_MEMORY = 96;
-/**
- * How much code a function runs before V8 optimises it, in bytes of bytecode. This is six times the usual amount. Every
- * thread optimises for itself, on the processors where the other threads work, and the analysis of words has many
- * functions that are seldom called after the first texts.
- */
-const OPTIMISED_AFTER = 400_000;
 /** The memory of the process itself, with the tables of each thread. */
 const OWN_MEMORY = 512;
 const MEGABYTE = 1_048_576;
@@ -34,7 +27,6 @@ export function startPool<Task extends VetTask, Answer extends VetAnswer>(
   settings: VetterSettings,
   jobs: number,
 ): WorkerPool<Task, Answer> {
-  setFlagsFromString(`--interrupt-budget=${OPTIMISED_AFTER}`);
   return createWorkerPool<Task, Answer>(() => startWorker(settings), jobs, {
     longest: LONGEST,
     mostMemory: (OWN_MEMORY + jobs * MOST_MEMORY) * MEGABYTE,

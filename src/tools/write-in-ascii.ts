@@ -10,7 +10,8 @@ export function writeInAscii(): Plugin {
     name: 'write-in-ascii',
     generateBundle(_options, bundle) {
       for (const part of Object.values(bundle)) {
-        if (part.type === 'chunk' && /^(?:background|page.*)\.js$/.test(part.fileName)) part.code = inAscii(part.code);
+        if (part.type === 'chunk' && /^(?:background|page.*)\.js$/.test(part.fileName))
+          part.code = inAscii(part.code);
       }
     },
   };
