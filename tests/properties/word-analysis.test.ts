@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placeSpellings } from '../../src/analyze/build/place-spellings.ts';
 import { bitOf } from '../../src/analyze/catalogue/names.ts';
+import { analysedAs } from '../../src/analyze/homographs/word-key.ts';
 import { createAnalyzer } from '../../src/analyze/index.ts';
+import { weighWord } from '../../src/analyze/standing/weigh-word.ts';
 import type { Reading } from '../../src/analyze/types.ts';
 import { readFrequency } from '../../src/data/read-frequency.ts';
 import { loadAnalyzer, loadLexicon } from '../load-analyzer.ts';
@@ -47,6 +49,23 @@ describe('laws of the word analysis', () => {
         without.analyze(word);
         british.analyze(word);
         expect(asked).toEqual([]);
+      }),
+      seeded,
+    );
+  });
+
+  // A judge therefore analyses a word once for all its keys (standing/weigh-word.ts).
+  test('the capitals and signs of a key make no difference to the data that judging needs', () => {
+    const capitals = [
+      (word: string) => word,
+      (word: string) => word[0]!.toUpperCase() + word.slice(1),
+      (word: string) => word.toUpperCase(),
+    ];
+    const signs = fc.constantFrom('', '^', '~', '+', '=');
+    fc.assert(
+      fc.property(listed, fc.constantFrom(...capitals), signs, (word, write, sign) => {
+        const key = write(word) + sign;
+        expect(weighWord(analyzer.analyze(key))).toEqual(weighWord(analyzer.analyze(analysedAs(key))));
       }),
       seeded,
     );

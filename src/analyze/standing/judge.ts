@@ -8,7 +8,7 @@ import { isInitialism } from './is-initialism.ts';
 import { isName } from './is-name.ts';
 import { hasBit } from './pattern-bits.ts';
 import { remember } from './remember.ts';
-import { rememberAnalyses, type Weighable, type WeighedReading, type WeighedWord } from './weigh-word.ts';
+import { type Weighable, type WeighedReading, type WeighedWord, weighOnce } from './weigh-word.ts';
 
 /** Returns every reading of a word. The engine is such an analyser. */
 export interface WordAnalyzer extends WordSource {
@@ -58,7 +58,7 @@ export interface Judge {
  */
 export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
   const spoken = inSpeechOf(analyzer, group);
-  const analyze = spoken.recall ?? rememberAnalyses(spoken);
+  const analyze = spoken.recall ?? weighOnce(spoken);
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
       remember((key: WordKey) => judgeSafely(key, analyze, group)),

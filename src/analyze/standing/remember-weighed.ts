@@ -1,7 +1,7 @@
 import type { Speech } from '../accent/speech.ts';
 import type { WordSource } from './judge.ts';
 import { remember } from './remember.ts';
-import { rememberAnalyses } from './weigh-word.ts';
+import { weighOnce } from './weigh-word.ts';
 
 /**
  * Creates an analyser that caches the data of each word on which standings depend. Several judges and climbs of the
@@ -9,7 +9,7 @@ import { rememberAnalyses } from './weigh-word.ts';
  * called before each analysis, so that the host can tell how many words the cache holds.
  */
 export function rememberWeighed(analyzer: WordSource, onNew: () => void = () => undefined): WordSource {
-  const recall = rememberAnalyses({
+  const recall = weighOnce({
     analyze: (key) => {
       onNew();
       return analyzer.analyze(key);

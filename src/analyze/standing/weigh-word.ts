@@ -42,9 +42,7 @@ export function weighWord({ homograph, usage, readings, fault }: Weighable): Wei
 }
 
 /** Returns the data of a word on which standings depend. Each word is analysed once, with whatever capitals it is met. */
-export function rememberAnalyses(analyzer: {
-  analyze(key: WordKey): Weighable;
-}): (key: WordKey) => WeighedWord {
+export function weighOnce(analyzer: { analyze(key: WordKey): Weighable }): (key: WordKey) => WeighedWord {
   const known = new Map<WordKey, WeighedWord>();
   return (key) => {
     const small = analysedAs(key);
