@@ -312,10 +312,7 @@ describe('a page that changes', () => {
       wordreachTest.refuses = true;
       document.querySelector('p')!.textContent = 'The whale';
     });
-    await at.page.waitForFunction(async () =>
-      (await wordreachTest.overlay.words()).words.some(([key]) => key === 'whale'),
-    );
-    expect(await at.keys()).toBe('the whale');
+    await expect.poll(at.keys).toBe('the whale');
     await at.page.evaluate(async () => {
       wordreachTest.refuses = false;
       await wordreachTest.overlay.rejudge();

@@ -162,7 +162,8 @@ describe('a page that keeps changing', () => {
         await new Promise(requestAnimationFrame);
       }
     });
-    await at.page.waitForFunction(async () => (await wordreachTest.overlay.words()).restless);
+    const isRestless = () => at.page.evaluate(async () => (await wordreachTest.overlay.words()).restless);
+    await expect.poll(isRestless, { timeout: 20_000 }).toBe(true);
     expect(await at.marked()).toBe('Calm sea');
     await at.change(() => {
       document.querySelector('#still')!.textContent = 'Calm bay';
