@@ -109,15 +109,22 @@ export function createPainter(doc: Document): Painter {
   /** Adds a range to its highlight or takes it out, now or when the marks are shown. */
   function change(found: Painted, range: StaticRange): void {
     if (held) held.push([found, range]);
-    else if (found.ranges.has(range)) {
-      found.marks.add(range);
-      register(found);
-    } else found.marks.delete(range);
+    else apply([[found, range]]);
   }
   function show(): void {
     const changes = held ?? [];
     held = undefined;
-    for (const [found, range] of changes) change(found, range);
+    apply(changes);
+  }
+  function apply(changes: readonly (readonly [Painted, StaticRange])[]): void {
+    const added = new Set<Painted>();
+    for (const [found, range] of changes) {
+      if (found.ranges.has(range)) {
+        found.marks.add(range);
+        added.add(found);
+      } else found.marks.delete(range);
+    }
+    for (const found of added) register(found);
   }
 
   /**

@@ -7,6 +7,7 @@ import type { WordPlace } from './find-places.ts';
 import { findSentence } from './find-sentence.ts';
 import { createWordFinder, type WordFinder } from './find-word.ts';
 import { keepMarks } from './keep-marks.ts';
+import { loadUnreadText } from './load-unread-text.ts';
 import { markBlocks } from './mark-blocks.ts';
 import { createOverlayState } from './overlay-state.ts';
 import { PageText } from './page-text.ts';
@@ -16,7 +17,7 @@ import { createPageReader } from './read-page.ts';
 import { takePassage } from './take-passage.ts';
 import { watchDisplay } from './watch-display.ts';
 import { watchPage } from './watch-page.ts';
-import type { UnreadText, UnreadTextWatch, WatchUnreadText } from './watch-unread-text.ts';
+import type { WatchUnreadText } from './watch-unread-text.ts';
 import { whenParsed } from './when-parsed.ts';
 import { nextTurn, whenDrawn } from './work-in-slices.ts';
 
@@ -55,7 +56,7 @@ export interface Overlay extends Omit<ShadedPage, 'step'> {
 export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const { judge, loadFindArticle, loadVeil, signal } = options;
   const onChange = (): void => {
-    unread?.forget();
+    unread.forget();
     options.onChange?.();
   };
   const state = createOverlayState(onChange, signal);
@@ -73,7 +74,14 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   // A script that removes the marks may also read them.
   const keeper = keepMarks(painter, loadVeil ? hideMarks : noteTakenAway, signal);
   const shadowRoots = new Set<ShadowRoot>();
-  let unread: UnreadTextWatch | undefined;
+  const unread = loadUnreadText(options.loadWatchUnread, (watchUnread) =>
+    watchUnread(
+      doc,
+      () => text.blocks(),
+      (frame) => scope.has(frame),
+      signal,
+    ),
+  );
   let scope: Scope = wholePage(doc);
   const frames = doc.getElementsByTagName('iframe');
   let known = frames.length;
@@ -86,7 +94,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     },
     () => {
       marks.noteChange();
-      unread?.forget();
+      unread.forget();
     },
     signal,
   );
@@ -146,22 +154,6 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     return isOther;
   }
 
-  async function lookForUnread(): Promise<UnreadText> {
-    try {
-      const watchUnread = await options.loadWatchUnread();
-      unread ??= watchUnread(
-        doc,
-        () => text.blocks(),
-        (frame) => scope.has(frame),
-        signal,
-      );
-      return await unread.look();
-    } catch {
-      // A page that takes no more scripts is still counted.
-      return { foreign: [], drawn: null, written: 0, covered: 0, rows: false, paid: false };
-    }
-  }
-
   function sentenceOf(place: WordPlace): WordInSentence | null {
     const block = text.blockOf(place.ranges[0]?.startContainer as Text);
     return block ? findSentence(block, place) : null;
@@ -180,13 +172,16 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     const loadFound = paragraphs.length > 0 ? await readEarly(paragraphs) : loadFindArticle;
     scope = await chooseScope(doc, options.scope ?? null, loadFound);
     // This part is put into the page while the page is read, since the words are asked for right after.
-    options.loadWatchUnread().catch(() => undefined);
+    unread.load();
     await readAnew();
     onChange();
   });
+  const ready = read.then(marks.whenMarked);
+  // Whoever waits for the page hears of a fault. Nobody has to wait.
+  ready.catch(() => undefined);
   return {
     words: async () => ({
-      ...(await lookForUnread()),
+      ...(await unread.look()),
       title: scope.kind === 'story' ? scope.title : doc.title,
       byline: scope.byline,
       date: scope.date,
@@ -230,7 +225,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       return places.length;
     },
     read,
-    ready: read.then(marks.whenMarked),
+    ready,
   };
 }
 
