@@ -209,8 +209,9 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
       if (isNear) near.add(block);
     },
     refresh(changed, isWanted) {
-      // A page that was taken to be still while it was read may turn out to be a book.
-      if (isWhole && !hasFewMarks()) setReach(true);
+      // A page that was taken to be still while it was read may turn out to be a book. Where no block is near the view,
+      // no marks disturb the page yet, so the farther ones are made at once.
+      if (isWhole ? !hasFewMarks() : near.size === 0) setReach(true);
       wait([...changed].filter(isWanted));
       stillness.wait();
     },
