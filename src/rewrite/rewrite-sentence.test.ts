@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { fakeModel } from '../../tests/fakes/fake-model.ts';
 import { fakeTools } from '../../tests/fakes/rewrite-tools.ts';
 import { readAnswer } from './read-answer.ts';
 import { rewriteSentence } from './rewrite-sentence.ts';
@@ -14,22 +15,11 @@ const task: RewriteTask = {
 };
 const answer = (...candidates: unknown[]): string => JSON.stringify({ candidates });
 
-/** Creates a model that gives the answers one after the other and then repeats the last. `asked` collects the questions. */
-function model(...answers: string[]): { ask: AskModel; asked: Record<string, unknown>[] } {
-  const asked: Record<string, unknown>[] = [];
-  return {
-    asked,
-    ask: async (text) => {
-      asked.push(JSON.parse(text));
-      return answers[Math.min(asked.length, answers.length) - 1]!;
-    },
-  };
-}
 const rewrite = async (ask: AskModel, signal = new AbortController().signal): Promise<string[]> =>
   (await rewriteSentence(task, fakeTools, ask, signal)).map(({ text }) => text);
 
 test('the model gets the sentence, its neighbours, words to avoid, use and keep, and the greatest length', async () => {
-  const { ask, asked } = model(answer('Bram got a big lamp.'));
+  const { ask, asked } = fakeModel(answer('Bram got a big lamp.'));
   expect(await rewrite(ask)).toEqual(['Bram got a big lamp.']);
   expect(asked).toEqual([
     {
@@ -45,7 +35,7 @@ test('the model gets the sentence, its neighbours, words to avoid, use and keep,
 });
 
 test('answers with hard words are sent back to the model at most three times', async () => {
-  const { ask, asked } = model(
+  const { ask, asked } = fakeModel(
     answer('Bram purchased a big lamp.'),
     answer('Bram got an enormous lamp.'),
     answer('Bram got a big lamp.'),
@@ -60,7 +50,7 @@ test('answers with hard words are sent back to the model at most three times', a
     ['Bram purchased a big lamp.'],
     ['Bram got an enormous lamp.'],
   ]);
-  const stubborn = model(answer('Bram got a squall.'));
+  const stubborn = fakeModel(answer('Bram got a squall.'));
   await rewrite(stubborn.ask);
   expect(stubborn.asked).toHaveLength(4);
   expect(stubborn.asked[1]!.avoid).toContain('squall');
@@ -89,7 +79,7 @@ describe('no rewriting is shown if the answer', () => {
     ['puts JSON in JSON', answer('{"candidates":["Bram got a big lamp."]}')],
     ['names what every object has', '{"__proto__":{"candidates":["Bram got a big lamp."]}}'],
   ])('%s', async (_, said) => {
-    expect(await rewrite(model(said).ask)).toEqual([]);
+    expect(await rewrite(fakeModel(said).ask)).toEqual([]);
   });
 });
 

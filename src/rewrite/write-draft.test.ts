@@ -1,25 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { draftAnswer, draftTask, draftTools, goodParagraphs } from '../../tests/fakes/draft-task.ts';
+import { fakeModel } from '../../tests/fakes/fake-model.ts';
 import type { AskModel } from './rewrite-task.ts';
 import { readDrafts, writeDraft } from './write-draft.ts';
 
-/** Creates a model that gives the answers one after the other and then repeats the last. `asked` collects the questions. */
-function model(...answers: string[]): { ask: AskModel; asked: Record<string, unknown>[] } {
-  const asked: Record<string, unknown>[] = [];
-  return {
-    asked,
-    ask: async (text) => {
-      asked.push(JSON.parse(text));
-      return answers[Math.min(asked.length, answers.length) - 1]!;
-    },
-  };
-}
 const write = (ask: AskModel, signal = new AbortController().signal) =>
   writeDraft(draftTask, draftTools, ask, signal);
 const withMore = (more: string) => [...goodParagraphs, more];
 
 test('the model gets people, place, topic, words, and the lengths of text and sentence', async () => {
-  const { ask, asked } = model(draftAnswer(goodParagraphs));
+  const { ask, asked } = fakeModel(draftAnswer(goodParagraphs));
   expect(await write(ask)).toMatchObject({ title: 'The crab and the net', text: goodParagraphs.join('\n') });
   expect(asked).toEqual([
     {
@@ -37,11 +27,11 @@ test('the model gets people, place, topic, words, and the lengths of text and se
 
 test('of several drafts the one with more words of step and topic is taken', async () => {
   const rich = withMore('Bram had to grab the crab on the Marigold.');
-  expect((await write(model(draftAnswer(goodParagraphs, rich)).ask))?.text).toBe(rich.join('\n'));
+  expect((await write(fakeModel(draftAnswer(goodParagraphs, rich)).ask))?.text).toBe(rich.join('\n'));
 });
 
 test('a draft with faults is sent back with its hard words and its faults, at most three times', async () => {
-  const mended = model(
+  const mended = fakeModel(
     draftAnswer(withMore('They saw an enormous lantern.')),
     draftAnswer(withMore('Then Wilma had a gun.')),
     draftAnswer(goodParagraphs),
@@ -56,7 +46,7 @@ test('a draft with faults is sent back with its hard words and its faults, at mo
     avoid: ['enormous', 'lantern', 'wilma', 'gun'],
     wrong: ['it has words of "avoid"', 'it has a name that is not in "people"'],
   });
-  const stubborn = model(draftAnswer(withMore('They saw a ferry.')));
+  const stubborn = fakeModel(draftAnswer(withMore('They saw a ferry.')));
   expect(await write(stubborn.ask)).toBeNull();
   expect(stubborn.asked).toHaveLength(4);
 });
@@ -89,7 +79,7 @@ describe('there is no draft if the answer', () => {
       '{"__proto__":{"drafts":[]},"drafts":[{"__proto__":{"paragraphs":["Bram ran."]}}]}',
     ],
   ])('%s', async (_, said) => {
-    expect(await write(model(said).ask)).toBeNull();
+    expect(await write(fakeModel(said).ask)).toBeNull();
   });
 });
 

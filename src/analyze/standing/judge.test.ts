@@ -128,7 +128,8 @@ test('a word that practises the step being taught is fresh', () => {
   expect(standing('map', group, sequence)).toBe('reads');
 });
 
-test('a word is analysed only once, even for the judges of other groups', () => {
+/** Returns an analyser that notes the keys it is asked for. */
+function noteAsked() {
   const asked: WordKey[] = [];
   const counting = {
     analyze(key: WordKey) {
@@ -136,6 +137,11 @@ test('a word is analysed only once, even for the judges of other groups', () => 
       return analyzer.analyze(key);
     },
   };
+  return { asked, counting };
+}
+
+test('a word is analysed only once, even for the judges of other groups', () => {
+  const { asked, counting } = noteAsked();
   const judge = createJudge(counting, compileGroup(groupOf({}), null));
   expect(judge('map')).toBe(judge('map'));
   judge.ifTaught('m')('map');
@@ -147,13 +153,8 @@ test('a word is analysed only once, even for the judges of other groups', () => 
 });
 
 test('judges and climbers that share cached analyses analyse a word only once', () => {
-  const asked: WordKey[] = [];
-  const remembering = rememberWeighed({
-    analyze(key: WordKey) {
-      asked.push(key);
-      return analyzer.analyze(key);
-    },
-  });
+  const { asked, counting } = noteAsked();
+  const remembering = rememberWeighed(counting);
   for (const group of [groupOf({}), groupOf({ alsoTaught: ['m', 'short-a', 'p'] })]) {
     const [one, other] = [remembering, analyzer].map((words) =>
       createJudge(words, compileGroup(group, null)),
@@ -167,13 +168,7 @@ test('judges and climbers that share cached analyses analyse a word only once', 
 });
 
 test('a word is analysed once for all its capitals and signs, and apart from its chosen readings', () => {
-  const asked: WordKey[] = [];
-  const counting = {
-    analyze(key: WordKey) {
-      asked.push(key);
-      return analyzer.analyze(key);
-    },
-  };
+  const { asked, counting } = noteAsked();
   const judge = createJudge(counting, compileGroup(groupOf({}), null));
   const keys = ['Map', 'map', 'MAP', 'Map^', 'Map~', 'Map+', 'Map=', 'lead#0', 'lead#1', 'lead'];
   for (const key of keys) expect(judge(key)).toEqual(createJudge(analyzer, judge.group)(key));
