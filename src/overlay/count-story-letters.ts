@@ -4,11 +4,14 @@ const BESIDE =
 /** The least length of a paragraph in characters. Most of its characters must be outside links. */
 const LONG = 80;
 
-/** Returns whether a paragraph has the length and the place of a paragraph of a story. A list of links does not. */
-export function isStoryParagraph(paragraph: Element): boolean {
+/**
+ * Returns the number of characters of a paragraph that has the length and the place of a paragraph of a story. Returns 0
+ * for any other paragraph, such as a list of links.
+ */
+export function countStoryLetters(paragraph: Element): number {
   const { length } = (paragraph.textContent ?? '').trim();
-  if (length < LONG || paragraph.closest(BESIDE)) return false;
+  if (length < LONG || paragraph.closest(BESIDE)) return 0;
   let linked = 0;
   for (const { textContent } of paragraph.querySelectorAll('a')) linked += textContent?.length ?? 0;
-  return linked <= length / 2;
+  return linked <= length / 2 ? length : 0;
 }

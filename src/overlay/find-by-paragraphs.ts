@@ -1,5 +1,5 @@
+import { countStoryLetters } from './count-story-letters.ts';
 import { findMainElement } from './find-main-element.ts';
-import { isStoryParagraph } from './is-story-paragraph.ts';
 import { own } from './own.ts';
 
 /** The story’s part is the smallest one with at least this share of the letters of all paragraphs. */
@@ -15,8 +15,8 @@ export function findByParagraphs(doc: Document): Element | null {
   const letters = new Map<Element, number>();
   let all = 0;
   for (const paragraph of main.querySelectorAll('p')) {
-    if (!isStoryParagraph(paragraph)) continue;
-    const { length } = (paragraph.textContent ?? '').trim();
+    const length = countStoryLetters(paragraph);
+    if (length === 0) continue;
     all += length;
     for (let at = own(paragraph).parentElement; at; at = own(at).parentElement)
       letters.set(at, (letters.get(at) ?? 0) + length);

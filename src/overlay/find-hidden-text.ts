@@ -27,7 +27,9 @@ export async function findHiddenText(
   if (blocks.size > MOST_BLOCKS) return { covered: 0, rows: saysMoreRows(doc), paid };
   const scrollers = new Map<Element, Stretch[]>();
   let covered = 0;
-  const look = ([boxes, { nodes, words }]: [Boxes, ReadBlock]): void => {
+  // The page may be scrolled between two slices, so each slice asks for the boxes anew.
+  let boxes = createBoxes(doc);
+  const look = ({ nodes, words }: ReadBlock): void => {
     if (!nodes[0]!.isConnected) return;
     const element = elementAround(nodes[0]!) ?? doc.body;
     const box = boxes.boxOf(nodes);
@@ -41,23 +43,16 @@ export async function findHiddenText(
     if (known) known.push(stretch);
     else scrollers.set(scroller, [stretch]);
   };
-  // The page may be scrolled between two slices, so each slice asks for the boxes anew.
-  let boxes = createBoxes(doc);
-  function* withBoxes(): Generator<[Boxes, ReadBlock]> {
-    for (const block of blocks) yield [boxes, block];
-  }
   const turn = async (): Promise<void> => {
     await nextTurn();
     boxes = createBoxes(doc);
   };
-  await workInSlices(withBoxes(), look, signal, turn);
+  await workInSlices(blocks, look, signal, turn);
   const isEmpty = [...scrollers].some(([scroller, texts]) =>
     hasEmptyStretch(scroller, texts, boxes.beginOf(scroller)),
   );
   return { covered, rows: isEmpty || saysMoreRows(doc), paid };
 }
-
-type Boxes = ReturnType<typeof createBoxes>;
 
 /** Reads once for each box of the page how the box shows its content. The answers hold until the page can run again. */
 function createBoxes(doc: Document) {

@@ -1,4 +1,4 @@
-import { isStoryParagraph } from './is-story-paragraph.ts';
+import { countStoryLetters } from './count-story-letters.ts';
 import { own } from './own.ts';
 
 /** The number of points down the middle of the view at which a paragraph is looked for. */
@@ -12,11 +12,11 @@ export function findParagraphsInView(doc: Document): Element[] {
   const found = new Set<Element>();
   for (let point = 0; point < POINTS; point++) {
     const paragraph = paragraphAt(doc, innerWidth / 2, (innerHeight * (point + 0.5)) / POINTS);
-    if (!paragraph || found.has(paragraph) || !isStoryParagraph(paragraph)) continue;
+    if (!paragraph || found.has(paragraph) || countStoryLetters(paragraph) === 0) continue;
     found.add(paragraph);
     for (const side of ['previousElementSibling', 'nextElementSibling'] as const)
       for (let at = own(paragraph)[side]; at && isInView(at); at = own(at)[side])
-        if (at.tagName === 'P' && isStoryParagraph(at)) found.add(at);
+        if (at.tagName === 'P' && countStoryLetters(at) > 0) found.add(at);
   }
   return [...found];
 }

@@ -52,8 +52,8 @@ export interface Ink {
   readonly isFaint?: boolean;
 }
 
-/** Elements whose letters are larger than those of the page's text. */
-const HEADINGS = ':is(h1, h2, h3, h4)';
+/** Elements with larger letters than the page's text. */
+export const HEADINGS = ':is(h1, h2, h3, h4)';
 /** The distance of the line from the letters. */
 const OFFSET = '0.2em';
 

@@ -1,7 +1,16 @@
 import type { Look, Shown } from '../contract/page-contract.ts';
 import type { Marked, Veil } from './draw-veil.ts';
 import { createInkFinder } from './find-ink.ts';
-import { type Ink, type InkMark, inheritsMarks, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
+import {
+  HEADINGS,
+  type Ink,
+  type InkMark,
+  inheritsMarks,
+  MARKS,
+  type Mark,
+  markRules,
+  WASHES,
+} from './mark-rules.ts';
 import { own } from './own.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
@@ -227,8 +236,7 @@ function sizeOfText(marked: Iterable<Painted>): number {
   for (const { ranges } of marked)
     for (const { startContainer } of ranges) {
       const element = own(startContainer).parentElement;
-      if (element && !element.closest('h1, h2, h3, h4'))
-        return Number.parseFloat(getComputedStyle(element).fontSize);
+      if (element && !element.closest(HEADINGS)) return Number.parseFloat(getComputedStyle(element).fontSize);
     }
   return 16;
 }

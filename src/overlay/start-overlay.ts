@@ -177,7 +177,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     onChange();
   });
   const ready = read.then(marks.whenMarked);
-  // Whoever waits for the page hears of a fault. Nobody has to wait.
+  // A frame does not wait for this promise, so its fault is no unhandled one.
   ready.catch(() => undefined);
   return {
     words: async () => ({

@@ -18,7 +18,7 @@ export interface Trie {
   readonly suffix: Int32Array;
 }
 
-/** Reads a trie of so many nodes, including the empty run. Returns null if the codes are not those of a trie. */
+/** Reads a trie of so many nodes, including the empty run. Returns null if the codes do not make a trie. */
 export function readTrie(
   codes: CodeReader,
   nodes: number,
