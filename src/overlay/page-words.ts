@@ -39,9 +39,8 @@ export class PageWords {
     // Most keys begin with a small letter, which says nothing about names.
     if (/^[a-z]/.test(key)) return word;
     const { capital } = splitKey(key);
-    const opens = /opens|leads/.test(capital);
-    if (opens || capital === 'mid') this.#open.set(key, word);
-    if (!opens) this.#names.add(nameOf(key));
+    if (/opens|leads|mid|alone/.test(capital)) this.#open.set(key, word);
+    if (!/opens|leads/.test(capital)) this.#names.add(nameOf(key));
     return word;
   }
 
