@@ -211,7 +211,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     refresh(changed, isWanted) {
       // A page that was taken to be still while it was read may turn out to be a book. Where no block is near the view,
       // no marks disturb the page yet, so the farther ones are made at once.
-      if (isWhole ? !hasFewMarks() : near.size === 0) setReach(true);
+      if (isWhole ? !hasFewMarks() : blocks.size > 0 && near.size === 0) setReach(true);
       wait([...changed].filter(isWanted));
       stillness.wait();
     },

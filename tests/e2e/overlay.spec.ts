@@ -369,6 +369,16 @@ describe('a page much longer than the view', () => {
     await at.page.evaluate(() => scrollTo(0, 0));
     await expect.poll(at.marked).toBe('The tide');
   });
+
+  test('has marks near the view when it is filled after it was read empty', async () => {
+    const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><main></main>');
+    await at.change(() => {
+      document.querySelector('main')!.innerHTML =
+        '<p>The tide</p><div style="height:30000px"></div><p>turns</p>';
+    });
+    expect(await at.keys()).toBe('the tide turns');
+    expect(await at.marked()).toBe('The tide');
+  });
 });
 
 describe('a book in one text node, as browsers show a plain text file', () => {
