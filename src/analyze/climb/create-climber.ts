@@ -30,6 +30,12 @@ export interface Climber {
   readonly steps: number;
 }
 
+/** A climber that also finds words of a list. */
+export interface ListClimber extends Climber {
+  /** Returns the steps of a word of a list to which words are only added, by its place in the list. */
+  at(keys: readonly WordKey[], place: number): WordClimb;
+}
+
 /**
  * Follows one group through all steps of its sequence at once, with everything else about the group unchanged. Each
  * pattern that a word requires has a first step, and the word can be read from the last of these steps. The result is
@@ -40,7 +46,7 @@ export function createClimber(
   words: WordSource | WordWeigher,
   group: Group,
   sequence: Sequence | null,
-): Climber {
+): ListClimber {
   const steps = sequence?.steps.length ?? 0;
   const path = findPath(group, sequence, steps);
   const speech = speechOf(group);
@@ -48,13 +54,17 @@ export function createClimber(
   // remaining work.
   if ('weigh' in words) {
     const spoken = words.speaking(speech);
-    return Object.assign((key: WordKey) => climbWord(spoken.weigh(key), path), { steps });
+    return Object.assign((key: WordKey) => climbWord(spoken.weigh(key), path), {
+      at: (keys: readonly WordKey[], place: number) => climbWord(spoken.weighAt(keys, place), path),
+      steps,
+    });
   }
   const spoken = words.speaking?.(speech) ?? words;
-  return Object.assign(
-    remember((key: WordKey) => climbWord(needsOfWord(key, spoken.analyze(key)), path)),
-    { steps },
-  );
+  const climb = remember((key: WordKey) => climbWord(needsOfWord(key, spoken.analyze(key)), path));
+  return Object.assign(climb, {
+    at: (keys: readonly WordKey[], place: number) => climb(keys[place]!),
+    steps,
+  });
 }
 
 /** The number that means “never”. It is greater than the number of any step. */
