@@ -75,10 +75,11 @@ export function createVetter(
         tally: { ...report.tally, reach: shareOf(report.tally) },
         reaches95: shareOf(report.tally) === null ? null : climb.withHelp,
         reaches99: shareOf(report.tally) === null ? null : climb.alone,
-        gaps: report.gaps.map(({ pattern, ...gap }) => ({
+        gaps: report.gaps.map(({ pattern, opens, words }) => ({
           pattern,
           label: describePattern(pattern),
-          ...gap,
+          opens,
+          words,
         })),
         ...(words ? { words: report.words } : {}),
       };

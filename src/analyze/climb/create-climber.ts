@@ -30,6 +30,12 @@ export interface Climber {
   readonly steps: number;
 }
 
+/** A climber that also finds words of a list. */
+export interface ListClimber extends Climber {
+  /** Returns the steps of a word of a list to which words are only added, by its place in the list. */
+  at(keys: readonly WordKey[], place: number): WordClimb;
+}
+
 /**
  * Follows one group through all steps of its sequence at once, with everything else about the group unchanged. Each
  * pattern that a word requires has a first step, and the word can be read from the last of these steps. The result is
@@ -40,7 +46,7 @@ export function createClimber(
   words: WordSource | WordWeigher,
   group: Group,
   sequence: Sequence | null,
-): Climber {
+): ListClimber {
   const steps = sequence?.steps.length ?? 0;
   const path = findPath(group, sequence, steps);
   const speech = speechOf(group);
@@ -48,13 +54,17 @@ export function createClimber(
   // remaining work.
   if ('weigh' in words) {
     const spoken = words.speaking(speech);
-    return Object.assign((key: WordKey) => climbWord(spoken.weigh(key), path), { steps });
+    return Object.assign((key: WordKey) => climbWord(spoken.weigh(key), path), {
+      at: (keys: readonly WordKey[], place: number) => climbWord(spoken.weighAt(keys, place), path),
+      steps,
+    });
   }
   const spoken = words.speaking?.(speech) ?? words;
-  return Object.assign(
-    remember((key: WordKey) => climbWord(needsOfWord(key, spoken.analyze(key)), path)),
-    { steps },
-  );
+  const climb = remember((key: WordKey) => climbWord(needsOfWord(key, spoken.analyze(key)), path));
+  return Object.assign(climb, {
+    at: (keys: readonly WordKey[], place: number) => climb(keys[place]!),
+    steps,
+  });
 }
 
 /** The number that means “never”. It is greater than the number of any step. */
@@ -104,16 +114,15 @@ function climbWord(needs: WordNeeds, path: Path): WordClimb {
 
   let anyReading = NEVER;
   let everyReading = 0;
-  let byBase = NEVER;
   for (const reading of needs.readings) {
-    if (reading.madeOf) byBase = Math.min(byBase, stepBesideSight(reading.madeOf, path));
     if (reading.source === 'none') continue;
     const step = lastStep(reading, path);
     if (reading.source !== 'guess') anyReading = Math.min(anyReading, step);
     everyReading = Math.max(everyReading, step);
   }
   const decoded = needs.isHomograph ? Math.max(anyReading, everyReading) : anyReading;
-  const reads = Math.min(bySight, decoded, byBase);
+  let reads = Math.min(bySight, decoded);
+  for (const { madeOf } of needs.readings) if (madeOf) reads = firstBesideSight(madeOf, path, reads);
   const counts = isNameOnPath(needs, path) ? orNever(Math.min(reads, anyReading)) : 0;
   return { reads: orNever(reads), counts };
 }
@@ -129,12 +138,15 @@ function isNameOnPath(
 }
 
 /**
- * Returns the step at which a word can be read through a part known by sight. If want is known by sight, wants can be
- * read once its ending is taught. If some and one are known by sight, someone can be read once compounds are taught.
+ * Returns the step at which a word can be read through a part known by sight, or `reads` if that is no later. If want is
+ * known by sight, wants can be read once its ending is taught. If some and one are known by sight, someone can be read
+ * once compounds are taught.
  */
-function stepBesideSight(made: RowParts, path: Path): number {
+function firstBesideSight(made: RowParts, path: Path, reads: number): number {
+  // Most words end here, before their parts are looked up: what joins the parts is taught no earlier than `reads`.
+  if (lastStep(made.joint, path) >= reads) return reads;
   const first = firstBySight(made, path);
-  return first === NEVER ? first : Math.max(first, stepOfParts(made, path));
+  return first >= reads ? reads : Math.min(reads, Math.max(first, stepOfParts(made, path)));
 }
 
 /** Returns the first step at which any part of the reading is known by sight. */

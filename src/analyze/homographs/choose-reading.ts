@@ -1,4 +1,5 @@
-import { contextFeatures, TOPIC } from './context-features.ts';
+import { contextFeatures, piecesNear, TOPIC } from './context-features.ts';
+import { createFeatureNumbers, type FeatureWeights, type NumberedWeights } from './feature-weights.ts';
 import { settleByRule } from './settle-by-rule.ts';
 import weights from './weights.json' with { type: 'json' };
 
@@ -29,41 +30,14 @@ export interface WordWeights {
 }
 
 /**
- * Features of `contextFeatures` with their weights, in the format of `writeFeatures`: `-1=the -4|ab=article is 12`. The
- * format is text, which the browser loads with the code. As objects, the 12,000 features took a quarter of the start-up
- * time of the background.
+ * All weights. The lists are text, which the browser loads with the code. As objects, the 12,000 features took a quarter
+ * of the start-up time of the background.
  */
-export type FeatureWeights = string;
-
-/** All weights. */
 export interface Weights {
   readonly questions: Readonly<Record<Question, FeatureWeights>>;
   /** The weights of topic words, shared by all words that have topics. */
   readonly topics: FeatureWeights;
   readonly words: Readonly<Record<string, WordWeights>>;
-}
-
-const PARTED = '|';
-
-/** Writes features in their stored format. No feature contains a bar, because no piece of a context is a bar. */
-export function writeFeatures(
-  weights: readonly (readonly [feature: string, weight: number])[],
-): FeatureWeights {
-  return weights.map(([feature, weight]) => `${feature} ${weight}`).join(PARTED);
-}
-
-/**
- * Reads features into a map. Their strings are built at run time, and a map finds such strings far sooner than an
- * object does.
- */
-function readFeatures(written: FeatureWeights): ReadonlyMap<string, number> {
-  if (written === '') return new Map();
-  return new Map(
-    written.split(PARTED).map((one) => {
-      const blank = one.lastIndexOf(' ');
-      return [one.slice(0, blank), Number(one.slice(blank + 1))];
-    }),
-  );
 }
 
 /**
@@ -83,10 +57,11 @@ export const SURE = 1.5;
  */
 export function createChooser({ questions, topics, words }: Weights): Chooser {
   const learnt = new Map(Object.entries(words));
+  const numbers = createFeatureNumbers();
   // A page has only a few of the words. The weights of each word are read at its first occurrence.
-  const read = new Map<FeatureWeights, ReadonlyMap<string, number>>();
-  const weightsOf = (written: FeatureWeights): ReadonlyMap<string, number> => {
-    const known = read.get(written) ?? readFeatures(written);
+  const read = new Map<FeatureWeights, NumberedWeights>();
+  const weightsOf = (written: FeatureWeights): NumberedWeights => {
+    const known = read.get(written) ?? numbers.read(written);
     read.set(written, known);
     return known;
   };
@@ -97,7 +72,8 @@ export function createChooser({ questions, topics, words }: Weights): Chooser {
     return base?.question === 'verb' ? { ...base, question: 'verb with s' } : undefined;
   };
   return (word, before, after) => {
-    const settled = settleByRule(word, before, after);
+    const near = piecesNear(before, after);
+    const settled = settleByRule(word, before, after, near);
     if (settled !== null) return { reading: settled, margin: Number.POSITIVE_INFINITY };
     const known = find(word.toLowerCase());
     if (!known) return null;
@@ -106,10 +82,12 @@ export function createChooser({ questions, topics, words }: Weights): Chooser {
     const general = known.question && weightsOf(questions[known.question]);
     const turn = known.yes === 1 ? 1 : -1;
     let score = known.bias;
-    for (const feature of contextFeatures(word, before, after)) {
-      score += own.get(feature) ?? 0;
-      if (feature.startsWith(TOPIC)) score += ofTopics.get(feature) ?? 0;
-      else if (general) score += turn * (general.get(feature) ?? 0);
+    for (const feature of contextFeatures(word, before, after, near)) {
+      const number = numbers.find(feature);
+      if (number === undefined) continue;
+      score += own.get(number) ?? 0;
+      if (feature[0] === TOPIC) score += ofTopics.get(number) ?? 0;
+      else if (general) score += turn * (general.get(number) ?? 0);
     }
     return { reading: score > 0 ? 1 : 0, margin: Math.abs(score) / 10 };
   };

@@ -1,5 +1,5 @@
 import { findRule, type Rule } from '../rule.ts';
-import { governor } from './context-features.ts';
+import { governor, piecesNear } from './context-features.ts';
 import rows from './reading-rules.json' with { type: 'json' };
 import { partsOf } from './word-parts.ts';
 
@@ -77,10 +77,10 @@ export function settleByRule(
   word: string,
   before: readonly string[],
   after: readonly string[],
+  near: ReadonlySet<string> = piecesNear(before, after),
 ): number | null {
   const own = readingRules().byWord.get(word.toLowerCase());
   if (!own) return null;
-  const near = new Set([...before, ...after].map((piece) => piece.toLowerCase()));
   return findRule(own, { word, before, after, near, slot: governor(before) })?.reading ?? null;
 }
 

@@ -1,3 +1,4 @@
+import type { Feature } from './feature-weights.ts';
 import topics from './topic-words.json' with { type: 'json' };
 
 type Topics = ReadonlyMap<string, readonly ReadonlySet<string>[]>;
@@ -27,17 +28,21 @@ const MOST = 3;
  * `~:topic-1` beside arrow. There is no feature if no topic word is near. The words were chosen by hand, from common
  * knowledge of the two meanings.
  */
-export function topicFeatures(word: string, before: readonly string[], after: readonly string[]): string[] {
+export function topicFeatures(word: string, near: ReadonlySet<string>): Feature[] {
   const small = word.toLowerCase();
   sets ??= readTopics();
   const [first, second] = sets.get(SAME[small] ?? small) ?? [];
   if (!first || !second) return [];
-  const near = [...new Set([...before, ...after].map((piece) => piece.toLowerCase()))];
-  const [ones, others] = [
-    near.filter((one) => first.has(one)).length,
-    near.filter((one) => second.has(one)).length,
-  ];
+  let ones = 0;
+  let others = 0;
+  for (const one of near) {
+    if (first.has(one)) ones++;
+    if (second.has(one)) others++;
+  }
   if (ones + others === 0) return [];
   const lean = Math.max(-MOST, Math.min(MOST, others - ones));
-  return [`~:topic${lean > 0 ? '+' : ''}${lean}`, `~:topic ${Math.sign(lean)}`];
+  return [
+    ['~', `:topic${lean > 0 ? '+' : ''}${lean}`],
+    ['~', ':topic', String(Math.sign(lean))],
+  ];
 }

@@ -1,4 +1,4 @@
-import type { Climber } from '../climb/create-climber.ts';
+import type { ListClimber } from '../climb/create-climber.ts';
 import { percentRead } from '../standing/vet.ts';
 import type { NumberedWords, WordNumbers } from './number-words.ts';
 
@@ -36,7 +36,7 @@ export interface Fit {
 }
 
 /** Follows the words of a list through a group's sequence. The current step of the group makes no difference. */
-export function stepsOfWords(numbers: WordNumbers, climber: Climber): WordSteps {
+export function stepsOfWords(numbers: WordNumbers, climber: ListClimber): WordSteps {
   const never = climber.steps + 1;
   let reads = new Uint16Array(1024);
   let counts = new Uint16Array(1024);
@@ -57,7 +57,7 @@ export function stepsOfWords(numbers: WordNumbers, climber: Climber): WordSteps 
         counts = enlarge(counts, keys.length);
       }
       for (; done < end; done++) {
-        const climb = climber(keys[done]!);
+        const climb = climber.at(keys, done);
         reads[done] = climb.reads ?? never;
         counts[done] = climb.counts ?? never;
       }

@@ -35,17 +35,20 @@ export function createReporter(
     return { key, word, standing, missing: missing.length > 1 ? [...new Set(missing)] : missing, fault };
   });
   return ({ words, skipped }) => {
-    const counted = Array.from(
-      words,
-      ([key, count]): CountedKey => ({ of: judgeKey(key), count, more: null }),
-    );
-    const stuck = counted.filter(({ of }) => of.standing === 'beyond' || of.standing === 'unsure');
-    const entries = mergeEntries(listsWords ? counted : stuck);
+    const keys = Object.fromEntries(standings.map((standing) => [standing, []])) as unknown as ByStanding<
+      CountedKey[]
+    >;
+    for (const [key, count] of words) {
+      const of = judgeKey(key);
+      keys[of.standing].push({ of, count, more: null });
+    }
+    const lists = standings.map((standing) => keys[standing]);
+    const unread = [mergeEntries(keys.beyond), mergeEntries(keys.unsure)] as const;
     return {
-      words: listsWords ? standings.flatMap((standing) => entries[standing]) : [],
-      tally: tallyUp(countStandings(counted), skipped),
-      gaps: findGaps(stuck, mergeStuck(entries), openers),
-      faults: findFaults(counted),
+      words: listsWords ? [...unread, ...lists.slice(unread.length).map(mergeEntries)].flat() : [],
+      tally: tallyUp(totals(keys), skipped),
+      gaps: findGaps([...keys.beyond, ...keys.unsure], mergeStuck(...unread), openers),
+      faults: findFaults(lists),
     };
   };
 }
@@ -65,6 +68,7 @@ export function percentRead(readableWords: number, running: number): number {
   return running === 0 ? 100 : Math.round((readableWords / running) * 1000) / 10;
 }
 
+/** All standings. Those of words that a group cannot read come first. */
 const standings: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'reads', 'by-sight', 'name', 'skipped'];
 const readable: ReadonlySet<Standing> = new Set<Standing>(['reads', 'fresh', 'by-sight']);
 
@@ -92,30 +96,19 @@ function noCounts(): ByStanding<number> {
 }
 
 /**
- * Merges keys of one word with the same standing into one entry: Rose and rose, read#0 and read#1. Two entries remain
- * if one of the keys is a name or is not decodable. A merged entry lacks every pattern that any of its readings lacks.
+ * Merges keys of one word, which have the same standing, into one entry: Rose and rose, read#0 and read#1. A word still
+ * has two entries if one of its keys is a name or is not decodable. A merged entry lacks every pattern that any of its
+ * readings lacks. The entries are listed by frequency and then by code unit, in the order of `compareEntries`.
  */
-function mergeEntries(counted: readonly CountedKey[]): ByStanding<WordEntry[]> {
-  const groups = Object.fromEntries(standings.map((standing) => [standing, new Map()])) as ByStanding<
-    Map<string, CountedKey>
-  >;
-  for (const one of counted) {
-    const { word, standing } = one.of;
-    const first = groups[standing].get(word);
-    if (!first) groups[standing].set(word, one);
+function mergeEntries(keys: readonly CountedKey[]): WordEntry[] {
+  const words = new Map<string, CountedKey>();
+  for (const one of keys) {
+    const first = words.get(one.of.word);
+    if (!first) words.set(one.of.word, one);
     else if (first.more) first.more.push(one);
     else first.more = [one];
   }
-  return Object.fromEntries(
-    standings.map((standing) => [standing, listEntries(groups[standing])]),
-  ) as ByStanding<WordEntry[]>;
-}
-
-/**
- * Lists the entries by frequency and then by code unit, in the order of `compareEntries`. Texts have thousands of words
- * and few different counts.
- */
-function listEntries(words: ReadonlyMap<string, CountedKey>): WordEntry[] {
+  // Texts have thousands of words and few different counts.
   const byCount = new Map<number, WordEntry[]>();
   // Without a compare function, the browser sorts strings by code unit, like `byText`, but in a third of the time.
   for (const word of [...words.keys()].sort()) {
@@ -134,7 +127,7 @@ function entryOf({ of, count, more }: CountedKey): WordEntry {
   return { word, standing, count: total(all), missing: [...new Set(all.flatMap((one) => one.of.missing))] };
 }
 
-function mergeStuck({ beyond, unsure }: ByStanding<readonly WordEntry[]>): readonly WordEntry[] {
+function mergeStuck(beyond: readonly WordEntry[], unsure: readonly WordEntry[]): readonly WordEntry[] {
   return unsure.length === 0 ? beyond : [...beyond, ...unsure].sort(compareEntries);
 }
 
@@ -142,15 +135,17 @@ function compareEntries(a: WordEntry, b: WordEntry): number {
   return b.count - a.count || byText(a.word, b.word);
 }
 
-function findFaults(counted: readonly CountedKey[]): WordFault[] {
-  const faults = new Map<WordKey, string>();
-  for (const { of } of counted) if (of.fault !== undefined) faults.set(of.key, of.fault);
-  return [...faults].map(([word, fault]) => ({ word, fault })).sort((a, b) => byText(a.word, b.word));
+function findFaults(lists: readonly (readonly CountedKey[])[]): WordFault[] {
+  const faults: WordFault[] = [];
+  for (const keys of lists) {
+    for (const { of } of keys) if (of.fault !== undefined) faults.push({ word: of.key, fault: of.fault });
+  }
+  return faults.sort((a, b) => byText(a.word, b.word));
 }
 
-function countStandings(counted: readonly CountedKey[]): ByStanding<number> {
+function totals(keys: ByStanding<readonly CountedKey[]>): ByStanding<number> {
   const counts = noCounts();
-  for (const { of, count } of counted) counts[of.standing] += count;
+  for (const standing of standings) counts[standing] = total(keys[standing]);
   return counts;
 }
 
@@ -173,27 +168,22 @@ function tallyUp(counts: ByStanding<number>, skipped: number): Tally {
 
 /** Finds the gaps. Irregular spellings are no gap, because teaching a pattern never opens them. */
 function findGaps(
-  counted: readonly CountedKey[],
+  stuck: readonly CountedKey[],
   entries: readonly WordEntry[],
   { look, openersOf }: Openers,
 ): Gap[] {
-  const words = groupByMissing(entries);
-  words.delete(IRREGULAR);
-  look(words.keys());
-  const opens = new Map<PatternId, number>();
-  for (const { of, count } of counted) {
-    for (const id of openersOf(of.key)) opens.set(id, (opens.get(id) ?? 0) + count);
+  const gaps = gapsOf(entries);
+  gaps.delete(IRREGULAR);
+  look(gaps.keys());
+  for (const { of, count } of stuck) {
+    for (const id of openersOf(of.key)) {
+      const gap = gaps.get(id);
+      if (gap) gap.opens += count;
+    }
   }
-  return [...words]
-    .map(([pattern, lacking]) => ({
-      pattern,
-      opens: opens.get(pattern) ?? 0,
-      lacking,
-      running: total(lacking),
-      row: bitOf.get(pattern)!,
-    }))
+  return [...gaps.values()]
     .sort((a, b) => b.opens - a.opens || b.running - a.running || a.row - b.row)
-    .map(({ pattern, opens, lacking }) => ({ pattern, opens, words: lacking.map(({ word }) => word) }));
+    .map(({ pattern, opens, words }) => ({ pattern, opens, words }));
 }
 
 /** Finds the patterns that open an unreadable word, each taught alone. */
@@ -249,16 +239,29 @@ function gained({ group: before }: Judge, { group: after }: Judge): PatternId[] 
   return ids;
 }
 
-function groupByMissing(entries: readonly WordEntry[]): Map<PatternId, WordEntry[]> {
-  const groups = new Map<PatternId, WordEntry[]>();
-  for (const entry of entries) {
-    for (const id of entry.missing) {
-      const group = groups.get(id);
-      if (group) group.push(entry);
-      else groups.set(id, [entry]);
+/** A gap whose words are still being counted. */
+interface OpenGap {
+  readonly pattern: PatternId;
+  /** The row of the pattern in the catalogue. */
+  readonly row: number;
+  readonly words: string[];
+  running: number;
+  opens: number;
+}
+
+function gapsOf(entries: readonly WordEntry[]): Map<PatternId, OpenGap> {
+  const gaps = new Map<PatternId, OpenGap>();
+  for (const { word, count, missing } of entries) {
+    for (const pattern of missing) {
+      const gap = gaps.get(pattern);
+      if (gap) {
+        gap.words.push(word);
+        gap.running += count;
+      } else
+        gaps.set(pattern, { pattern, row: bitOf.get(pattern)!, words: [word], running: count, opens: 0 });
     }
   }
-  return groups;
+  return gaps;
 }
 
 function total(items: readonly { readonly count: number }[]): number {

@@ -10,6 +10,9 @@ const OFTEN = 3;
 /** The kinds of capitals about which the rest of a text may decide. */
 const SETTLED: ReadonlySet<string | null> = new Set(['opens', 'leads', 'mid', 'alone']);
 
+/** A word in small letters, which most keys are. Nothing is settled about it. */
+const PLAIN = /^[a-z']+$/;
+
 /** Returns the word that is counted to decide about a key: `Biscuit` for `Biscuit^` and `Biscuit's+`. */
 export function nameOf(key: WordKey): string {
   const shown = shownOfKey(key);
@@ -28,6 +31,7 @@ export function nameOf(key: WordKey): string {
  * - A single capital (the Tide) shows nothing if the text also has the word in lower case.
  */
 export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): WordKey {
+  if (PLAIN.test(key)) return key;
   const { capital } = splitKey(key);
   if (!SETTLED.has(capital)) return key;
   const shown = shownOfKey(key);

@@ -1,11 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
-import {
-  type Question,
-  type Weights,
-  type WordWeights,
-  writeFeatures,
-} from '../../analyze/homographs/choose-reading.ts';
+import type { Question, Weights, WordWeights } from '../../analyze/homographs/choose-reading.ts';
 import { TOPIC } from '../../analyze/homographs/context-features.ts';
+import { writeWeights } from '../../analyze/homographs/feature-weights.ts';
 import { learnWeights, type Row, type Term } from './learn-weights.ts';
 import type { Example } from './read-examples.ts';
 
@@ -48,7 +44,7 @@ export function fitWeights(examples: readonly Example[], general: General = read
   const of = (owner: string, start: Readonly<Record<string, number>> = {}) => {
     const features = new Set([...Object.keys(start), ...(byOwner.get(owner) ?? [])]);
     features.delete('');
-    return writeFeatures(
+    return writeWeights(
       [...features]
         .sort()
         .map((feature) => [feature, (start[feature] ?? 0) + tenths(`${owner}\t${feature}`)] as const)

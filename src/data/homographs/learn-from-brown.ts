@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import type { Question } from '../../analyze/homographs/choose-reading.ts';
 import { TOPIC } from '../../analyze/homographs/context-features.ts';
+import { type Feature, writeFeature } from '../../analyze/homographs/feature-weights.ts';
 import { classOf, PART_BY_ENDING } from '../../analyze/homographs/word-classes.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
 import { GENERAL, QUESTIONS } from './fit-weights.ts';
@@ -104,7 +105,7 @@ function listParts(sentences: readonly Tagged[][]): Record<string, string> {
 
 function learnGeneral(
   sentences: readonly Tagged[][],
-  contextFeatures: (word: string, before: readonly string[], after: readonly string[]) => string[],
+  contextFeatures: (word: string, before: readonly string[], after: readonly string[]) => readonly Feature[],
 ): Record<Question, Record<string, number>> {
   const can = new Map<string, Set<Part>>();
   for (const { word, part } of sentences.flat())
@@ -132,7 +133,7 @@ function learnGeneral(
       if (asked.length === 0) continue;
       const { before, after } = wordsAround(words, i);
       const features = contextFeatures(word, before, after);
-      const build = features.filter((feature) => !feature.startsWith(TOPIC));
+      const build = features.filter(([kind]) => kind !== TOPIC).map(writeFeature);
       for (const [question, yes] of asked)
         rows.push({
           terms: build.map((feature) => termOf(`${question}\t${feature}`)),

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import type { Question } from '../../analyze/homographs/choose-reading.ts';
 import { contextFeatures } from '../../analyze/homographs/context-features.ts';
+import { writeFeature } from '../../analyze/homographs/feature-weights.ts';
 import { readContext } from '../../analyze/homographs/read-context.ts';
 import { readBrown, wordsAround } from './read-brown.ts';
 
@@ -135,7 +136,7 @@ function placeOf(
   shown: string,
   { before, after }: Pick<Example, 'before' | 'after'>,
 ): Pick<Example, 'shown' | 'before' | 'after' | 'features'> {
-  return { shown, before, after, features: contextFeatures(shown, before, after) };
+  return { shown, before, after, features: contextFeatures(shown, before, after).map(writeFeature) };
 }
 
 function questionOf(word: string, readings: readonly string[]): Pick<Example, 'question' | 'yes'> {
