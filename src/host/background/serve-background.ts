@@ -10,7 +10,7 @@ import {
   tallyText,
   vet,
 } from '../../analyze/index.ts';
-import type { Group, Sequence, WordKey } from '../../analyze/types.ts';
+import type { Group, Sequence, Standing, WordKey } from '../../analyze/types.ts';
 import type { Shown, WordsAsked } from '../../contract/page-contract.ts';
 import { reachFor } from '../../swap/index.ts';
 import { say } from '../../wording/say.ts';
@@ -247,14 +247,14 @@ function createJudges(
 ): { readonly verdictOf: Judge; show(key: WordKey): Shown } {
   const compile = (group: Group): CompiledGroup => compileGroup(withinSequence(group, sequence), sequence);
   const verdictOf = judgeFor(compile(group));
-  let ahead: Judge | undefined;
+  let standingAhead: ((key: WordKey) => Standing) | undefined;
   return {
     verdictOf,
     show(key) {
       const { standing } = verdictOf(key);
       if (standing !== 'beyond') return standing;
-      ahead ??= verdictOf.forGroup(compile(groupAhead(group, sequence?.steps.length ?? 0)));
-      return ahead(key).standing === 'beyond' ? 'beyond' : 'soon';
+      standingAhead ??= verdictOf.standingFor(compile(groupAhead(group, sequence?.steps.length ?? 0)));
+      return standingAhead(key) === 'beyond' ? 'beyond' : 'soon';
     },
   };
 }
