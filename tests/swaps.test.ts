@@ -4,10 +4,11 @@ import { createJudge } from '../src/analyze/index.ts';
 import { loadEngine } from '../src/cli/load-engine.ts';
 import { loadGroup } from '../src/cli/load-group.ts';
 import { createSwapper, openSwaps, reachFor } from '../src/swap/index.ts';
+import phrases from '../src/swap/phrase-swaps.json' with { type: 'json' };
 import { readSwapSentences } from './accuracy/swap-sentences.ts';
 
 const bytes = readFileSync(new URL('../public/data/swaps.bin', import.meta.url));
-const swapper = createSwapper(openSwaps(bytes));
+const swapper = createSwapper(openSwaps(bytes), phrases);
 const find = (marked: string, options = {}) => {
   const start = marked.indexOf('[');
   const end = marked.indexOf(']') - 1;

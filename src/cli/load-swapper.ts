@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { createSwapper, type Swapper } from '../swap/create-swapper.ts';
 import { openSwaps } from '../swap/open-swaps.ts';
+import phrases from '../swap/phrase-swaps.json' with { type: 'json' };
 import { InputError } from './run-command.ts';
 
 /** Creates a swapper from the table that `npm run data` makes. Throws `InputError` if the table does not exist yet. */
@@ -11,5 +12,5 @@ export function loadSwapper(): Swapper {
       'There is no table of replacement words yet. Make it with `npm run data`, then try again.',
     );
   }
-  return createSwapper(openSwaps(readFileSync(table)));
+  return createSwapper(openSwaps(readFileSync(table)), phrases);
 }

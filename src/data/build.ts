@@ -11,6 +11,7 @@ import {
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createAnalyzer, openLexicon } from '../analyze/index.ts';
+import phraseSwaps from '../swap/phrase-swaps.json' with { type: 'json' };
 import { buildGuesser } from './guess/build-guesser.ts';
 import { writeWordBank } from './lesson/write-word-bank.ts';
 import { buildLexicon } from './lexicon/build-lexicon.ts';
@@ -58,6 +59,7 @@ writeFileSync(table, bytes);
 writeFileSync(model, guesses);
 process.stderr.write('word table: gathering swaps\n');
 writeFileSync(join(output, 'swaps.bin'), buildSwaps().bytes);
+writeFileSync(join(output, 'phrase-swaps.json'), `${JSON.stringify(phraseSwaps)}\n`);
 writeFileSync(join(output, 'lesson-words.tsv'), writeWordBank(createAnalyzer(openLexicon(bytes))));
 writeFileSync(join(output, 'common-words.json'), `${JSON.stringify(listCommonWords())}\n`);
 copyFileSync(join(root, 'NOTICE'), join(output, 'NOTICE.txt'));

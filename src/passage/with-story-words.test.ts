@@ -27,6 +27,7 @@ test('a word to pre-teach is by-sight in capitals or small letters, but its othe
     'beyond',
   ]);
   expect(judge.ifTaught('suffix-s')('lantern').standing).toBe('by-sight');
+  expect(['lantern', 'map'].map(judge.standingFor(judgeAt(1).group))).toEqual(['by-sight', 'fresh']);
 });
 
 test('the climb counts a word to pre-teach as by-sight at every step', () => {

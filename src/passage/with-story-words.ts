@@ -12,6 +12,10 @@ export function judgeWithStoryWords(judge: Judge, words: readonly string[]): Jud
     lacks: judge.lacks,
     ifTaught: (id: PatternId) => judgeWithStoryWords(judge.ifTaught(id), words),
     forGroup: (group: CompiledGroup) => judgeWithStoryWords(judge.forGroup(group), words),
+    standingFor: (group: CompiledGroup) => {
+      const standing = judge.standingFor(group);
+      return (key: WordKey) => (isStoryWord(key) ? 'by-sight' : standing(key));
+    },
   });
 }
 

@@ -2,7 +2,13 @@ import { cutWords, type Piece } from './cut-words.ts';
 import { fitsAsIs, fitsPlace, placeOf, takesFollower } from './fit-place.ts';
 import { isBound } from './is-bound.ts';
 import { nearness, type SwapTable } from './open-swaps.ts';
-import { findPhraseSwaps, type PhraseSwap } from './phrase-swaps.ts';
+import {
+  findPhraseSwaps,
+  type PhraseLists,
+  type PhraseRules,
+  type PhraseSwap,
+  readPhraseRules,
+} from './phrase-swaps.ts';
 import { correctArticle, likeCapitals, putInForm } from './put-in-form.ts';
 import { contextVector } from './sense-context.ts';
 import { swapWeights as weights } from './swap-weights.ts';
@@ -25,8 +31,21 @@ const RECOMMENDED = 3;
 const PHRASE = 0.9;
 const LEFT_OUT = 0.3;
 
-/** Creates a swapper for an opened table (`openSwaps`). It keeps the vectors of words it has met. */
-export function createSwapper(table: SwapTable): Swapper {
+/**
+ * Creates a swapper for an opened table (`openSwaps`) and the lists of `phrase-swaps.json`. It keeps the vectors of
+ * words it has met.
+ */
+export function createSwapper(table: SwapTable, phraseLists: PhraseLists): Swapper {
+  let rules: PhraseRules | undefined;
+  const findPhrases = (
+    sentence: string,
+    pieces: readonly Piece[],
+    at: number,
+    isPart: boolean,
+  ): PhraseSwap[] => {
+    rules ??= readPhraseRules(phraseLists);
+    return findPhraseSwaps(sentence, pieces, at, isPart, table, rules);
+  };
   return {
     findSwaps(sentence, start, end, { reach = readsAll, phrases = false } = {}) {
       const word = sentence.slice(start, end);
@@ -36,7 +55,7 @@ export function createSwapper(table: SwapTable): Swapper {
       const isPart = isThere && isBound(pieces, at, table);
       const isPlain = isThere && !isName(sentence, pieces, at, table) && !isPartOfMore(sentence, start, end);
       const rated = isThere && !isPart ? rate(sentence, pieces, at, table) : [];
-      const said = isPlain ? findPhraseSwaps(sentence, pieces, at, isPart, table) : [];
+      const said = isPlain ? findPhrases(sentence, pieces, at, isPart) : [];
       const more = said
         .map((swap) => ratePhrase(swap, start, end))
         .filter(({ span, text }) => phrases || (span === undefined && text !== ''));

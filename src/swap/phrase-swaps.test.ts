@@ -3,9 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { cutWords } from './cut-words.ts';
 import { openSwaps } from './open-swaps.ts';
 import listed from './phrase-swaps.json' with { type: 'json' };
-import { findPhraseSwaps } from './phrase-swaps.ts';
+import { findPhraseSwaps, readPhraseRules } from './phrase-swaps.ts';
 
 const table = openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url)));
+const rules = readPhraseRules(listed);
 
 /** Returns the sentence with the first plainer wording for the word in square brackets, or null. */
 function plainer(marked: string): string | null {
@@ -13,7 +14,7 @@ function plainer(marked: string): string | null {
   const sentence = marked.replace(/[[\]]/g, '');
   const pieces = cutWords(sentence);
   const at = pieces.findIndex((piece) => piece.start === start);
-  const [found] = findPhraseSwaps(sentence, pieces, at, false, table);
+  const [found] = findPhraseSwaps(sentence, pieces, at, false, table, rules);
   if (!found) return null;
   const after = sentence.slice(0, found.start) + found.text + sentence.slice(found.end);
   const { article } = found;

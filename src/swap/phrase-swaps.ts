@@ -1,7 +1,6 @@
 import type { Piece } from './cut-words.ts';
 import { placeOf } from './fit-place.ts';
 import type { SwapTable } from './open-swaps.ts';
-import listed from './phrase-swaps.json' with { type: 'json' };
 import { correctArticle, likeCapitals } from './put-in-form.ts';
 import type { Edit } from './types.ts';
 import { sharesOfForm } from './weigh-readings.ts';
@@ -14,6 +13,29 @@ export interface PhraseSwap {
   /** The new words. Empty where words are only removed. */
   readonly comes: string;
   readonly article: Edit | null;
+}
+
+/** The content of `phrase-swaps.json`. `src/data/source/README.md` describes it. */
+export interface PhraseLists {
+  /** Words that several rules need beside theirs, as regular expressions. */
+  readonly classes: Readonly<Record<string, string>>;
+  readonly rules: readonly PhraseRow[];
+  /** The digits of the numbers from two to below a hundred that are single words. */
+  readonly numbers: Readonly<Record<string, string>>;
+}
+
+interface PhraseRow {
+  readonly before: string;
+  readonly says: string;
+  readonly after: string;
+  readonly swaps: string;
+}
+
+/** The lists, ready for looking up words. */
+export interface PhraseRules {
+  /** The rules, by each word in them. */
+  readonly byWord: ReadonlyMap<string, readonly PhraseRule[]>;
+  readonly numbers: ReadonlyMap<string, string>;
 }
 
 interface PhraseRule {
@@ -36,31 +58,25 @@ const LEAVE_OUT = '-';
 /** Degree words, which belong to the next word. In “most clearly”, “most” is no longer the same without “clearly”. */
 const TELLS_DEGREE = /^(so|too|as|how|more|most|less|least)$/;
 const DENIES = /^(not|never|no|nor|hardly|without|only|cannot|.*n't)$/;
-const CLASSES: Readonly<Record<string, string>> = listed.classes;
 
-/**
- * The rules, by each word in them. They are built only when swaps are first requested, because the background loads
- * this file at its start.
- */
-let rulesByWord: ReadonlyMap<string, readonly PhraseRule[]> | undefined;
-
-function readRules(): ReadonlyMap<string, readonly PhraseRule[]> {
+/** Reads the lists. This takes some milliseconds. */
+export function readPhraseRules({ rules, classes, numbers }: PhraseLists): PhraseRules {
   const byWord = new Map<string, PhraseRule[]>();
-  for (const { before, says, after, swaps } of listed.rules.flatMap(formsOf)) {
+  for (const { before, says, after, swaps } of rules.flatMap(formsOf)) {
     const rule = {
       says: new RegExp(`^(?:${says})$`),
-      before: readNeighbours(before, (words) => `(?:^|.* )(?:${words})$`),
-      after: readNeighbours(after, (words) => `^(?:${words})(?: |$)`),
+      before: readNeighbours(before, classes, (words) => `(?:^|.* )(?:${words})$`),
+      after: readNeighbours(after, classes, (words) => `^(?:${words})(?: |$)`),
       swaps: swaps.split('|'),
     };
     for (const word of new Set(says.match(/[a-z']+|,/g)))
       byWord.set(word, [...(byWord.get(word) ?? []), rule]);
   }
-  return byWord;
+  return { byWord, numbers: new Map(Object.entries(numbers)) };
 }
 
 /** Returns one rule for each form of the words: raise/raises with the swap lift/lifts gives two rules. */
-function formsOf({ says, swaps, ...beside }: (typeof listed.rules)[number]): (typeof listed.rules)[number][] {
+function formsOf({ says, swaps, ...beside }: PhraseRow): PhraseRow[] {
   const inForm = (text: string, i: number): string => text.split('/')[i] ?? text;
   return says.split('/').map((form, i) => ({
     ...beside,
@@ -72,14 +88,19 @@ function formsOf({ says, swaps, ...beside }: (typeof listed.rules)[number]): (ty
   }));
 }
 
-function readNeighbours(source: string, frame: (words: string) => string): Neighbours {
+function readNeighbours(
+  source: string,
+  classes: PhraseLists['classes'],
+  frame: (words: string) => string,
+): Neighbours {
   if (source === '' || source === '{noun}') return { fits: () => true, isNoun: source !== '' };
-  if (source.startsWith('{noun} ')) return { ...readNeighbours(source.slice(7), frame), isNoun: true };
+  if (source.startsWith('{noun} '))
+    return { ...readNeighbours(source.slice(7), classes, frame), isNoun: true };
   if (source === '^') return { fits: (words) => words === '', isNoun: false };
   const isNot = source.startsWith('!');
   const words = (isNot ? source.slice(1) : source).replace(
     /\{([a-z]+)\}/g,
-    (_, name) => `(?:${CLASSES[name]})`,
+    (_, name) => `(?:${classes[name]})`,
   );
   const pattern = new RegExp(frame(words));
   return { fits: (beside) => pattern.test(beside) !== isNot, isNoun: false };
@@ -87,8 +108,8 @@ function readNeighbours(source: string, frame: (words: string) => string): Neigh
 
 /**
  * Finds plainer words for the phrase at `at`, by the rules of `phrase-swaps.json` and for numbers: “in order to”
- * becomes “to”, “upon the deck” becomes “on”, “a magnificent ship” becomes “a ship”, “twelve boats” becomes “12 boats”.
- * If `isBound` is true, rules for that single word do not apply.
+ * becomes “to”, “upon the deck” becomes “on”, “a magnificent ship” becomes “a ship”, “twelve boats” becomes “12
+ * boats”. If `isBound` is true, rules for that single word do not apply.
  */
 export function findPhraseSwaps(
   sentence: string,
@@ -96,10 +117,10 @@ export function findPhraseSwaps(
   at: number,
   isBound: boolean,
   table: SwapTable,
+  { byWord, numbers }: PhraseRules,
 ): PhraseSwap[] {
-  rulesByWord ??= readRules();
-  const rules = rulesByWord.get(pieces[at]!.lower) ?? [];
-  const found: PhraseSwap[] = isBound ? [] : numberAt(sentence, pieces, at, table);
+  const rules = byWord.get(pieces[at]!.lower) ?? [];
+  const found: PhraseSwap[] = isBound ? [] : numberAt(sentence, pieces, at, table, numbers);
   for (const { says, before, after, swaps } of rules) {
     for (let length = LONGEST; length > (isBound ? 1 : 0); length--) {
       for (let first = Math.max(0, at - length + 1); first <= at; first++) {
@@ -193,21 +214,25 @@ function leaveOut(
   return { start, end: after.start, text: isApart ? '' : ' ', comes: '', article: null };
 }
 
-const NUMBERS: ReadonlyMap<string, string> = new Map(Object.entries(listed.numbers));
-
 /**
  * Writes a number from two to below a hundred in digits: “two lamps” becomes “2 lamps”. The number must be within a
  * sentence and before the counted noun.
  */
-function numberAt(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): PhraseSwap[] {
+function numberAt(
+  sentence: string,
+  pieces: readonly Piece[],
+  at: number,
+  table: SwapTable,
+  numbers: PhraseRules['numbers'],
+): PhraseSwap[] {
   const { lower, start, end } = pieces[at]!;
-  const digits = NUMBERS.get(lower);
+  const digits = numbers.get(lower);
   const [before, after] = [pieces[at - 1], pieces[at + 1]];
   if (digits === undefined || before === undefined || after === undefined) return [];
   const isNumber = ({ lower: word }: Piece): boolean =>
-    NUMBERS.has(word) || /^(\d.*|one|hundred|thousand|million|billion|half|point|and|or|to|[-–])$/.test(word);
+    numbers.has(word) || /^(\d.*|one|hundred|thousand|million|billion|half|point|and|or|to|[-–])$/.test(word);
   // All numbers in a sentence are written in the same way.
-  if (pieces.some((piece) => piece !== pieces[at] && NUMBERS.has(piece.lower))) return [];
+  if (pieces.some((piece) => piece !== pieces[at] && numbers.has(piece.lower))) return [];
   if (isNumber(before) || isNumber(after) || !/^\p{Ll}/u.test(sentence.slice(start))) return [];
   if (!placeOf(pieces, at, table).isBeforeNoun || !countsThings(pieces, at)) return [];
   return [{ start, end, text: digits, comes: digits, article: null }];

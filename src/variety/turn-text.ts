@@ -61,9 +61,9 @@ export function inVariety(text: string, accent: Accent): string {
 
 /**
  * Matches a mark with two wordings in one of our own texts: `cross|mad`, `teatime|snack_time`. An underscore stands for
- * a space. One side may be empty: `got|`.
+ * a space. One side may be empty: `got|`. Matches a plain word too, as `WORD` does.
  */
-const MARKED_OR_WORD = new RegExp(`( ?)([\\p{L}'’_-]*)\\|([\\p{L}'’_-]*)|${WORD.source}`, 'gu');
+const MARKED_OR_WORD = /( ?)([\p{L}'’_-]*)\|([\p{L}'’_-]*)|\p{L}+(?:['’]\p{L}+)?/gu;
 
 /** Returns `to` with the capitals of `word`: Colour, COLOUR. */
 function likeIn(word: string, to: string): string {

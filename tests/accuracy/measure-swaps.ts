@@ -1,6 +1,7 @@
 import { buildSwaps } from '../../src/data/swap/build-swaps.ts';
 import { SOURCES, type Source } from '../../src/data/swap/gather-candidates.ts';
 import { createSwapper, openSwaps, type Swapper } from '../../src/swap/index.ts';
+import phrases from '../../src/swap/phrase-swaps.json' with { type: 'json' };
 import { readSwapSentences, type SwapSentence } from './swap-sentences.ts';
 
 /**
@@ -21,7 +22,7 @@ if (flags.has('--ablate')) {
 }
 console.log('sources\tfirst\tone of three\trecommended\trecommended and right');
 for (const [name, off] of tables) {
-  const swapper = createSwapper(openSwaps(buildSwaps(off).bytes));
+  const swapper = createSwapper(openSwaps(buildSwaps(off).bytes), phrases);
   console.log([name, ...measure(swapper, sentences)].join('\t'));
   if (flags.has('--misses') && off.size === 0) listMisses(swapper);
 }

@@ -57,6 +57,7 @@ import { parseChoices } from '../../src/passage/print/sheet-choices.ts';
 import { setVersion, versionFor } from '../../src/passage/versions.ts';
 import { createSwapper } from '../../src/swap/create-swapper.ts';
 import { openSwaps } from '../../src/swap/open-swaps.ts';
+import phrases from '../../src/swap/phrase-swaps.json' with { type: 'json' };
 import { listenForFaults } from '../fakes/listen-for-faults.ts';
 import { kept } from '../fakes/local-storage.ts';
 import { withName } from '../fakes/with-name.ts';
@@ -260,6 +261,7 @@ test('a school policy with names such as constructor is read', async () => {
 const analyzer = loadAnalyzer();
 const swapper = createSwapper(
   openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url))),
+  phrases,
 );
 const session = new Map<string, string>();
 const area = {

@@ -64,8 +64,7 @@ function createStepper({
   level,
   stateOf,
   firstOf,
-  backoff,
-  suffix,
+  fallback,
 }: Trie): Omit<GuessModel, 'tokens' | 'weights'> {
   /** Returns the child of a state for a token, or -1. The children of the root are all tokens in order. */
   function child(state: number, wanted: number): number {
@@ -90,15 +89,15 @@ function createStepper({
       let from = state;
       let found = child(from, next);
       while (found === -1) {
-        levels += backoff[from]!;
-        from = suffix[from]!;
+        levels += fallback[from]! & 255;
+        from = fallback[from]! >> 8;
         found = child(from, next);
       }
       model.cost = (levels + level[found]!) * LEVEL_STEP;
       // The new state is the longest end of the run that has a continuation in the trie.
       let to = stateOf(found);
       while (to === 0 && from !== 0) {
-        from = suffix[from]!;
+        from = fallback[from]! >> 8;
         to = stateOf(child(from, next));
       }
       return to;

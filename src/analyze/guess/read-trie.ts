@@ -13,10 +13,15 @@ export interface Trie {
   stateOf(node: number): number;
   /** Returns the first child of a state. The children end at the first child of the next state. */
   firstOf(state: number): number;
-  readonly backoff: Uint8Array;
-  /** The state without the farthest token of each state. */
-  readonly suffix: Int32Array;
+  /**
+   * What each state does without the child for a token: the number of the state without its farthest token, times 256,
+   * and the backoff level.
+   */
+  readonly fallback: Int32Array;
 }
+
+/** The number of a state fits in the bits that a fallback has beside the level. */
+const MOST_STATES = 1 << 23;
 
 /** Reads a trie of so many nodes, including the empty run. Returns null if the codes do not make a trie. */
 export function readTrie(
@@ -25,11 +30,11 @@ export function readTrie(
   tokens: number,
   { order, states }: Pick<ModelHeader, 'order' | 'states'>,
 ): Trie | null {
-  if (!(states <= nodes && tokens < nodes && tokens * NEIGHBOURS <= 0x1_0000)) return null;
+  if (!(states <= nodes && states <= MOST_STATES && tokens < nodes && tokens * NEIGHBOURS <= 0x1_0000))
+    return null;
   const token = new Uint16Array(nodes);
   const level = new Uint8Array(nodes);
-  const backoff = new Uint8Array(states);
-  const suffix = new Int32Array(states);
+  const fallback = new Int32Array(states);
   const { stateOf, addState } = numberStates(nodes);
   const { firstOf, setFirst } = createFirsts(states + 1);
   /** Each node's run without its farthest token. Only states need it later. */
@@ -72,14 +77,13 @@ export function readTrie(
       if (children === 0) continue;
       if (state === states) return null;
       addState(node);
-      suffix[state] = from;
-      backoff[state] = codes.byte(backoffKind(length));
+      fallback[state] = (from << 8) | codes.byte(backoffKind(length));
       if (!readChildren(children, first, choices)) return null;
       state++;
       setFirst(state, made);
     }
   }
-  return made === nodes && state === states ? { token, level, stateOf, firstOf, backoff, suffix } : null;
+  return made === nodes && state === states ? { token, level, stateOf, firstOf, fallback } : null;
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { BuiltWord } from '../build/built-word.ts';
 import { finerRows } from '../catalogue/catalogue.ts';
 import { findRoots } from '../morphology/roots.ts';
+import { shareEqual } from '../share-equal.ts';
 import type { FineNeeds, FinerNeed, PatternId, Unit } from '../types.ts';
 
 const KINDS: ReadonlyMap<PatternId, PatternId | undefined> = new Map(
@@ -64,7 +65,7 @@ export function listRoots(word: string): { readonly finer: FinerNeed[]; readonly
 /**
  * Returns the needs by finer rows. Returns undefined if there are no finer rows, because then every group has the same
  * needs. `requires` are the needs without finer rows. Where the rest is the same, both share one list, since a judge
- * keeps the lists of all words of a text.
+ * keeps the lists of all words of a text. Equal lists of finer needs are one list for the same reason.
  */
 export function fineNeeds(
   rest: Iterable<PatternId>,
@@ -74,18 +75,10 @@ export function fineNeeds(
   if (finer.length === 0) return undefined;
   const own = new Set(rest);
   const isSame = own.size === requires.length && requires.every((id) => own.has(id));
-  return { rest: isSame ? requires : [...own].sort(), finer: [...new Set(finer.map(needOnce))] };
+  return { rest: isSame ? requires : [...own].sort(), finer: finerOnce([...new Set(finer.map(needOnce))]) };
 }
 
-/** All needs by finer rows that were met. There are some hundreds. */
-const met = new Map<string, FinerNeed>();
-
-/** Returns the one object for a need, for all words that have it. */
-function needOnce({ row, of }: FinerNeed): FinerNeed {
-  const name = of.length === 0 ? row : `${row} ${of.join(' ')}`;
-  const known = met.get(name);
-  if (known) return known;
-  const need = { row, of };
-  met.set(name, need);
-  return need;
-}
+export const nameOfNeed = ({ row, of }: FinerNeed): string =>
+  of.length === 0 ? row : `${row} ${of.join(' ')}`;
+const needOnce = shareEqual(nameOfNeed);
+const finerOnce = shareEqual((finer: readonly FinerNeed[]) => finer.map(nameOfNeed).join(', '));

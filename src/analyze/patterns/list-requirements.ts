@@ -1,11 +1,21 @@
 import { countVowels } from '../alignment/sounds.ts';
 import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
 import { finerRows } from '../catalogue/catalogue.ts';
-import type { FinerNeed, MadeOf, PatternId, Reading, Syllable, SyllableType, Unit } from '../types.ts';
+import { shareEqual } from '../share-equal.ts';
+import type {
+  FineNeeds,
+  FinerNeed,
+  MadeOf,
+  PatternId,
+  Reading,
+  Syllable,
+  SyllableType,
+  Unit,
+} from '../types.ts';
 import { findBlends } from './find-blends.ts';
 import { findEndings } from './find-endings.ts';
 import { IRREGULAR } from './irregular.ts';
-import { fineNeeds, listKinds, listRoots } from './list-finer.ts';
+import { fineNeeds, listKinds, listRoots, nameOfNeed } from './list-finer.ts';
 
 const TYPE_ROWS: Partial<Record<SyllableType, PatternId>> = {
   closed: 'type-closed',
@@ -116,8 +126,8 @@ function requireMade(
       ...(fine ? { fine } : {}),
       ...(madeOf ? { madeOf } : {}),
     })),
-    joint: sorted(joint),
-    ...(fineJoint && { fineJoint }),
+    joint: jointOnce(sorted(joint)),
+    ...(fineJoint && { fineJoint: fineJointOnce(fineJoint) }),
   };
   const requires = sorted(built.ownSpellings ? [...own, ...joining] : [...ofParts, ...own, ...joint]);
   const ofKinds = new Set(kinds.flatMap(({ of }) => of));
@@ -144,6 +154,12 @@ function requireMade(
 
 const ROOTED: ReadonlySet<PatternId> = new Set(
   finerRows.filter(({ finer }) => finer === 'root').map(({ id }) => id),
+);
+
+/** A judge keeps the joint of every word of a text, and most joints are equal to others. */
+const jointOnce = shareEqual((ids: readonly PatternId[]) => ids.join(' '));
+const fineJointOnce = shareEqual(
+  ({ rest, finer }: FineNeeds) => `${rest.join(' ')}: ${finer.map(nameOfNeed).join(', ')}`,
 );
 
 /** Returns the needs of the last step in the making of a word. */

@@ -152,6 +152,17 @@ test('a word is analysed only once, even for the judges of other groups', () => 
   expect(asked).toEqual(['map', 'map']);
 });
 
+test('the standings for another group are those of its judge, without another analysis', () => {
+  const { asked, counting } = noteAsked();
+  const judge = createJudge(counting, compileGroup(groupOf({}), null));
+  const other = compileGroup(groupOf({ alsoTaught: ['m', 'short-a', 'p'] }), null);
+  const standing = judge.standingFor(other);
+  const keys = ['map', 'wants', 'lead', 'Bram'];
+  expect(keys.map(standing)).toEqual(keys.map((key) => judge.forGroup(other)(key).standing));
+  expect(standing('map')).toBe('reads');
+  expect(asked).toHaveLength(keys.length);
+});
+
 test('judges and climbers that share cached analyses analyse a word only once', () => {
   const { asked, counting } = noteAsked();
   const remembering = rememberWeighed(counting);

@@ -1,7 +1,8 @@
 import type { Speech } from '../accent/speech.ts';
 import { describeError } from '../describe-error.ts';
 import { type KeyParts, splitKey } from '../homographs/word-key.ts';
-import type { MadeOf, PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
+import { shareEqual } from '../share-equal.ts';
+import type { MadeOf, PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
 import { missingOf, neededOf } from './fine-needs.ts';
 import { isInitialism } from './is-initialism.ts';
@@ -41,6 +42,11 @@ export interface Judge {
    * word is analysed again.
    */
   forGroup(group: CompiledGroup): Judge;
+  /**
+   * Returns a function that gives only the standing of words for another group with the same pronunciation. Its cache
+   * takes a sixth of the memory of a judge's verdicts.
+   */
+  standingFor(group: CompiledGroup): (key: WordKey) => Standing;
 }
 
 /**
@@ -59,9 +65,10 @@ export interface Judge {
 export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
   const spoken = inSpeechOf(analyzer, group);
   const analyze = spoken.recall ?? weighOnce(spoken);
-  const judgeFor = (group: CompiledGroup): Judge =>
-    Object.assign(
-      remember((key: WordKey) => judgeSafely(key, analyze, group)),
+  const judgeFor = (group: CompiledGroup): Judge => {
+    const share = shareEqual(nameOfVerdict);
+    return Object.assign(
+      remember((key: WordKey) => share(judgeSafely(key, analyze, group))),
       {
         group,
         lacks: (key: WordKey) =>
@@ -69,8 +76,11 @@ export function createJudge(analyzer: WordSource, group: CompiledGroup): Judge {
         ifTaught: (pattern: PatternId) => judgeFor(group.alsoTeaching(pattern)),
         forGroup: (other: CompiledGroup) =>
           speaksAlike(other, group) ? judgeFor(other) : createJudge(analyzer, other),
+        standingFor: (other: CompiledGroup) =>
+          remember((key: WordKey) => judgeSafely(key, analyze, other).standing),
       },
     );
+  };
   return judgeFor(group);
 }
 
@@ -81,6 +91,11 @@ export function inSpeechOf(analyzer: WordSource, { speech }: Pick<CompiledGroup,
 
 function speaksAlike({ speech: one }: CompiledGroup, { speech: other }: CompiledGroup): boolean {
   return one.accent === other.accent && one.bath === other.bath;
+}
+
+/** Verdicts with the same name are equal. A text has far fewer verdicts than words. */
+function nameOfVerdict({ standing, missing, why, fault = '' }: Verdict): string {
+  return `${standing} ${missing.join(' ')} ${why ?? ''} ${fault}`;
 }
 
 /** Judges a word so that an error in it affects no other word. */
