@@ -64,6 +64,22 @@ describe('a passage', () => {
     await expectSound();
   });
 
+  test('has a cursor that blinks again when typing rests', async () => {
+    await put();
+    await field().press('Control+End');
+    await desk.evaluate(() => {
+      const seen: boolean[] = [];
+      Object.assign(window, { blinks: seen });
+      new MutationObserver(() =>
+        seen.push(getComputedStyle(document.querySelector('.cm-cursorLayer')!).animationName !== 'none'),
+      ).observe(document.querySelector('.desk-field')!, { attributeFilter: ['class'] });
+    });
+    await desk.keyboard.type('s');
+    await expect
+      .poll(() => desk.evaluate(() => (window as unknown as { blinks: boolean[] }).blinks))
+      .toEqual([false, true]);
+  });
+
   test('can be edited by keyboard: go to the next hard word, swap it, undo', async () => {
     await put();
     await field().focus();

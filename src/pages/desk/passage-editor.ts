@@ -160,6 +160,7 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
         EditorView.updateListener.of((update) => {
           if (update.docChanged) {
             onChange(update.state.doc.toString());
+            if (typed === undefined) parent.classList.add('is-typing');
             clearTimeout(typed);
             typed = setTimeout(settle, REST);
             if (!update.transactions.some(isTyped)) settle();
@@ -182,6 +183,7 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
     if (typed === undefined) return;
     clearTimeout(typed);
     typed = undefined;
+    parent.classList.remove('is-typing');
     onSettled();
     tellWord();
   }
