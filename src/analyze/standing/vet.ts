@@ -43,11 +43,12 @@ export function createReporter(
       keys[of.standing].push({ of, count, more: null });
     }
     const lists = standings.map((standing) => keys[standing]);
-    const unread = [mergeEntries(keys.beyond), mergeEntries(keys.unsure)] as const;
+    const [beyond, unsure] = [mergeEntries(keys.beyond), mergeEntries(keys.unsure)];
+    const listOthers = (): WordEntry[] => others.flatMap((standing) => mergeEntries(keys[standing]));
     return {
-      words: listsWords ? [...unread, ...lists.slice(unread.length).map(mergeEntries)].flat() : [],
+      words: listsWords ? [...beyond, ...unsure, ...listOthers()] : [],
       tally: tallyUp(totals(keys), skipped),
-      gaps: findGaps([...keys.beyond, ...keys.unsure], mergeStuck(...unread), openers),
+      gaps: findGaps([...keys.beyond, ...keys.unsure], mergeStuck(beyond, unsure), openers),
       faults: findFaults(lists),
     };
   };
@@ -68,8 +69,10 @@ export function percentRead(readableWords: number, running: number): number {
   return running === 0 ? 100 : Math.round((readableWords / running) * 1000) / 10;
 }
 
-/** All standings. Those of words that a group cannot read come first. */
-const standings: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'reads', 'by-sight', 'name', 'skipped'];
+/** The standings of words that a group can read, and of words that are not read. */
+const others: readonly Standing[] = ['fresh', 'reads', 'by-sight', 'name', 'skipped'];
+/** All standings. A word that a group cannot read comes first. */
+const standings: readonly Standing[] = ['beyond', 'unsure', ...others];
 const readable: ReadonlySet<Standing> = new Set<Standing>(['reads', 'fresh', 'by-sight']);
 
 /** The report's facts about a key, the same in every text. */
