@@ -5,6 +5,7 @@ import { builtExtension } from '../../src/tools/launch-extension.ts';
 import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
+import { whenMarked } from './marked-words.ts';
 
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
 
@@ -156,10 +157,12 @@ test('a full storage is reported in a sentence, and stored data stays unchanged'
   const panelPage = await openStory();
   await browser.press(panelPage);
   await shaded(panelPage);
-  const before = await marks(panelPage);
   const panel = await browser.openPanel(panelPage);
   listen(panel);
   await panel.waitForSelector('.reach');
+  // The panel has figures once the page is read. The last marks may still be on their way.
+  await whenMarked(panelPage);
+  const before = await marks(panelPage);
   await panel.getByRole('listitem').getByRole('checkbox').first().click();
   await panel.getByText('the browser’s storage for Wordreach is full').waitFor();
   for (const colorScheme of ['light', 'dark'] as const) {

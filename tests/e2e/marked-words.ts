@@ -1,3 +1,5 @@
+import type { Page } from 'playwright-core';
+
 /** A page of either browser that the tests use. */
 interface Evaluating {
   evaluate<T>(run: () => T): Promise<T>;
@@ -24,4 +26,22 @@ export async function markedWords(
     ),
   );
   return { beyond, fresh, unsure };
+}
+
+/**
+ * Waits for all marks of a page. The paragraphs in view are marked first. All marks are there when two looks in a row see
+ * the same number.
+ */
+export async function whenMarked(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => {
+      const marks = [...CSS.highlights.values()].reduce((sum, { size }) => sum + size, 0);
+      const holder = window as { marksBefore?: number };
+      const isSame = marks > 0 && marks === holder.marksBefore;
+      holder.marksBefore = marks;
+      return isSame;
+    },
+    null,
+    { polling: 400 },
+  );
 }

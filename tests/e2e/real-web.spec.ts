@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
 import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
-import { markedWords } from './marked-words.ts';
+import { markedWords, whenMarked } from './marked-words.ts';
 import { openFolds } from './open-folds.ts';
 
 let browser: TestBrowser;
@@ -23,18 +23,7 @@ const news = `<title>The Ferry Comes In Late</title><nav><a href="#">Yachts</a><
 
 async function shaded(page: Page): Promise<Page> {
   await browser.press(page);
-  // The paragraphs in view are marked first. All marks are there when two looks in a row see the same number.
-  await page.waitForFunction(
-    () => {
-      const marks = [...CSS.highlights.values()].reduce((sum, { size }) => sum + size, 0);
-      const holder = window as { marksBefore?: number };
-      const isSame = marks > 0 && marks === holder.marksBefore;
-      holder.marksBefore = marks;
-      return isSame;
-    },
-    null,
-    { polling: 400 },
-  );
+  await whenMarked(page);
   return page;
 }
 
