@@ -152,11 +152,6 @@ export function serveBackground(): void {
   whenTrialEnds(() => void tryStep(null).catch(() => undefined));
   serveBadge(loadJudge, forEver);
   serveActions();
-  // The browser starts the background for a question most often. The storage is read while the question is on its way,
-  // and the menus can wait until it is answered.
-  void loadJudges()
-    .catch(() => undefined)
-    .then(() => setTimeout(() => void createMenus()));
 }
 
 /**
@@ -204,27 +199,25 @@ function serveActions(): void {
     const direction = command === 'next-word' ? 1 : command === 'previous-word' ? -1 : null;
     if (direction !== null && tab?.id !== undefined) void stepIn(tab.id, direction);
   });
+  // The entries are created again at every start, since Firefox forgets them when it closes.
+  void browser.contextMenus.removeAll().then(() => {
+    browser.contextMenus.create({
+      id: CHECK_SELECTION,
+      title: say('manifest.checkSelection'),
+      contexts: ['selection'],
+    });
+    browser.contextMenus.create({
+      id: READ_PICTURE,
+      title: say('manifest.readPicture'),
+      contexts: ['image'],
+    });
+  });
   browser.contextMenus.onClicked.addListener((info, tab) => {
     if (tab?.id === undefined) return;
     if (info.menuItemId === READ_PICTURE) void takePicture(tab, info.srcUrl ?? '', info.frameId ?? 0);
     if (info.menuItemId !== CHECK_SELECTION) return;
     openPanel(tab.id).catch(() => undefined);
     void checkSelection(tab.id).catch(() => undefined);
-  });
-}
-
-/** Creates the entries of the context menu. This is done at every start, since Firefox forgets them when it closes. */
-async function createMenus(): Promise<void> {
-  await browser.contextMenus.removeAll();
-  browser.contextMenus.create({
-    id: CHECK_SELECTION,
-    title: say('manifest.checkSelection'),
-    contexts: ['selection'],
-  });
-  browser.contextMenus.create({
-    id: READ_PICTURE,
-    title: say('manifest.readPicture'),
-    contexts: ['image'],
   });
 }
 
