@@ -47,6 +47,6 @@ export { standsBeforeName } from './text/abbreviations.ts';
 export { cutText } from './text/cut-text.ts';
 export { findSentences } from './text/find-sentences.ts';
 export { isGrammarWord } from './text/is-grammar-word.ts';
-export { nameOf, settleCapital, settleCounts } from './text/settle-capitals.ts';
+export { dependsOnText, nameOf, settleCapital, settleCounts } from './text/settle-capitals.ts';
 export { tokenize } from './text/tokenize.ts';
 export { type Analyzer, createAnalyzer } from './word/create-analyzer.ts';

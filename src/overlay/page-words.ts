@@ -1,4 +1,4 @@
-import { isHomograph, nameOf, settleCapital, splitKey } from '../analyze/index.ts';
+import { dependsOnText, isHomograph, nameOf, settleCapital, splitKey } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 import type { Shown } from '../contract/page-contract.ts';
 
@@ -39,7 +39,7 @@ export class PageWords {
     // Most keys begin with a small letter, which says nothing about names.
     if (/^[a-z]/.test(key)) return word;
     const { capital } = splitKey(key);
-    if (/opens|leads|mid|alone/.test(capital)) this.#open.set(key, word);
+    if (dependsOnText(capital)) this.#open.set(key, word);
     if (!/opens|leads/.test(capital)) this.#names.add(nameOf(key));
     return word;
   }

@@ -1,4 +1,4 @@
-import { keyOfAlone, keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
+import { type Capital, keyOfAlone, keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
 import type { WordKey } from '../types.ts';
 import { FORMS_OF_ADDRESS } from './name-parts.ts';
 
@@ -8,10 +8,15 @@ import { FORMS_OF_ADDRESS } from './name-parts.ts';
  */
 const OFTEN = 3;
 /** The kinds of capitals about which the rest of a text may decide. */
-const SETTLED: ReadonlySet<string | null> = new Set(['opens', 'leads', 'mid', 'alone']);
+const SETTLED: ReadonlySet<Capital> = new Set<Capital>(['opens', 'leads', 'mid', 'alone']);
 
 /** A word in small letters, which most keys are. Nothing is settled about it. */
 const PLAIN = /^[a-z']+$/;
+
+/** Returns whether the rest of a text may decide about a capital: `Biscuit^`, `Biscuit`; not `Biscuit+`. */
+export function dependsOnText(capital: Capital): boolean {
+  return SETTLED.has(capital);
+}
 
 /** Returns the word that is counted to decide about a key: `Biscuit` for `Biscuit^` and `Biscuit's+`. */
 export function nameOf(key: WordKey): string {
@@ -33,7 +38,7 @@ export function nameOf(key: WordKey): string {
 export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): WordKey {
   if (PLAIN.test(key)) return key;
   const { capital } = splitKey(key);
-  if (!SETTLED.has(capital)) return key;
+  if (!dependsOnText(capital)) return key;
   const shown = shownOfKey(key);
   const owner = nameOf(key);
   const small = owner.toLowerCase();
