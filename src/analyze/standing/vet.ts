@@ -35,28 +35,28 @@ export function createReporter(
     return { key, word, standing, missing: missing.length > 1 ? [...new Set(missing)] : missing, fault };
   });
   return ({ words, skipped }) => {
-    const keys = Object.fromEntries(standings.map((standing) => [standing, []])) as unknown as ByStanding<
-      CountedKey[]
-    >;
+    const keys = byStanding((): CountedKey[] => []);
     for (const [key, count] of words) {
       const of = judgeKey(key);
       keys[of.standing].push({ of, count, more: null });
     }
-    const lists = standings.map((standing) => keys[standing]);
     const [beyond, unsure] = [mergeEntries(keys.beyond), mergeEntries(keys.unsure)];
     const listOthers = (): WordEntry[] => others.flatMap((standing) => mergeEntries(keys[standing]));
     return {
       words: listsWords ? [...beyond, ...unsure, ...listOthers()] : [],
-      tally: tallyUp(totals(keys), skipped),
+      tally: tallyUp(
+        byStanding((standing) => total(keys[standing])),
+        skipped,
+      ),
       gaps: findGaps([...keys.beyond, ...keys.unsure], mergeStuck(beyond, unsure), openers),
-      faults: findFaults(lists),
+      faults: findFaults(Object.values(keys)),
     };
   };
 }
 
 /** Returns only the counts of a text. This costs far less than all of `vet` and gives the same figures. */
 export function tallyText({ words, skipped }: WordCounts, judge: Judge): Tally {
-  const counts = noCounts();
+  const counts = byStanding(() => 0);
   for (const [key, count] of words) counts[judge(key).standing] += count;
   return tallyUp(counts, skipped);
 }
@@ -94,8 +94,10 @@ interface CountedKey {
 
 type ByStanding<T> = Record<Standing, T>;
 
-function noCounts(): ByStanding<number> {
-  return Object.fromEntries(standings.map((standing) => [standing, 0])) as ByStanding<number>;
+function byStanding<T>(make: (standing: Standing) => T): ByStanding<T> {
+  return Object.fromEntries(
+    standings.map((standing) => [standing, make(standing)] as const),
+  ) as ByStanding<T>;
 }
 
 /**
@@ -144,12 +146,6 @@ function findFaults(lists: readonly (readonly CountedKey[])[]): WordFault[] {
     for (const { of } of keys) if (of.fault !== undefined) faults.push({ word: of.key, fault: of.fault });
   }
   return faults.sort((a, b) => byText(a.word, b.word));
-}
-
-function totals(keys: ByStanding<readonly CountedKey[]>): ByStanding<number> {
-  const counts = noCounts();
-  for (const standing of standings) counts[standing] = total(keys[standing]);
-  return counts;
 }
 
 function tallyUp(counts: ByStanding<number>, skipped: number): Tally {
