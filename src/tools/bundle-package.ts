@@ -29,6 +29,8 @@ const { metafile } = await build({
   format: 'esm',
   splitting: true,
   target: 'node20',
+  // Node knows \p{…}. Otherwise esbuild makes such a pattern anew at each use.
+  supported: { 'regexp-unicode-property-escapes': true },
   metafile: true,
   // Older packages (CommonJS) load Node modules by `require`, which ES modules lack.
   banner: {
