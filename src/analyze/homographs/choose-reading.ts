@@ -1,5 +1,5 @@
-import { contextFeatures, piecesNear, TOPIC } from './context-features.ts';
-import { createFeatureNumbers, type FeatureWeights, type NumberedWeights } from './feature-weights.ts';
+import { contextFeatures, piecesNear } from './context-features.ts';
+import { createFeatureNumbers, type FeatureWeights, type NumberedWeights, TOPIC } from './feature-weights.ts';
 import { settleByRule } from './settle-by-rule.ts';
 import weights from './weights.json' with { type: 'json' };
 

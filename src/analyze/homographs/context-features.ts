@@ -1,10 +1,7 @@
-import type { Feature } from './feature-weights.ts';
+import { type Feature, TOPIC } from './feature-weights.ts';
 import { topicFeatures } from './topic-words.ts';
 import { classOf } from './word-classes.ts';
 import { partsOf } from './word-parts.ts';
-
-/** The kind of the features that describe the topic of a sentence, not its structure. */
-export const TOPIC = '~';
 
 const PAST = new Set('was were had did said went came took made saw got began'.split(' '));
 const ADVERBS = new Set(['ly', 'often']);

@@ -4,6 +4,9 @@
  */
 export type Feature = readonly [kind: string, ...values: string[]];
 
+/** The kind of the features that describe the topic of a sentence, not its structure. */
+export const TOPIC = '~';
+
 /** Features with their weights in the format of `writeWeights`: `-1=the -4|ab=article is 12`. */
 export type FeatureWeights = string;
 

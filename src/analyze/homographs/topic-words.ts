@@ -1,4 +1,4 @@
-import type { Feature } from './feature-weights.ts';
+import { type Feature, TOPIC } from './feature-weights.ts';
 import topics from './topic-words.json' with { type: 'json' };
 
 type Topics = ReadonlyMap<string, readonly ReadonlySet<string>[]>;
@@ -42,7 +42,7 @@ export function topicFeatures(word: string, near: ReadonlySet<string>): Feature[
   if (ones + others === 0) return [];
   const lean = Math.max(-MOST, Math.min(MOST, others - ones));
   return [
-    ['~', `:topic${lean > 0 ? '+' : ''}${lean}`],
-    ['~', ':topic', String(Math.sign(lean))],
+    [TOPIC, `:topic${lean > 0 ? '+' : ''}${lean}`],
+    [TOPIC, ':topic', String(Math.sign(lean))],
   ];
 }

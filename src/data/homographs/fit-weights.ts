@@ -1,7 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import type { Question, Weights, WordWeights } from '../../analyze/homographs/choose-reading.ts';
-import { TOPIC } from '../../analyze/homographs/context-features.ts';
-import { writeWeights } from '../../analyze/homographs/feature-weights.ts';
+import { TOPIC, writeWeights } from '../../analyze/homographs/feature-weights.ts';
 import { learnWeights, type Row, type Term } from './learn-weights.ts';
 import type { Example } from './read-examples.ts';
 

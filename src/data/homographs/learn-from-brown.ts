@@ -1,7 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import type { Question } from '../../analyze/homographs/choose-reading.ts';
-import { TOPIC } from '../../analyze/homographs/context-features.ts';
-import { type Feature, writeFeature } from '../../analyze/homographs/feature-weights.ts';
+import { type Feature, TOPIC, writeFeature } from '../../analyze/homographs/feature-weights.ts';
 import { classOf, PART_BY_ENDING } from '../../analyze/homographs/word-classes.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
 import { GENERAL, QUESTIONS } from './fit-weights.ts';
