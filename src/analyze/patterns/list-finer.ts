@@ -78,7 +78,8 @@ export function fineNeeds(
   return { rest: isSame ? requires : [...own].sort(), finer: finerOnce([...new Set(finer.map(needOnce))]) };
 }
 
-export const nameOfNeed = ({ row, of }: FinerNeed): string =>
-  of.length === 0 ? row : `${row} ${of.join(' ')}`;
+const nameOfNeed = ({ row, of }: FinerNeed): string => (of.length === 0 ? row : `${row} ${of.join(' ')}`);
+/** Returns a name for a list of needs, for `shareEqual`. */
+export const nameOfNeeds = (finer: readonly FinerNeed[]): string => finer.map(nameOfNeed).join(', ');
 const needOnce = shareEqual(nameOfNeed);
-const finerOnce = shareEqual((finer: readonly FinerNeed[]) => finer.map(nameOfNeed).join(', '));
+const finerOnce = shareEqual(nameOfNeeds);

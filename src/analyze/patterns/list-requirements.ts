@@ -15,7 +15,7 @@ import type {
 import { findBlends } from './find-blends.ts';
 import { findEndings } from './find-endings.ts';
 import { IRREGULAR } from './irregular.ts';
-import { fineNeeds, listKinds, listRoots, nameOfNeed } from './list-finer.ts';
+import { fineNeeds, listKinds, listRoots, nameOfNeeds } from './list-finer.ts';
 
 const TYPE_ROWS: Partial<Record<SyllableType, PatternId>> = {
   closed: 'type-closed',
@@ -158,9 +158,7 @@ const ROOTED: ReadonlySet<PatternId> = new Set(
 
 /** A judge keeps the joint of every word of a text, and most joints are equal to others. */
 const jointOnce = shareEqual((ids: readonly PatternId[]) => ids.join(' '));
-const fineJointOnce = shareEqual(
-  ({ rest, finer }: FineNeeds) => `${rest.join(' ')}: ${finer.map(nameOfNeed).join(', ')}`,
-);
+const fineJointOnce = shareEqual(({ rest, finer }: FineNeeds) => `${rest.join(' ')}: ${nameOfNeeds(finer)}`);
 
 /** Returns the needs of the last step in the making of a word. */
 function joiningNeeds({ affixes }: BuiltWord, units: readonly Unit[]): PatternId[] {
