@@ -14,8 +14,8 @@ export interface Trie {
   /** Returns the first child of a state. The children end at the first child of the next state. */
   firstOf(state: number): number;
   /**
-   * What each state does without the child for a token: the number of the state without its farthest token, times 256,
-   * and the backoff level.
+   * The fallback of each state, for a token that is none of its children: the number of the state without its farthest
+   * token, times 256, plus the backoff level.
    */
   readonly fallback: Int32Array;
 }

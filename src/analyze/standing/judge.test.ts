@@ -152,7 +152,7 @@ test('a word is analysed only once, even for the judges of other groups', () => 
   expect(asked).toEqual(['map', 'map']);
 });
 
-test('the standings for another group are those of its judge, without another analysis', () => {
+test('words get the standings that the judge of another group gives, without another analysis', () => {
   const { asked, counting } = noteAsked();
   const judge = createJudge(counting, compileGroup(groupOf({}), null));
   const other = compileGroup(groupOf({ alsoTaught: ['m', 'short-a', 'p'] }), null);
