@@ -11,6 +11,8 @@ interface Holder {
   readonly acted: WordAction[];
   /** The message with which the next action fails. */
   fault: string;
+  /** Lets the content of cards come, with the option `isLate`. */
+  readonly serve: () => void;
 }
 
 declare global {
@@ -29,6 +31,8 @@ export interface CardPageOptions {
    * extension. Without a value: 0.
    */
   readonly rest?: 'own';
+  /** Whether the content of a card comes only once the test calls `serve`. */
+  readonly isLate?: boolean;
   /** The mode of the card's root. The test can look into an open root, and so could the page. */
   readonly mode?: ShadowRootMode;
 }
@@ -93,7 +97,7 @@ export async function bundleCards(minify = false): Promise<string> {
   return built[0]!.output[0].code.replace('var wordreachCards', 'globalThis.wordreachCards');
 }
 
-function startInPage({ words, swaps, rest, mode = 'open' }: CardPageOptions): void {
+function startInPage({ words, swaps, rest, isLate, mode = 'open' }: CardPageOptions): void {
   const { startCards, makeOpenCard, openPlainCard, watchAltClick } = (
     globalThis as unknown as { wordreachCards: typeof import('./cards-alone.ts') }
   ).wordreachCards;
@@ -141,7 +145,11 @@ function startInPage({ words, swaps, rest, mode = 'open' }: CardPageOptions): vo
     ...(swaps && { swaps: async ({ key }: CardWord) => swaps[key] ?? [] }),
     signal: controller.signal,
   };
-  const openCard = makeOpenCard(rest === 'own' ? undefined : 0);
+  let serve = (): void => undefined;
+  const ready = new Promise<void>((resolve) => {
+    serve = resolve;
+  });
+  const openCard = makeOpenCard(rest === 'own' ? undefined : 0, isLate ? ready : undefined);
   const cards = startCards(document, sources, { openCard, loadPlainCard: async () => openPlainCard, mode });
   watchAltClick(window, {
     wordAt: sources.wordAt,
@@ -154,5 +162,6 @@ function startInPage({ words, swaps, rest, mode = 'open' }: CardPageOptions): vo
     stop: () => controller.abort(),
     acted: [],
     fault: '',
+    serve,
   };
 }

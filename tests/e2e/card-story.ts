@@ -33,12 +33,12 @@ const usual: { page: Page | null; isTaken: boolean } = { page: null, isTaken: fa
 export async function openStory(
   browser: Browser,
   html = STORY,
-  { swaps, mode, rest, ...setting }: Setting = {},
+  { swaps, mode, rest, isLate, ...setting }: Setting = {},
 ): Promise<CardPage> {
   const isUsual = Object.keys(setting).length === 0 && !usual.isTaken;
   const page = isUsual ? await takeUsualPage(browser) : await newPage(browser, setting);
   if (!isUsual) onTestFinished(() => page.context().close());
-  const given = { swaps, mode, rest };
+  const given = { swaps, mode, rest, isLate };
   const options = Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
   return openCardPage(page, html, { words, ...options });
 }

@@ -162,6 +162,12 @@ describe('Alt+click', () => {
 });
 
 describe('the keyboard', () => {
+  /** Waits until the frame of a card, still without content, is loaded. */
+  async function frameLoads({ page }: CardPage): Promise<void> {
+    const body = page.frameLocator('[popover] iframe').locator('body');
+    await expect.poll(() => body.evaluate(() => document.readyState)).toBe('complete');
+  }
+
   test('moves into the next card, and back to its former place when the card closes', async () => {
     const at = await open(`${STORY}<input aria-label="Search">`);
     await at.page.getByLabel('Search').focus();
@@ -177,6 +183,23 @@ describe('the keyboard', () => {
     await at.page.keyboard.press('Escape');
     await expect.poll(() => at.isOpen()).toBe(false);
     expect(await at.page.getByLabel('Search').evaluate(isFocused)).toBe(true);
+  });
+
+  test('closes with Escape a card whose content has not come yet', async () => {
+    const at = await open(STORY, { isLate: true });
+    await at.page.evaluate(() => cardTest.cards.step(1));
+    await frameLoads(at);
+    await at.page.keyboard.press('Escape');
+    expect(await at.isOpen()).toBe(false);
+  });
+
+  test('moves into a card whose content comes late', async () => {
+    const at = await open(STORY, { isLate: true });
+    await at.page.evaluate(() => cardTest.cards.step(1));
+    await frameLoads(at);
+    expect(await isInCard(at.page)).toBe(false);
+    await at.page.evaluate(() => cardTest.serve());
+    await expect.poll(() => isInCard(at.page)).toBe(true);
   });
 
   test('does not pass Escape or keys pressed in the card to the page', async () => {

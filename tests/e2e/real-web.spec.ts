@@ -169,7 +169,9 @@ describe('the word card', () => {
     const before = await page.evaluate(() => document.documentElement.outerHTML);
     await browser.command('next-word');
     await expect.poll(() => hosts(page)).toBe(1);
-    await page.keyboard.press('Escape');
+    // The key press is not awaited, because Chromium may never answer for a key whose frame is removed before the key
+    // is released.
+    void page.keyboard.press('Escape').catch(() => undefined);
     await expect.poll(() => hosts(page)).toBe(0);
     expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(before);
   });

@@ -122,6 +122,9 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
       if (!isAnswered) {
         isAnswered = true;
         clearTimeout(limit);
+        // The focus moves only once the card hears keys. Keys pressed earlier, such as Escape, would be lost in the
+        // frame.
+        if (focus) frame.focus({ preventScroll: true });
         // When a page removes the card and puts it back, the frame loads again and the card closes. The listener is
         // added after the first answer, since Firefox reports meaningless loads before that. On a sealed-off page,
         // Firefox also reports the load of the empty document, which looks like a load of the card.
@@ -151,9 +154,6 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
       }
       line = opened;
       opened.hear(hear);
-      // The focus moves only once the card's page is there. Keys pressed earlier, such as Escape, would be lost in an
-      // empty frame.
-      if (focus) frame.focus({ preventScroll: true });
       show(first, focus);
       tellHindrance();
       sources.swaps?.(word).then(
