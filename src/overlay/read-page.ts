@@ -10,13 +10,20 @@ import type { PageWord, PageWords } from './page-words.ts';
 import { findTextBlocks, type TextBlock } from './text-blocks.ts';
 import { workInSlices } from './work-in-slices.ts';
 
-/** The greatest number of blocks that are requested at once, so that no message is large. An article has fewer blocks. */
-const AT_ONCE = 1000;
-/**
- * The number of blocks from which a page takes a while to walk through. This many blocks of a book take a slow laptop
- * half a second.
- */
-const LONG = 100;
+/** The greatest number of blocks that are requested at once. An article has fewer. */
+const AT_ONCE = 300;
+
+/** Blocks that are read together, all near the view or all far from it. */
+interface Portion {
+  readonly blocks: readonly TextBlock[];
+  readonly isNear: boolean;
+}
+
+/** The blocks that were read, and the blocks that they replaced. */
+interface TakenBlocks {
+  readonly read: ReadonlySet<ReadBlock>;
+  readonly dropped: readonly ReadBlock[];
+}
 
 interface FoundBlock {
   readonly block: TextBlock;
@@ -76,8 +83,8 @@ export function createPageReader(
   }
 
   /**
-   * Reads all text but the blocks in `known`, starting with the text near the view. On a long page, that text is read
-   * while the walk through the page continues. All text is read even if the words of one portion cannot be judged; the
+   * Reads all text but the blocks in `known`, starting with the text near the view. On a long page, text is read while
+   * the walk through the page continues. All text is read even if the words of one portion cannot be judged; the
    * function rejects in that case. Known blocks outside the scope are forgotten.
    */
   async function readAll(known: ReadonlySet<ReadBlock>): Promise<void> {
@@ -85,46 +92,86 @@ export function createPageReader(
     const near: TextBlock[] = [];
     const later: TextBlock[] = [];
     const faults: unknown[] = [];
-    const read = (blocks: readonly TextBlock[], isNear: boolean): Promise<unknown> =>
-      readBlocks(blocks, isNear).catch((error: unknown) => faults.push(error));
-    let begun: Promise<unknown> | undefined;
+    let isWalking = true;
+    const next = (): Portion | null => {
+      if (near.length > 0) return { blocks: near.splice(0), isNear: true };
+      const isReady = later.length >= (isWalking ? AT_ONCE : 1);
+      return isReady ? { blocks: later.splice(0, AT_ONCE), isNear: false } : null;
+    };
+    const read = (): Promise<void> => readPortions(next, (error) => faults.push(error));
+    let begun: Promise<void> | undefined;
     const sort = (found: TextBlock): void => {
       const block = scope().narrow(found);
       if (!block) return;
       const before = text.blockOf(block.nodes[0]!);
       if (before && known.has(before) && isSame(before, block)) kept.add(before);
       else if (marks.isNear(block.within)) near.push(block);
-      else {
-        later.push(block);
-        if (later.length >= LONG) begun ??= read(near.splice(0), true);
-      }
+      else if (later.push(block) >= AT_ONCE)
+        begun ??= read().finally(() => {
+          begun = undefined;
+        });
     };
     await workInSlices(findTextBlocks(doc.body, onShadow), sort, signal);
+    isWalking = false;
     await forget([...known].filter((block) => !kept.has(block)));
     await begun;
-    await read(near, true);
-    while (later.length > 0) await read(later.splice(0, AT_ONCE), false);
+    await read();
+    // The blocks far from the view have waited for each other, since settling goes through all capitals of the page.
+    refresh(NONE, await settleCapitals());
     if (faults.length > 0) throw faults[0];
   }
 
   /**
-   * Reads and marks blocks, which are all near the view or all far from it if `isNear` is given. The blocks that they
-   * replace are unmarked and returned too.
+   * Reads portion after portion. While the background judges one, the next is cut into words, and the one before is
+   * marked. A fault in one portion is reported, and the other portions are read.
    */
-  async function readBlocks(
-    blocks: readonly TextBlock[],
-    isNear?: boolean,
-  ): Promise<{ read: Set<ReadBlock>; dropped: ReadBlock[] }> {
-    const all = new Map<TextBlock, BlockWords>();
-    await workInSlices(findWords(blocks, text.words), ([block, soFar]) => all.set(block, soFar), signal);
-    const { covers } = scope();
-    const found = [...all].map(([block, words]) => ({ block, words: covers ? words.only(covers) : words }));
+  async function readPortions(next: () => Portion | null, onFault: (error: unknown) => void): Promise<void> {
+    const cutPortion = ({ blocks }: Portion): Promise<readonly FoundBlock[]> =>
+      cut(blocks).catch((error: unknown) => {
+        onFault(error);
+        return [];
+      });
+    let portion = next();
+    let cutting = portion && cutPortion(portion);
+    let taking: Promise<unknown> = Promise.resolve();
+    while (portion) {
+      const { isNear } = portion;
+      const found = (await cutting)!;
+      const asked = askFor(found).catch(onFault);
+      portion = next();
+      cutting = portion && cutPortion(portion);
+      await asked;
+      taking = taking.then(() => take(found, isNear)).catch(onFault);
+    }
+    await taking;
+  }
+
+  async function readBlocks(blocks: readonly TextBlock[]): Promise<TakenBlocks> {
+    const found = await cut(blocks);
     const asked = askFor(found);
     // Even without an answer, the new words are on the page and the replaced blocks are gone.
     await asked.catch(() => undefined);
+    const taken = await take(found);
+    await asked;
+    return taken;
+  }
+
+  /** Cuts blocks into words. Words outside the scope are left out. */
+  async function cut(blocks: readonly TextBlock[]): Promise<FoundBlock[]> {
+    const all = new Map<TextBlock, BlockWords>();
+    await workInSlices(findWords(blocks, text.words), ([block, soFar]) => all.set(block, soFar), signal);
+    const { covers } = scope();
+    return [...all].map(([block, words]) => ({ block, words: covers ? words.only(covers) : words }));
+  }
+
+  /**
+   * Notes blocks as read, and marks them. They are all near the view or all far from it if `isNear` is given. The blocks
+   * that they replace are unmarked and returned too.
+   */
+  async function take(found: readonly FoundBlock[], isNear?: boolean): Promise<TakenBlocks> {
     const read = new Set<ReadBlock>();
     const dropped: ReadBlock[] = [];
-    const take = (one: FoundBlock): void => {
+    const keep = (one: FoundBlock): void => {
       one.words.settle();
       const { block, replaced } = text.read(one.block, one.words);
       replaced.forEach(marks.drop);
@@ -132,16 +179,21 @@ export function createPageReader(
       read.add(block);
       marks.add(block, isNear);
     };
-    await workInSlices(found, take, signal);
-    const settled = await settleCapitals();
+    await workInSlices(found, keep, signal);
+    const settled = isNear === false ? NONE : await settleCapitals();
     // The blocks are marked only now. A mark between two reads would make the browser lay out the page again for the
     // next read.
-    marks.refresh(
-      text.blocks(),
-      (block) => read.has(block) || block.words.words.some((word) => settled.has(word)),
-    );
-    await asked;
+    refresh(read, settled);
     return { read, dropped };
+  }
+
+  /** Marks the blocks, and all other blocks with words whose capitals were settled. */
+  function refresh(read: ReadonlySet<ReadBlock>, settled: ReadonlySet<PageWord>): void {
+    const isSettled = (word: PageWord): boolean => settled.has(word);
+    marks.refresh(
+      settled.size > 0 ? text.blocks() : read,
+      (block) => read.has(block) || block.words.words.some(isSettled),
+    );
   }
 
   /** Settles capitals. Names in these blocks may settle capitals anywhere on the page. */
@@ -237,6 +289,8 @@ export function createPageReader(
 
   return { readEarly, readAnew, follow, lookAgain, rejudge };
 }
+
+const NONE: ReadonlySet<never> = new Set();
 
 function* findWords(blocks: Iterable<TextBlock>, known: PageWords): Generator<[TextBlock, BlockWords]> {
   for (const block of blocks) for (const words of findInPieces(block, known)) yield [block, words];

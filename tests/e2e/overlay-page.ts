@@ -13,8 +13,8 @@ interface Holder {
   readonly nextChange: () => Promise<void>;
   /** The keys requested so far, one list for each request. */
   readonly asked: string[][];
-  /** While true, every request is answered with an error. */
-  refuses: boolean;
+  /** While true, every request is answered with an error. While a word, every request with this word is. */
+  refuses: boolean | string;
   /** The words that were marked when the search for the story began. */
   markedEarly: string[];
 }
@@ -98,7 +98,8 @@ function startInPage({ scope, standing }: { scope: ScopeKind | null; standing: S
   let waiting: (() => void)[] = [];
   const overlay = startOverlay(document, {
     judge: async ({ keys, homographs }) => {
-      if (wordreachTest.refuses) throw new Error('refused');
+      const { refuses } = wordreachTest;
+      if (refuses === true || (refuses && keys.includes(refuses))) throw new Error('refused');
       asked.push([...keys]);
       return {
         standings: keys.map(() => standing),

@@ -306,6 +306,27 @@ describe('a page that changes', () => {
     expect(await at.marked()).toBe('The tide turns');
   });
 
+  test('that is long is read to its end although one request on the way fails', async () => {
+    const letters = [...'abcdefghij'];
+    const words = letters.flatMap((a) => letters.flatMap((b) => letters.map((c) => `${a}o${b}e${c}a`)));
+    const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide');
+    const asked = await at.page.evaluate(async (words) => {
+      document.body.innerHTML = words.map((word) => `<p>${word}</p>`).join('');
+      wordreachTest.refuses = 'fofefa';
+      const failed = await wordreachTest.overlay.setScope('page').then(
+        () => false,
+        () => true,
+      );
+      return { failed, words: wordreachTest.asked.flat(), requests: wordreachTest.asked.length };
+    }, words);
+    expect(asked.failed).toBe(true);
+    expect(asked.words).toContain(words[0]);
+    expect(asked.words).toContain(words.at(-1));
+    expect(asked.words).not.toContain('fofefa');
+    expect(asked.requests).toBeGreaterThan(1);
+    expect((await at.keys()).split(' ')).toHaveLength(words.length);
+  });
+
   test('has its new words counted, and its replaced words dropped, while requests fail', async () => {
     const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide');
     await at.page.evaluate(() => {
