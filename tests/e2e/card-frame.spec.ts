@@ -3,7 +3,7 @@ import type { AddressInfo } from 'node:net';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { browserName, startBrowser, type TestBrowser } from './browser.ts';
-import { cardFrame, openCardOn, restOn } from './framed-card.ts';
+import { cardFrame, openCardOn, pressEscape, restOn } from './framed-card.ts';
 
 let browser: TestBrowser;
 let server: Server;
@@ -204,9 +204,7 @@ describe('the keyboard', () => {
     await expect.poll(() => card.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('dialog');
     await page.keyboard.press('Tab');
     await expect.poll(() => card.evaluate(() => document.activeElement?.textContent)).toBe('hear it');
-    // The key press is not awaited, because Chromium may never answer for a key whose frame is removed before the key
-    // is released.
-    void page.keyboard.press('Escape').catch(() => undefined);
+    pressEscape(page);
     await page.waitForFunction(() => document.querySelector('[popover]') === null);
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT');
   });

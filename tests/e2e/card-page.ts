@@ -149,7 +149,7 @@ function startInPage({ words, swaps, rest, isLate, mode = 'open' }: CardPageOpti
   const ready = new Promise<void>((resolve) => {
     serve = resolve;
   });
-  const openCard = makeOpenCard(rest === 'own' ? undefined : 0, isLate ? ready : undefined);
+  const openCard = makeOpenCard(rest === 'own' ? undefined : 0, isLate ? ready : Promise.resolve());
   const cards = startCards(document, sources, { openCard, loadPlainCard: async () => openPlainCard, mode });
   watchAltClick(window, {
     wordAt: sources.wordAt,

@@ -31,9 +31,9 @@ interface Policies {
 
 /**
  * Opens cards in an empty frame of the page itself. A click in a card counts at once, or after the card has been open
- * for `rest`. The content of a card comes once `isReady` resolves.
+ * for `rest`. The content of a card comes once `ready` resolves.
  */
-export const makeOpenCard = (rest: number | undefined, isReady: Promise<void> | undefined) =>
+export const makeOpenCard = (rest: number | undefined, ready: Promise<void>) =>
   createFramedCard({
     ...(rest !== undefined && { rest }),
     openLine: (frame) => {
@@ -45,10 +45,9 @@ export const makeOpenCard = (rest: number | undefined, isReady: Promise<void> | 
         const onLoad = (): void => {
           const { port1, port2 } = new MessageChannel();
           const view = frame.contentWindow as Window & { wordreachCards: { serveIn: typeof serveIn } };
-          const serve = (): void =>
-            view.wordreachCards.serveIn(view as unknown as Window & typeof globalThis, over(port2));
-          if (isReady) void isReady.then(serve);
-          else serve();
+          void ready.then(() =>
+            view.wordreachCards.serveIn(view as unknown as Window & typeof globalThis, over(port2)),
+          );
           resolve(over(port1));
         };
         frame.addEventListener('load', onLoad, { once: true });

@@ -49,3 +49,11 @@ export async function openCardOn(
   await card.getByRole('button', { name: 'close' }).waitFor();
   return card;
 }
+
+/**
+ * Presses Escape, which closes a card. The key press is not awaited, because Chromium may never answer for a key whose
+ * frame is removed before the key is released.
+ */
+export function pressEscape(page: Page): void {
+  void page.keyboard.press('Escape').catch(() => undefined);
+}

@@ -313,6 +313,7 @@ describe('a page that changes', () => {
     const asked = await at.page.evaluate(async (words) => {
       document.body.innerHTML = words.map((word) => `<p>${word}</p>`).join('');
       wordreachTest.refuses = 'fofefa';
+      wordreachTest.asked.length = 0;
       const failed = await wordreachTest.overlay.setScope('page').then(
         () => false,
         () => true,

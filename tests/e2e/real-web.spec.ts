@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
 import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
+import { pressEscape } from './framed-card.ts';
 import { markedWords, whenMarked } from './marked-words.ts';
 import { openFolds } from './open-folds.ts';
 
@@ -169,9 +170,7 @@ describe('the word card', () => {
     const before = await page.evaluate(() => document.documentElement.outerHTML);
     await browser.command('next-word');
     await expect.poll(() => hosts(page)).toBe(1);
-    // The key press is not awaited, because Chromium may never answer for a key whose frame is removed before the key
-    // is released.
-    void page.keyboard.press('Escape').catch(() => undefined);
+    pressEscape(page);
     await expect.poll(() => hosts(page)).toBe(0);
     expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(before);
   });
