@@ -126,20 +126,21 @@ export function createPageReader(
    * marked. A fault in one portion is reported, and the other portions are read.
    */
   async function readPortions(next: () => Portion | null, onFault: (error: unknown) => void): Promise<void> {
-    const cutPortion = ({ blocks }: Portion): Promise<readonly FoundBlock[]> =>
-      cut(blocks).catch((error: unknown) => {
+    const begin = () => {
+      const portion = next();
+      if (!portion) return null;
+      const cutting = cut(portion.blocks).catch((error: unknown) => {
         onFault(error);
         return [];
       });
-    let portion = next();
-    let cutting = portion && cutPortion(portion);
+      return { cutting, isNear: portion.isNear };
+    };
     let taking: Promise<unknown> = Promise.resolve();
-    while (portion) {
+    for (let portion = begin(); portion; ) {
       const { isNear } = portion;
-      const found = (await cutting)!;
+      const found = await portion.cutting;
       const asked = askFor(found).catch(onFault);
-      portion = next();
-      cutting = portion && cutPortion(portion);
+      portion = begin();
       await asked;
       taking = taking.then(() => take(found, isNear)).catch(onFault);
     }
