@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { startBrowser, type TestBrowser } from './browser.ts';
+import { whenMarked } from './marked-words.ts';
 import { openFolds } from './open-folds.ts';
 
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
@@ -131,6 +132,7 @@ describe('a page that removes added elements', () => {
 
   test('gets no second card in place of a removed one, shows no error, and keeps the marks', async () => {
     const page = await shade(hostile);
+    await whenMarked(page);
     const marks = await page.evaluate(() => CSS.highlights.get('wr-1')!.size);
     // The page's last line break was parsed after its script. The script therefore removed and counted the line break
     // too, so the count is reset.
