@@ -63,26 +63,32 @@ async function stopBackground(): Promise<void> {
   await view.close();
 }
 
-/** Resolves once the extension has injected its script into the page. */
-async function putInto(page: Page): Promise<void> {
+/**
+ * Resolves once the extension's script runs in the page. Chromium makes the script's world some milliseconds earlier,
+ * and a background that stops in between takes the script with it.
+ */
+async function runsIn(page: Page): Promise<void> {
   const session: CDPSession = await browser.context.newCDPSession(page);
-  const put = new Promise<void>((resolve) => {
+  const made = new Promise<number>((resolve) => {
     session.on('Runtime.executionContextCreated', ({ context }) => {
-      if (context.origin === `chrome-extension://${browser.id}`) resolve();
+      if (context.origin === `chrome-extension://${browser.id}`) resolve(context.id);
     });
   });
   await session.send('Runtime.enable');
-  return put;
+  const contextId = await made;
+  const expression = "globalThis[Symbol.for('wordreach')] !== undefined";
+  const runs = () => session.send('Runtime.evaluate', { contextId, expression });
+  await expect.poll(async () => (await runs()).result.value, { interval: 5 }).toBe(true);
 }
 
 test('stopping the background before it answers and while it answers loses nothing', async () => {
   const page = await openStory();
   await stopBackground();
-  const put = putInto(page);
+  const running = runsIn(page);
   await browser.press(page);
-  // Until the script is in the page, a stop of the background loses the press, and the teacher must press the button
+  // Until the script runs in the page, a stop of the background loses the press, and the teacher must press the button
   // again.
-  await put;
+  await running;
   await stopBackground();
   await shaded(page);
   const panel = await browser.openPanel(page);

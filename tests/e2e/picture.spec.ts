@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Page, Request } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
 import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
@@ -36,19 +36,20 @@ const EDITOR = `<!doctype html><title>The ferry in the fog</title><body style="m
 </script>`;
 
 let browser: TestBrowser;
-/** Addresses outside the extension that a page of the extension requested. */
-let strayed: string[] = [];
+/** Requests of pages and frames for addresses outside the extension. */
+let outward: Request[] = [];
 beforeAll(async () => {
   browser = await startBrowser();
   browser.context.on('request', (request) => {
     if (request.serviceWorker() || request.isNavigationRequest()) return;
-    if (!request.frame().url().startsWith(browser.inside(''))) return;
-    if (!/^(chrome-extension|data|blob):/.test(request.url())) strayed.push(request.url());
+    if (!/^(chrome-extension|data|blob):/.test(request.url())) outward.push(request);
   });
 });
 afterEach(async () => {
-  expect(strayed).toEqual([]);
-  strayed = [];
+  // The first requests of a new page are told before its frame, so the frames are looked up only here.
+  const strayed = outward.filter((request) => request.frame().url().startsWith(browser.inside('')));
+  expect(strayed.map((request) => request.url())).toEqual([]);
+  outward = [];
   for (const page of browser.context.pages().slice(1)) await page.close();
 });
 afterAll(() => browser?.close());
